@@ -1,0 +1,32 @@
+package benchlore.schedules.answer;
+
+import java.util.List;
+
+/**
+ * A sentence with quantities in it, kept apart so that a page can show them in the reader's units.
+ *
+ * @param pattern the sentence; {@code {0}}, {@code {1}} … stand for the quantities
+ * @param quantities what to put there, in order
+ */
+public record Note(String pattern, List<Quantity> quantities) {
+  /** Copies the list; refuses a place in the pattern without a quantity, or one never used. */
+  public Note {
+    if (pattern == null) {
+      throw new NullPointerException("pattern");
+    }
+    quantities = List.copyOf(quantities);
+    for (int i = 0; i < quantities.size(); i++) {
+      if (!pattern.contains("{" + i + "}")) {
+        throw new IllegalArgumentException("pattern has no place {" + i + "}: " + pattern);
+      }
+    }
+    if (pattern.contains("{" + quantities.size() + "}")) {
+      throw new IllegalArgumentException("no quantity for a place in: " + pattern);
+    }
+  }
+
+  /** A sentence with its quantities in order. */
+  public static Note of(String pattern, Quantity... quantities) {
+    return new Note(pattern, List.of(quantities));
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * The room the work stands in: temperature and humidity over the day, vapour pressure, dew point.
+ *
+ * <p>Enter at {@link benchlore.schedules.room.Climate}; {@link
+ * benchlore.schedules.room.Psychrometry} holds the air formulas. May depend on {@code answer} and
+ * {@code numeric}. Immutable.
+ */
+package benchlore.schedules.room;
