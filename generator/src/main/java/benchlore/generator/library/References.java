@@ -7,16 +7,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Checks what no schema can: that ids are unique and match their file, that ranges run upward, and
  * that every reference points at something. A broken reference is reported where it was written.
  */
 final class References {
-  /** {@code [[id]]} or {@code [[id|shown text]]} in prose. */
-  static final Pattern LINK = Pattern.compile("\\[\\[([a-z0-9-]+)(?:\\|([^\\]]*))?\\]\\]");
-
   private static final Set<String> TO_ANY = Set.of("related", "needs");
 
   private final Map<String, YamlFile> entries;
@@ -66,7 +62,7 @@ final class References {
     } else if (TO_ANY.contains(field) || (field.equals("for") && pointer.startsWith("/mistaken"))) {
       checkId(yaml, text, pointer, "record", entries.keySet());
     } else {
-      Matcher links = LINK.matcher(text);
+      Matcher links = Prose.LINK.matcher(text);
       while (links.find()) {
         checkId(yaml, links.group(1), pointer, "record", entries.keySet());
       }
