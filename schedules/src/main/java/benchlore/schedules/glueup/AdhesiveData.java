@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /**
  * What is known of one type of adhesive. Every figure keeps its range and where it comes from; the
- * rule that uses one takes the safer end. Figures are checked in {@code GlueUp.plan}, which refuses
+ * rule that uses one takes the safer end. Figures are checked in {@link GlueUp#plan}, which refuses
  * those outside the ranges given here.
  *
  * @param family what kind of adhesive it is
