@@ -1,7 +1,7 @@
 /**
- * Air in the shop: solvent vapour, sanding dust, fire and re-entry.
+ * Air in the shop: solvent vapour, fire and re-entry.
  *
- * <p>Start from {@link benchlore.schedules.air.SolventData}. May depend on {@code answer} and
- * {@code numeric}. Immutable.
+ * <p>Enter at {@link benchlore.schedules.air.Air}. May depend on {@code answer} and {@code
+ * numeric}. Immutable.
  */
 package benchlore.schedules.air;
