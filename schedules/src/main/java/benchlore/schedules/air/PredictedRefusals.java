@@ -1,0 +1,59 @@
+package benchlore.schedules.air;
+
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.Unit;
+
+/** Refuses a plan whose air would be too dangerous to be in, saying how much air it would take. */
+final class PredictedRefusals {
+  private PredictedRefusals() {}
+
+  static void check(AirRequest request, AirSchedule schedule, Checks checks) {
+    double explosive = schedule.peaks().percentLowerExplosive().map(p -> p.value()).orElse(0.0);
+    if (explosive >= FireRule.QUARTER.percent()) {
+      add(
+          "The room's air would reach {0} of the lower explosive limit; nearer the work it is"
+              + " richer and could burn.",
+          Quantity.of(explosive, Unit.PERCENT), schedule, checks);
+    } else if (explosive >= FireRule.TENTH.percent() && sparks(request)) {
+      add(
+          "The room's air would reach {0} of the lower explosive limit with sparking equipment in"
+              + " it.",
+          Quantity.of(explosive, Unit.PERCENT), schedule, checks);
+    }
+    double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
+    if (index > Respirator.FULL_FACE_VAPOUR.protectionFactor().orElseThrow()) {
+      add(
+          "The room's air would reach {0} times the exposure limits, more than any filtering mask"
+              + " takes.",
+          Quantity.of(index, Unit.RATIO), schedule, checks);
+    }
+  }
+
+  static void danger(double idlhShare, AirSchedule schedule, Checks checks) {
+    if (idlhShare >= 1) {
+      add(
+          "The room's air would reach {0} times the level immediately dangerous to life or health;"
+              + " no filtering mask may be used there.",
+          Quantity.of(idlhShare, Unit.RATIO), schedule, checks);
+    }
+  }
+
+  private static boolean sparks(AirRequest request) {
+    return request.ignitionSources().contains(IgnitionSource.BRUSHED_MOTOR)
+        || request.ignitionSources().contains(IgnitionSource.UNRATED_ELECTRICAL);
+  }
+
+  private static void add(String problem, Quantity how, AirSchedule schedule, Checks checks) {
+    checks.add(
+        new Refusal(
+            "room.outdoorFlow",
+            Note.of(problem, how),
+            Note.of(
+                "Give at least {0} of outdoor air, coat less at a time, work outdoors, or choose a"
+                    + " waterborne finish.",
+                Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND))));
+  }
+}
