@@ -50,6 +50,37 @@ public final class Cutting {
     return Answer.of(schedule, working, new CutCautions(request, schedule).all());
   }
 
+  /**
+   * Tabs that hold a part in its sheet, and the cut to leave for last.
+   *
+   * @param request figures of any size; see {@link TabsRequest} for the ranges accepted
+   * @return the tabs, or every reason why not: among them a part too small for tabs
+   */
+  public static Answer<Tabs> plan(TabsRequest request) {
+    return new TabsPlan(request).plan();
+  }
+
+  /**
+   * Strokes, path and time to flatten a surface.
+   *
+   * @param request figures of any size; see {@link SurfacingRequest} for the ranges accepted
+   * @return the strokes, or every reason why not
+   */
+  public static Answer<Surfacing> plan(SurfacingRequest request) {
+    return new SurfacingPlan(request).plan();
+  }
+
+  /**
+   * Whether a bit can make a cut: length of edges, shank, grip in the collet, bearing on its
+   * template. A bit that can't is an answer with problems, not a refusal.
+   *
+   * @param request figures of any size; see {@link ReachRequest} for the ranges accepted
+   * @return what was found, or every reason why it can't be told
+   */
+  public static Answer<Reach> plan(ReachRequest request) {
+    return new ReachPlan(request).plan();
+  }
+
   private static Checks check(CuttingRequest request) {
     Checks checks = new Checks();
     request.bit().check(checks);
