@@ -107,7 +107,7 @@ class CuttingTest {
   }
 
   @Test
-  void rigidMachineAtTwentyTwoThousand() {
+  void rigidMachineAtEighteenThousand() {
     CuttingSchedule schedule = value(Cutting.plan(cut(rigid()).withRpm(18_000)));
     assertEquals(18_000, schedule.speed().rpm());
     assertEquals(18_000 * 2 * 0.005 * INCH / 60, schedule.feed().lowMetrePerSecond(), 1e-12);
@@ -206,6 +206,10 @@ class CuttingTest {
     all.add(cut(hand()).withPass(0.006));
     all.add(cut(rigid()).withPass(0.02));
     all.add(cut(hand()).withRpm(30_000));
+    all.add(cut(hand()).withRpm(7000));
+    all.add(
+        CuttingRequest.of(Stock.MDF, Bit.plain(0.05, 2, 0.02, 0.0127), hand(), Side.SLOT, 0.01)
+            .withRpm(20_000));
     all.add(cut(new Machine(Machine.Kind.HAND_ROUTER, 24_000, 8000, 0.1)));
     all.add(
         CuttingRequest.of(Stock.MDF, Bit.plain(0.006, 0, 0.02, 0.006), hand(), Side.SLOT, 0.01));

@@ -59,6 +59,16 @@ class WoodTest {
     assertEquals(0.0005 + swell + shrink, clearance.drySeasonGapMetre(), 1e-12);
   }
 
+  /** Wood Handbook chapter 13: thickness moves by the radial coefficient in a flat-sawn board. */
+  @Test
+  void thicknessOfAFlatBoardMovesRadially() {
+    FitRequest flat = board(0.025, 8, RingAngle.of(0));
+    double year = Moisture.equilibriumPercent(24, 60) - Moisture.equilibriumPercent(21, 25);
+    FitSchedule.Travel travel = schedule(flat).movement();
+    assertEquals(0.025 * 0.00158 * year, travel.thicknessYearMetre(), 1e-12);
+    assertEquals(0.2 * 0.00369 * year, travel.yearMetre(), 1e-12);
+  }
+
   @Test
   void tapeStandsForAtLeastTheGapClosestFirst() {
     Clearance clearance =
@@ -218,7 +228,7 @@ class WoodTest {
         thickness,
         8,
         air,
-        new Seasons(air, air),
+        Seasons.of(air, air),
         Optional.empty(),
         Optional.empty());
   }
@@ -239,7 +249,7 @@ class WoodTest {
   @Test
   void nullIsTheProgrammersFault() {
     assertThrows(NullPointerException.class, () -> Woods.door().withOpening(null));
-    assertThrows(NullPointerException.class, () -> new Seasons(null, new Air(20, 50)));
+    assertThrows(NullPointerException.class, () -> Seasons.of(null, new Air(20, 50)));
   }
 
   @Property(tries = 200)
@@ -292,9 +302,13 @@ class WoodTest {
   }
 
   private static FitRequest board(double thickness, double moisture) {
+    return board(thickness, moisture, RingAngle.RIFT);
+  }
+
+  private static FitRequest board(double thickness, double moisture, RingAngle rings) {
     return new FitRequest(
         Woods.redOak(),
-        RingAngle.RIFT,
+        rings,
         0.2,
         thickness,
         moisture,
