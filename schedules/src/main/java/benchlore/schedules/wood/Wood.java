@@ -20,6 +20,10 @@ import java.util.Optional;
  * How a solid part moves through the year and what room it needs. The formulas stand at {@link
  * Moisture} and {@link Movement}; every result takes the larger movement the board's ring angles
  * allow, so gaps and slots err towards room.
+ *
+ * <p>The wood is taken to settle fully with each season. A film slows that and evens out short
+ * swings, but over months it doesn't stop it; a thick or well-coated part stays a little inside the
+ * figures.
  */
 public final class Wood {
   private Wood() {}

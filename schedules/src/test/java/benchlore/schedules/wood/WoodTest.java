@@ -176,6 +176,8 @@ class WoodTest {
                 "longest time to settle",
                 "slot")));
     assertTrue(codes(request).contains("dry-fit-first"));
+    assertTrue(codes(request).contains("seasons-are-a-guess"));
+    assertFalse(codes(with(RingAngle.FLAT, new Air(20, 45), 0.02)).contains("seasons-are-a-guess"));
   }
 
   static Stream<FitRequest> nonsense() {
@@ -279,15 +281,32 @@ class WoodTest {
                 || more.get(0).gapMicron() > thin.get(0).gapMicron()));
   }
 
+  @Property(tries = 200)
+  boolean oneLayerLessWouldBeTooThin(
+      @ForAll @DoubleRange(min = 0.1, max = 3) double slipMillimetre,
+      @ForAll @DoubleRange(min = 40, max = 500) double tapeMicron) {
+    Opening opening = slipping(slipMillimetre / 1000, tapeMicron);
+    Clearance clearance =
+        schedule(Woods.door(0.05, 8).withOpening(opening)).clearance().orElseThrow();
+    double needed = clearance.gapMetre() * 1e6;
+    return clearance.stacks().stream()
+        .allMatch(
+            stack ->
+                stack.gapMicron() >= needed - 1e-3 && (stack.layers() - 1) * tapeMicron < needed);
+  }
+
   private static List<TapeStack> stacks(double slip, double tapeMicron) {
-    Opening opening =
-        new Opening(
-            Film.none(),
-            Film.none(),
-            slip,
-            Opening.Hanging.CENTRED,
-            List.of(Tape.measured("measured", tapeMicron)));
-    return schedule(Woods.door(0.05, 8).withOpening(opening)).clearance().orElseThrow().stacks();
+    FitRequest request = Woods.door(0.05, 8).withOpening(slipping(slip, tapeMicron));
+    return schedule(request).clearance().orElseThrow().stacks();
+  }
+
+  private static Opening slipping(double slip, double tapeMicron) {
+    return new Opening(
+        Film.none(),
+        Film.none(),
+        slip,
+        Opening.Hanging.CENTRED,
+        List.of(Tape.measured("measured", tapeMicron)));
   }
 
   @Property(tries = 200)
