@@ -54,6 +54,9 @@ public record Bit(
     }
   }
 
+  /** Shank of a common quarter-inch bit, metres; from memory. */
+  public static final double USUAL_SHANK_METRE = 0.032;
+
   /** Refuses nulls. */
   public Bit {
     if (markedRpm == null || bearing == null) {
@@ -61,7 +64,7 @@ public record Bit(
     }
   }
 
-  /** A plain bit without bearing or marking. */
+  /** A plain bit without bearing or marking, its shank {@value #USUAL_SHANK_METRE} m long. */
   public static Bit plain(
       double diameterMetre, int flutes, double cuttingLengthMetre, double shankDiameterMetre) {
     return new Bit(
@@ -69,7 +72,7 @@ public record Bit(
         flutes,
         cuttingLengthMetre,
         shankDiameterMetre,
-        0.032,
+        USUAL_SHANK_METRE,
         OptionalDouble.empty(),
         Optional.empty());
   }

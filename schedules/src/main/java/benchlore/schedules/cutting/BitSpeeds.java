@@ -6,7 +6,9 @@ import benchlore.schedules.numeric.Numeric;
  * Highest and starting speed by the largest diameter of the bit.
  *
  * <p>Charts disagree by half; the most cautious one is taken. What is marked on the bit or its
- * packet wins wherever it is lower. Rim speed = pi x diameter x rpm / 60 stays under 48 m/s.
+ * packet wins wherever it is lower. The starting speeds come from another page whose rim-speed
+ * column doesn't agree with its own speeds; only the speeds are used, and they lie under the chart.
+ * Rim speed = pi x diameter x rpm / 60 stays under 48 m/s.
  */
 final class BitSpeeds {
   /** Largest diameter any chart covers, metres (3 1/2 in). */

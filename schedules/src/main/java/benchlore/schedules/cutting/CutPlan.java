@@ -68,7 +68,7 @@ final class CutPlan {
     if (request.machine().kind() == Machine.Kind.LIGHT_CNC) {
       share = share * CuttingLimits.LIGHT_CHIP_SHARE;
     }
-    return Datum.range(table.low() * share, table.high() * share, Unit.METRE, table.from());
+    return Datum.range(share * table.low(), share * table.high(), Unit.METRE, table.from());
   }
 
   static double depthShare(double diameters) {

@@ -89,8 +89,14 @@ public final class Cutting {
         .within("depthMetre", request.depthMetre(), 0.0001, 0.15, Unit.METRE)
         .within("trim.leftMetre", request.trim().leftMetre(), 0, 0.05, Unit.METRE)
         .within("trim.biteMetre", request.trim().biteMetre(), 0.0001, 0.01, Unit.METRE);
-    if (request.wantedRpm().isPresent()) {
-      checks.within("wantedRpm", request.wantedRpm().getAsDouble(), 1000, 60_000, Unit.RPM);
+    if (checks.fine() && request.wantedRpm().isPresent()) {
+      Machine machine = request.machine();
+      checks.within(
+          "wantedRpm",
+          request.wantedRpm().getAsDouble(),
+          machine.lowestRpm(),
+          machine.highestRpm(),
+          Unit.RPM);
     }
     if (checks.fine()) {
       checkPass(request, checks);

@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
  * @param wantedPassMetre depth of one pass, if not the usual: to 3.2 mm by hand, to 3 diameters on
  *     a CNC
  * @param trim how much stands beyond the line
- * @param wantedRpm speed to run at, if not the usual starting speed
+ * @param wantedRpm speed to run at, if not the usual starting speed; within the machine's range and
+ *     not above what the bit stands
  */
 public record CuttingRequest(
     Stock stock,

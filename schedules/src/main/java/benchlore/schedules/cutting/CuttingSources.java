@@ -45,6 +45,10 @@ final class CuttingSources {
       Provenance.source("spindle supplier's note on collets", "fill at least 80 % of the bore");
   static final Provenance BOTTOM =
       Provenance.source("safe routing sheet of a bit maker", "about 1/8 in off the bottom");
+  static final Provenance NECK =
+      Provenance.fromMemory("3 mm of neck kept out of the collet; some say 1/4 in");
+  static final Provenance STICK_OUT =
+      Provenance.commonPractice("what stands between collet and the bottom of the cut");
   static final Provenance BEARING =
       Provenance.fromMemory("half the bearing, and 3 mm, on the template");
 

@@ -26,6 +26,10 @@ import java.util.List;
  */
 final class ReachPlan {
   private static final double NECK = 0.003;
+
+  /** About 1/8 in off the bottom; source {@link CuttingSources#BOTTOM}. */
+  private static final double DRAW_BACK = 0.003175;
+
   private static final double SHANK_SHARE = 0.75;
   private static final double BORE_SHARE = 0.8;
   private static final double LEAST_CONTACT = 0.003;
@@ -57,7 +61,7 @@ final class ReachPlan {
         Note.of("A shank pushed to the bottom works loose as the collet closes."),
         Note.of(
             "Push it home, draw it back {0}, keep the curve under the edges out of the collet.",
-            Quantity.of(NECK, Unit.METRE)));
+            Quantity.of(DRAW_BACK, Unit.METRE)));
     Reach reach = new Reach(problems.isEmpty(), stickOut, grip, needed, problems);
     return Answer.of(reach, working(reach), cautions);
   }
@@ -206,6 +210,31 @@ final class ReachPlan {
   }
 
   private List<Line> working(Reach reach) {
+    List<Line> lines = new ArrayList<>(holdLines(reach));
+    if (bit.bearing().isPresent()) {
+      lines.add(contactLine(bit.bearing().get(), request.templateMetre().getAsDouble()));
+    }
+    return lines;
+  }
+
+  private Line contactLine(Bit.Bearing bearing, double template) {
+    return new Line(
+        Figure.computed(
+            "bearing on the template at first", contactMetre(bearing, template), Unit.METRE),
+        onTip()
+            ? "the lesser of bearing and template"
+            : "first pass + template - edges, at most the bearing; below 0 it hangs above",
+        List.of(
+            Figure.input("first pass", request.firstPassMetre(), Unit.METRE),
+            Figure.input("template", template, Unit.METRE),
+            Figure.input("edges", bit.cuttingLengthMetre(), Unit.METRE),
+            Figure.input("bearing", bearing.heightMetre(), Unit.METRE),
+            Figure.of(
+                "least contact", neededContactMetre(bearing), Unit.METRE, CuttingSources.BEARING)),
+        CuttingSources.BEARING);
+  }
+
+  private List<Line> holdLines(Reach reach) {
     return List.of(
         new Line(
             Figure.computed("stick-out", reach.stickOutMetre(), Unit.METRE),
@@ -215,8 +244,8 @@ final class ReachPlan {
                 Figure.input("depth", request.depthMetre(), Unit.METRE),
                 Figure.input("edges", bit.cuttingLengthMetre(), Unit.METRE),
                 Figure.input("bearing", bearingHeightMetre(), Unit.METRE),
-                Figure.of("neck", NECK, Unit.METRE, CuttingSources.BOTTOM)),
-            CuttingSources.BOTTOM),
+                Figure.of("neck", NECK, Unit.METRE, CuttingSources.NECK)),
+            CuttingSources.STICK_OUT),
         new Line(
             Figure.computed("least grip", reach.neededGripMetre(), Unit.METRE),
             "the larger of 4/5 of the bore and 3/4 of the shank, the latter at most the bore",
@@ -225,6 +254,11 @@ final class ReachPlan {
                 Figure.input("shank", bit.shankLengthMetre(), Unit.METRE),
                 Figure.of("share of bore", BORE_SHARE, Unit.RATIO, CuttingSources.BORE),
                 Figure.of("share of shank", SHANK_SHARE, Unit.RATIO, CuttingSources.GRIP)),
-            CuttingSources.GRIP));
+            CuttingSources.GRIP),
+        new Line(
+            Figure.of("draw back from the bottom", DRAW_BACK, Unit.METRE, CuttingSources.BOTTOM),
+            "push the shank home, then draw it back by this",
+            List.of(),
+            CuttingSources.BOTTOM));
   }
 }

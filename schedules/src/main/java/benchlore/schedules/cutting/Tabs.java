@@ -11,7 +11,8 @@ import java.util.List;
  * @param programmedWidthMetre width to enter where the tab is measured along the bit's path: the
  *     bridge and one bit diameter
  * @param heightMetre height of the bridge above the bottom of the sheet
- * @param spacingMetre from tab to tab round the outline
+ * @param pathMetre path of the bit's centre round a plain box of that size
+ * @param spacingMetre from tab to tab along that path
  * @param order cuts in order; the last one frees the part
  */
 public record Tabs(
@@ -19,6 +20,7 @@ public record Tabs(
     double widthMetre,
     double programmedWidthMetre,
     double heightMetre,
+    double pathMetre,
     double spacingMetre,
     List<Note> order) {
   /** Copies the list. */

@@ -18,12 +18,13 @@ import java.util.List;
  * <pre>
  * height = thickness / 4, kept between 1.5 and 3 mm, never over half the thickness
  * width  = 6 mm for parts to 150 mm, 9 mm to 400 mm, 12 mm above
- * count  = outline / 200 mm, rounded up, at least 4
+ * path   = 2 (length + width) + pi x bit diameter      (bit's centre, round corners)
+ * count  = path / 200 mm, rounded up, at least 4
  * </pre>
  *
  * <p>From memory; nothing firmer is published. Two seen sources leave tabs half the thickness and
- * 4.8 mm (3/16 in) wide, and 0.5 mm by 3.2 mm in thin plastic sheet; both lie inside these rules'
- * spirit, not their letter. Refused where tabs would take over a third of the outline.
+ * 4.8 mm (3/16 in) wide, and 0.5 mm by 3.2 mm in thin plastic sheet; so these rules sit between
+ * what others do. Refused where tabs would take over a third of the path.
  */
 final class TabsPlan {
   private static final double LEAST_HEIGHT = 0.0015;
@@ -36,11 +37,12 @@ final class TabsPlan {
   private static final double[][] WIDTHS = {{0.15, 0.006}, {0.4, 0.009}, {3, 0.012}};
 
   private final TabsRequest request;
-  private final double outline;
+  private final double path;
 
   TabsPlan(TabsRequest request) {
     this.request = request;
-    this.outline = 2 * (request.lengthMetre() + request.widthMetre());
+    double corners = Numeric.PI * request.bitDiameterMetre();
+    this.path = 2 * (request.lengthMetre() + request.widthMetre()) + corners;
   }
 
   Answer<Tabs> plan() {
@@ -48,10 +50,10 @@ final class TabsPlan {
     if (!checks.fine()) {
       return Answer.refuse(checks.refusals());
     }
-    int count = Math.max(LEAST_COUNT, Numeric.ceil(outline / SPACING));
+    int count = Math.max(LEAST_COUNT, Numeric.ceil(path / SPACING));
     double width = width();
     double programmed = width + request.bitDiameterMetre();
-    if (programmed * count > outline * MOST_SHARE) {
+    if (programmed * count > path * MOST_SHARE) {
       return Answer.refuse(
           checks
               .require(
@@ -62,7 +64,7 @@ final class TabsPlan {
                       + " it as one of a larger piece.")
               .refusals());
     }
-    Tabs tabs = new Tabs(count, width, programmed, height(), outline / count, order());
+    Tabs tabs = new Tabs(count, width, programmed, height(), path, path / count, order());
     return Answer.of(tabs, working(tabs), cautions());
   }
 
@@ -114,9 +116,9 @@ final class TabsPlan {
     return List.of(
         new Line(
             Figure.computed("tabs", tabs.count(), Unit.COUNT),
-            "count = outline / spacing, rounded up, at least 4",
+            "count = path / spacing, rounded up, at least 4",
             List.of(
-                Figure.computed("outline", outline, Unit.METRE),
+                Figure.computed("path", path, Unit.METRE),
                 Figure.of("spacing", SPACING, Unit.METRE, CuttingSources.TABS)),
             CuttingSources.TABS),
         new Line(

@@ -2,6 +2,7 @@ package benchlore.schedules.wood;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.wood.FitSchedule.Moistures;
@@ -22,11 +23,23 @@ final class FitCautions {
   }
 
   List<Caution> all() {
+    seasons();
     moisture();
     settling();
     schedule.clearance().ifPresent(this::clearance);
     schedule.fixing().ifPresent(this::fixing);
     return cautions;
+  }
+
+  private void seasons() {
+    if (request.seasons().from().kind() == Provenance.Kind.FROM_MEMORY) {
+      add(
+          "seasons-are-a-guess",
+          Note.of("The air of the two seasons is a rough figure for such a place, not yours."),
+          Note.of(
+              "Hang a cheap hygrometer there; give the driest and dampest month it shows, or"
+                  + " measure an old board of the same wood in both."));
+    }
   }
 
   private void moisture() {

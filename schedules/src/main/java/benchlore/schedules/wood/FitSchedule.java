@@ -40,13 +40,16 @@ public record FitSchedule(
    * @param swellMetre growth from the size as fitted to the dampest season, 0 or more
    * @param shrinkMetre loss from the size as fitted to the driest season, 0 or more
    * @param yearMetre from driest to dampest
+   * @param thicknessYearMetre growth of the thickness from driest to dampest: room to leave in a
+   *     groove
    */
   public record Travel(
       double lowCoefficient,
       double highCoefficient,
       double swellMetre,
       double shrinkMetre,
-      double yearMetre) {}
+      double yearMetre,
+      double thicknessYearMetre) {}
 
   /**
    * Time to lie stickered in the shop's air before cutting to size. From memory, a range, and only

@@ -60,13 +60,19 @@ final class FixingPlan {
                       "spare", FitLimits.SLOT_SPARE_METRE, Unit.METRE, WoodSources.SLOT_SPARE)),
               WoodSources.SLOT));
     }
-    lines.add(
-        new Line(
-            Figure.computed(
-                "tight holes allowed (1 yes, 0 no)", fixing.rigidAllowed() ? 1 : 0, Unit.COUNT),
-            "allowed if every screw travels no more than the limit in a year",
-            List.of(Figure.of("limit", FitLimits.RIGID_METRE, Unit.METRE, WoodSources.RIGID)),
-            WoodSources.RIGID));
+    lines.add(rigidLine(fixing));
     return lines;
+  }
+
+  private static Line rigidLine(Fixing fixing) {
+    double most = 0;
+    for (Slot slot : fixing.slots()) {
+      most = Math.max(most, slot.inwardMetre() + slot.outwardMetre());
+    }
+    return new Line(
+        Figure.computed("most travel at a screw", most, Unit.METRE),
+        "tight holes will do if this is no more than the limit",
+        List.of(Figure.of("limit", FitLimits.RIGID_METRE, Unit.METRE, WoodSources.RIGID)),
+        WoodSources.RIGID);
   }
 }

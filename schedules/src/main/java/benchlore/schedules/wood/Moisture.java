@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
 import java.util.List;
@@ -72,19 +73,20 @@ public final class Moisture {
     if (!checks.fine()) {
       return Answer.refuse(checks.refusals());
     }
-    Line line = line("moisture content", new Air(celsius, relativeHumidityPercent));
+    Line line =
+        line("moisture content", new Air(celsius, relativeHumidityPercent), Provenance.input());
     return Answer.of(line.result().quantity(), List.of(line), List.of());
   }
 
   /** The line of working for air already checked. */
-  static Line line(String name, Air air) {
+  static Line line(String name, Air air, Provenance from) {
     double percent = equilibriumPercent(air.celsius(), air.relativeHumidityPercent());
     return new Line(
         Figure.computed(name, percent, Unit.PERCENT),
         "EMC = 1800/W [K h/(1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2)/(1 + K1 K h + K1 K2 K^2 h^2)]",
         List.of(
-            Figure.input("air temperature", air.celsius(), Unit.CELSIUS),
-            Figure.input("relative humidity", air.relativeHumidityPercent(), Unit.PERCENT)),
+            Figure.of("air temperature", air.celsius(), Unit.CELSIUS, from),
+            Figure.of("relative humidity", air.relativeHumidityPercent(), Unit.PERCENT, from)),
         WoodSources.EMC);
   }
 }

@@ -62,8 +62,8 @@ public final class Movement {
   public static double coefficientAt(double tangential, double radial, double degrees) {
     double cos = Numeric.cosDegrees(degrees);
     double flat = cos * cos;
-    double standing = radial * (1 - flat);
-    return tangential * flat + standing;
+    double standing = (1 - flat) * radial;
+    return flat * tangential + standing;
   }
 
   /** The radial coefficient of a species: its own, else from its shrinkage. */

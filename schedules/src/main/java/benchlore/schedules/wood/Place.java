@@ -36,7 +36,7 @@ public enum Place {
 
   /** The place's two seasons. */
   public Seasons seasons() {
-    return new Seasons(new Air(dryCelsius, dryPercent), new Air(dampCelsius, dampPercent));
+    return new Seasons(new Air(dryCelsius, dryPercent), new Air(dampCelsius, dampPercent), from());
   }
 
   /** Where the rows come from. */

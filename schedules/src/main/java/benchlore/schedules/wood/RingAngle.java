@@ -29,6 +29,11 @@ public record RingAngle(double lowDegrees, double highDegrees) {
     return new RingAngle(degrees, degrees);
   }
 
+  /** The same rings as they stand to the edge: what the thickness sees. */
+  public RingAngle throughThickness() {
+    return new RingAngle(90 - highDegrees, 90 - lowDegrees);
+  }
+
   void check(Checks checks, String input) {
     checks
         .within(input + ".lowDegrees", lowDegrees, 0, 90, Unit.DEGREE)

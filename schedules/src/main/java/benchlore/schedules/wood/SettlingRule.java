@@ -32,7 +32,7 @@ final class SettlingRule {
     double ratio = request.thicknessMetre() / FitLimits.SETTLE_THICKNESS_METRE;
     double log = Numeric.log(difference / FitLimits.SETTLED_POINTS);
     double shape = ratio * ratio * log * DAY;
-    return new Settling(FitLimits.SETTLE_LOW_DAYS * shape, FitLimits.SETTLE_HIGH_DAYS * shape);
+    return new Settling(shape * FitLimits.SETTLE_LOW_DAYS, shape * FitLimits.SETTLE_HIGH_DAYS);
   }
 
   static Line line(FitRequest request, double targetPercent, Settling settling) {

@@ -5,6 +5,7 @@ import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.wood.FitSchedule.Clearance;
 import benchlore.schedules.wood.FitSchedule.Fixing;
@@ -19,6 +20,10 @@ import java.util.Optional;
  * How a solid part moves through the year and what room it needs. The formulas stand at {@link
  * Moisture} and {@link Movement}; every result takes the larger movement the board's ring angles
  * allow, so gaps and slots err towards room.
+ *
+ * <p>The wood is taken to settle fully with each season. A film slows that and evens out short
+ * swings, but over months it doesn't stop it; a thick or well-coated part stays a little inside the
+ * figures.
  */
 public final class Wood {
   private Wood() {}
@@ -71,13 +76,22 @@ public final class Wood {
   }
 
   private static Moistures moistures(FitRequest request, List<Line> working) {
-    working.add(Moisture.line("moisture of the shop", request.shop()));
-    working.add(Moisture.line("moisture in the dry season", request.seasons().dry()));
-    working.add(Moisture.line("moisture in the damp season", request.seasons().damp()));
-    return new Moistures(
-        request.shop().moisturePercent(),
-        request.seasons().lowPercent(),
-        request.seasons().highPercent());
+    Seasons seasons = request.seasons();
+    working.add(Moisture.line("moisture of the shop", request.shop(), Provenance.input()));
+    working.add(Moisture.line("moisture in the dry season", seasons.dry(), seasons.from()));
+    working.add(Moisture.line("moisture in the damp season", seasons.damp(), seasons.from()));
+    Moistures moisture =
+        new Moistures(
+            request.shop().moisturePercent(), seasons.lowPercent(), seasons.highPercent());
+    working.add(
+        new Line(
+            Figure.computed("moisture to fit at", moisture.middlePercent(), Unit.PERCENT),
+            "the middle between the two seasons",
+            List.of(
+                Figure.computed("drier", moisture.dryPercent(), Unit.PERCENT),
+                Figure.computed("damper", moisture.dampPercent(), Unit.PERCENT)),
+            WoodSources.MIDPOINT));
+    return moisture;
   }
 
   private static Travel travel(FitRequest request, Moistures moisture, List<Line> working) {
@@ -88,13 +102,39 @@ public final class Wood {
     double swell = Movement.changeMetre(width, most, now, moisture.dampPercent());
     double shrink = Movement.changeMetre(width, most, moisture.dryPercent(), now);
     double year = Movement.changeMetre(width, most, moisture.dryPercent(), moisture.dampPercent());
-    Travel travel = new Travel(range.low(), most, Math.max(0, swell), Math.max(0, shrink), year);
+    Travel travel =
+        new Travel(
+            range.low(),
+            most,
+            Math.max(0, swell),
+            Math.max(0, shrink),
+            year,
+            thicknessYearMetre(request, moisture));
     working.add(coefficientLine(request, range));
     working.add(
         changeLine("swelling, 0 or more", travel.swellMetre(), request, moisture.dampPercent()));
     working.add(
         changeLine("shrinking, 0 or more", travel.shrinkMetre(), request, moisture.dryPercent()));
+    working.add(thicknessLine(request, travel));
     return travel;
+  }
+
+  private static double thicknessYearMetre(FitRequest request, Moistures moisture) {
+    Datum range = Movement.over(request.wood(), request.rings().throughThickness());
+    return Movement.changeMetre(
+        request.thicknessMetre(), range.high(), moisture.dryPercent(), moisture.dampPercent());
+  }
+
+  private static Line thicknessLine(FitRequest request, Travel travel) {
+    RingAngle rings = request.rings().throughThickness();
+    Datum range = Movement.over(request.wood(), rings);
+    return new Line(
+        Figure.computed("thickness through the year", travel.thicknessYearMetre(), Unit.METRE),
+        "change = thickness x C x difference of moisture, C at 90 degrees less the ring angle",
+        List.of(
+            Figure.input("thickness", request.thicknessMetre(), Unit.METRE),
+            Figure.computed("C through the thickness", range.high(), range.unit())),
+        WoodSources.MOVEMENT);
   }
 
   private static Line coefficientLine(FitRequest request, Datum range) {
