@@ -10,13 +10,13 @@ import java.util.OptionalDouble;
 
 /** How a schedule was worked out, a line a figure. */
 final class AirWorking {
-  private static final Provenance DILUTION =
+  static final Provenance DILUTION =
       Provenance.source(
           "University industrial-ventilation course, dilution chapter, formula sheet",
           "V dC = G dt - Q' C dt; Q' = G / C; Q = K Q'");
   private static final Provenance MIXTURE =
       Provenance.source("29 CFR 1910.1000(d)(2)", "sum of concentration / limit at most 1");
-  private static final Provenance AVERAGE =
+  static final Provenance AVERAGE =
       Provenance.source("29 CFR 1910.1000(d)(1)", "sum of concentration x time / 8 hours");
   private static final Provenance LE_CHATELIER =
       Provenance.source(

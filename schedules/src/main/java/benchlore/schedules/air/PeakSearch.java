@@ -4,7 +4,7 @@ import java.util.List;
 
 /** Finds the highest point: the best moment of a grid, then narrowed between its neighbours. */
 final class PeakSearch {
-  private static final int NARROWINGS = 60;
+  private static final int NARROWINGS = 32;
 
   private PeakSearch() {}
 

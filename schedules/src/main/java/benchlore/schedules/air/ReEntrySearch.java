@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  * once, could not lift the air above the threshold again.
  */
 final class ReEntrySearch {
-  private static final double LONGEST_SECOND = 60 * 86_400.0;
-  private static final int HALVINGS = 60;
+  static final double LONGEST_SECOND = 60 * 86_400.0;
+  private static final int HALVINGS = 48;
 
   private ReEntrySearch() {}
 

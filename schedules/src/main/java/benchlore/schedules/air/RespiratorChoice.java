@@ -15,7 +15,8 @@ import java.util.List;
  * respirator sheet for spray painters.
  */
 final class RespiratorChoice {
-  // Below this boiling point organic-vapour charcoal holds little, European practice; from memory.
+  // Up to this boiling point ordinary charcoal holds little: class AX of AS/NZS 1715, respirator
+  // fit programme page on boiling points.
   private static final double LOW_BOILING_CELSIUS = 65;
 
   private RespiratorChoice() {}
@@ -79,7 +80,7 @@ final class RespiratorChoice {
   }
 
   static boolean lowBoiling(SolventData solvent) {
-    return solvent.boilingPoint().map(d -> d.low() < LOW_BOILING_CELSIUS).orElse(false);
+    return solvent.boilingPoint().map(d -> d.low() <= LOW_BOILING_CELSIUS).orElse(false);
   }
 
   private static void addFit(Respirator kind, List<Note> limits) {

@@ -176,4 +176,26 @@ class PublishedAirTest {
     assertEquals(row.number("ppm"), limit.ppm(), 0.006 * row.number("ppm"));
     assertEquals(ExposureLimit.Body.valueOf(row.text("body")), limit.body());
   }
+
+  static Stream<Published.Row> dustLimits() {
+    return Published.rows("dust-limits.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("dustLimits")
+  void dustLimit(Published.Row row) {
+    double limit = DustLimit.valueOf(row.text("limit")).kilogramPerCubicMetre();
+    assertEquals(row.number("mg_m3"), 1e6 * limit, 1e-9);
+  }
+
+  static Stream<Published.Row> respiratorFactors() {
+    return Published.rows("respirator-factors.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("respiratorFactors")
+  void protectionFactor(Published.Row row) {
+    Respirator respirator = Respirator.valueOf(row.text("respirator"));
+    assertEquals(row.number("factor"), respirator.protectionFactor().orElseThrow());
+  }
 }
