@@ -52,14 +52,22 @@ final class RespiratorChoice {
   private static RespiratorAdvice advice(Respirator kind, AirRequest request) {
     List<Note> limits = new ArrayList<>();
     if (kind == Respirator.SUPPLIED_AIR) {
-      limits.add(
-          Note.of(
-              "Isocyanates give no warning by smell below harm: no cartridge or dust mask counts."));
-      limits.add(
-          Note.of("The air must be tested breathing air, not that of a workshop compressor."));
-      return new RespiratorAdvice(kind, limits);
+      addSuppliedAir(limits);
+    } else {
+      addFit(kind, limits);
+      addCartridge(request, limits);
     }
-    addFit(kind, limits);
+    return new RespiratorAdvice(kind, limits);
+  }
+
+  private static void addSuppliedAir(List<Note> limits) {
+    limits.add(
+        Note.of(
+            "Isocyanates give no warning by smell below harm: no cartridge or dust mask counts."));
+    limits.add(Note.of("The air must be tested breathing air, not that of a workshop compressor."));
+  }
+
+  private static void addCartridge(AirRequest request, List<Note> limits) {
     limits.add(
         Note.of(
             "Change the cartridges by the maker's schedule, at least weekly and at once when smell"
@@ -76,7 +84,6 @@ final class RespiratorChoice {
                     + " through, since it boils low: rely on fresh air, not on the mask."));
       }
     }
-    return new RespiratorAdvice(kind, limits);
   }
 
   static boolean lowBoiling(SolventData solvent) {
