@@ -113,17 +113,8 @@ final class AirCautions {
     when(flammable && spark, Warning.SPARKS, cautions);
     when(flammable, Warning.EXHAUST_FAN, cautions);
     when(flammable && sources.contains(IgnitionSource.STATIC), Warning.STATIC, cautions);
-    when(anyOf(request, Flammability.UNKNOWN), Warning.FLASH_UNKNOWN, cautions);
-    when(anyOf(request, Flammability.HARD_TO_LIGHT), Warning.HARD_TO_LIGHT, cautions);
-  }
-
-  private static boolean anyOf(AirRequest request, Flammability kind) {
-    for (SolventData solvent : request.solvents()) {
-      if (Flammability.of(solvent) == kind) {
-        return true;
-      }
-    }
-    return false;
+    when(Flammability.UNKNOWN.in(request), Warning.FLASH_UNKNOWN, cautions);
+    when(Flammability.HARD_TO_LIGHT.in(request), Warning.HARD_TO_LIGHT, cautions);
   }
 
   private static boolean anyLowBoiling(AirRequest request) {

@@ -39,6 +39,7 @@ final class AirWorking {
     working.addRoom();
     working.addRelease();
     working.addHealth();
+    working.addDanger();
     working.addFire();
     working.addFlow();
     working.addReEntry();
@@ -103,6 +104,32 @@ final class AirWorking {
         "average = (solvent released - solvent still in the air) / flow / 8 hours, each over its"
             + " limit",
         AVERAGE);
+  }
+
+  private void addDanger() {
+    if (schedule.peaks().dangerShare().isPresent()) {
+      List<Figure> levels = new ArrayList<>();
+      for (SolventData solvent : request.solvents()) {
+        solvent
+            .idlh()
+            .ifPresent(
+                d ->
+                    levels.add(
+                        Figure.of("danger level of " + solvent.id(), d.low(), Unit.PPM, d.from())));
+      }
+      double share = schedule.peaks().dangerShare().get().value();
+      add(
+          Figure.computed("highest share of the danger level", share, Unit.RATIO),
+          "share = sum of concentration / level immediately dangerous to life or health",
+          levels,
+          Provenance.commonPractice("levels added as for like effects, to the safe side"));
+    }
+    addOptional(
+        "highest mixture index if brushed",
+        schedule.brushedPeakIndex(),
+        Unit.RATIO,
+        "the sprayed coats worked out again with the brush's release",
+        ApplyMethod.FROM);
   }
 
   private void addFire() {
