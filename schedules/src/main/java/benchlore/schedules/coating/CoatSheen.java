@@ -1,0 +1,45 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Checks;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which sheen each coat is: gloss to build, the wanted sheen last, since several flatted coats
+ * cloud the film (common practice). A finish not sold in the wanted sheen is rubbed out, if it can
+ * be.
+ */
+final class CoatSheen {
+  private CoatSheen() {}
+
+  static Optional<Sheen> of(FinishData finish, Sheen wanted, boolean last) {
+    List<Sheen> sold = finish.sheens();
+    if (sold.isEmpty()) {
+      return Optional.empty();
+    }
+    if (last && sold.contains(wanted)) {
+      return Optional.of(wanted);
+    }
+    return Optional.of(glossiest(sold));
+  }
+
+  static boolean rubOut(FinishData finish, Sheen wanted) {
+    return !finish.sheens().isEmpty() && !finish.sheens().contains(wanted);
+  }
+
+  static void check(Checks checks, FinishData finish, Sheen wanted) {
+    checks.require(
+        !rubOut(finish, wanted) || RubFamily.of(finish).reaches(wanted),
+        "sheen",
+        "This finish is not sold in that sheen and can't be rubbed to it.",
+        "Choose one of the sheens it is sold in, or a harder finish that rubs out.");
+  }
+
+  static Sheen glossiest(List<Sheen> sold) {
+    Sheen glossiest = Sheen.MATT;
+    for (Sheen sheen : sold) {
+      glossiest = sheen.compareTo(glossiest) > 0 ? sheen : glossiest;
+    }
+    return glossiest;
+  }
+}

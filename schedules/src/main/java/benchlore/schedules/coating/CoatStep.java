@@ -1,0 +1,26 @@
+package benchlore.schedules.coating;
+
+import java.time.LocalDateTime;
+import java.util.Optional;
+
+/**
+ * One coat of a sequence.
+ *
+ * @param number 1 for the first
+ * @param start when it goes on
+ * @param scuff why the coat under it is sanded first, if it is
+ * @param sheen the sheen to use for this coat; empty for a finish sold in none
+ * @param drying how it dries
+ */
+public record CoatStep(
+    int number, LocalDateTime start, ScuffReason scuff, Optional<Sheen> sheen, DryingTimes drying) {
+  /** Refuses nulls and a number below 1. */
+  public CoatStep {
+    if (start == null || scuff == null || sheen == null || drying == null) {
+      throw new NullPointerException("start, scuff, sheen and drying");
+    }
+    if (number < 1) {
+      throw new IllegalArgumentException("number must be 1 or more: " + number);
+    }
+  }
+}

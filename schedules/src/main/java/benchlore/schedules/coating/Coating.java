@@ -1,0 +1,60 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Quantity;
+
+/**
+ * The coating schedule.
+ *
+ * <p>Waits are the long end of what the finish states, corrected for the room's air hour by hour
+ * and for the film's thickness; the label on the can always wins. Temperatures 0 to 45 deg C.
+ */
+public final class Coating {
+  private Coating() {}
+
+  /**
+   * A whole sequence of coats from a start on: when each goes on, whether the one under it is
+   * sanded first, how it dries, what it takes.
+   *
+   * @param request the job
+   * @return the schedule; refused for figures outside their ranges, for a sheen or method the
+   *     finish does not allow, for a film too thick, for spraying isocyanate, and where a coat
+   *     can't dry
+   */
+  public static Answer<CoatSchedule> plan(CoatingRequest request) {
+    return Sequence.plan(request);
+  }
+
+  /**
+   * How one coat put on at a given moment dries, with the cautions of its wet hours.
+   *
+   * @param request the coat
+   * @return the stages; refused for figures outside their ranges, for air so cold or so damp that
+   *     no film forms, and where a stage is not reached in 400 days
+   */
+  public static Answer<DryingTimes> drying(DryingRequest request) {
+    return Drying.plan(request);
+  }
+
+  /**
+   * How much liquid a job takes, losses included.
+   *
+   * @param request the job
+   * @return cubic metres of liquid; refused for an empty area, for figures outside their ranges and
+   *     for a method the finish is not made for
+   */
+  public static Answer<Quantity> quantity(QuantityRequest request) {
+    return LiquidQuantity.plan(request);
+  }
+
+  /**
+   * How many coats build a dry film.
+   *
+   * @param request the film wanted
+   * @return a whole number of coats; refused for finishes that build none, and above the thickest
+   *     film the finish stands
+   */
+  public static Answer<Quantity> coats(CoatsRequest request) {
+    return CoatCount.plan(request);
+  }
+}

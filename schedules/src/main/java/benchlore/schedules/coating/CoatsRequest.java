@@ -1,0 +1,17 @@
+package benchlore.schedules.coating;
+
+/**
+ * How many coats make a film.
+ *
+ * @param finish the finish
+ * @param wetFilmMicron wet film of each coat, micrometres, 1 to 1000
+ * @param targetDryFilmMicron dry film wanted, micrometres, above 0, up to 2000
+ */
+public record CoatsRequest(FinishData finish, double wetFilmMicron, double targetDryFilmMicron) {
+  /** Refuses nulls; figures are checked by {@link Coating#coats}. */
+  public CoatsRequest {
+    if (finish == null) {
+      throw new NullPointerException("finish");
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package benchlore.schedules.coating;
+
+import java.util.List;
+
+/**
+ * What may go over what.
+ *
+ * @param upper the finish to put on
+ * @param under the coat already there, and when and where it was put on
+ * @param rules the table's rows; several for one pair are allowed, the strictest decides
+ */
+public record CompatibilityRequest(FinishData upper, DryingRequest under, List<OverRule> rules) {
+  /** Copies the list; refuses nulls. */
+  public CompatibilityRequest {
+    if (upper == null || under == null) {
+      throw new NullPointerException("upper and under");
+    }
+    rules = List.copyOf(rules);
+  }
+}

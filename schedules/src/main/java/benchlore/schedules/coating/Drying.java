@@ -1,0 +1,190 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.room.EquivalentAge;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One coat's stages, each an equivalent age.
+ *
+ * <pre>
+ * stage is reached when the integral of r(air) dt = stated time x thickness factor
+ * touch dry: r of the first mechanism; full cure: r of the last
+ * stages between: the slowest mechanism at each moment
+ * recoat closes and pot life: the fastest mechanism, and the short end of the stated range
+ * </pre>
+ *
+ * <p>Valid where {@link DryingRate} is. Every wait but the closing one is kept at least as long as
+ * touch dry, and full cure at least as long as every wait before it.
+ */
+final class Drying {
+  private final DryingRequest request;
+  private final FinishData finish;
+  private final double factor;
+
+  private Drying(DryingRequest request) {
+    this.request = request;
+    this.finish = request.finish();
+    this.factor = FilmThickness.factor(finish, request.wetFilmMicron());
+  }
+
+  static Answer<DryingTimes> plan(DryingRequest request) {
+    Checks checks = new Checks();
+    FinishChecks.check(checks, request.finish());
+    FinishChecks.stages(checks, request.finish());
+    checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
+    if (checks.fine()) {
+      FirstMoment.check(checks, request);
+    }
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    return new Drying(request).answer();
+  }
+
+  private Answer<DryingTimes> answer() {
+    Checks checks = new Checks();
+    List<StageTime> stages = stages(checks, Stage.values());
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    DryingTimes times =
+        new DryingTimes(
+            request.start(),
+            stages,
+            factor,
+            FilmThickness.dryMicron(finish, request.wetFilmMicron()),
+            potLife());
+    Answer<List<Caution>> wet = WetHours.cautions(request, times);
+    return wet.fold(
+        given -> {
+          List<Caution> cautions = new ArrayList<>(given.value());
+          cautions.addAll(FilmCautions.of(request, times));
+          List<Line> working = DryingLines.of(request, times);
+          return Answer.of(times, working, cautions);
+        },
+        refused -> Answer.refuse(refused.reasons()));
+  }
+
+  /** The stages that end the wet hours, alone: enough to look for a better hour to start. */
+  static Optional<DryingTimes> wetTimes(DryingRequest request) {
+    Checks checks = new Checks();
+    Stage[] wet = {Stage.TOUCH_DRY, Stage.RECOAT_OPENS};
+    List<StageTime> stages = new Drying(request).stages(checks, wet);
+    return checks.fine()
+        ? Optional.of(new DryingTimes(request.start(), stages, 1, 0, Optional.empty()))
+        : Optional.empty();
+  }
+
+  private List<StageTime> stages(Checks checks, Stage[] wanted) {
+    List<StageTime> stages = new ArrayList<>();
+    long[] floor = {0, 0};
+    for (Stage stage : wanted) {
+      Optional<Datum> stated = stage.of(finish);
+      if (stated.isEmpty()) {
+        continue;
+      }
+      Optional<StageTime> reached = reach(stage, stated.get(), floor);
+      if (reached.isEmpty()) {
+        checks.add(never(stage));
+        continue;
+      }
+      stages.add(reached.get());
+      if (stage == Stage.TOUCH_DRY || stage == Stage.LIGHT_USE) {
+        floor[0] = soonest(stages);
+        floor[1] = planned(stages);
+      }
+    }
+    return stages;
+  }
+
+  private Optional<StageTime> reach(Stage stage, Datum stated, long[] floor) {
+    if (stage == Stage.RECOAT_CLOSES) {
+      OptionalDouble closes = seconds(stated.low(), DryingRate.fastest(finish));
+      return closes.isEmpty()
+          ? Optional.empty()
+          : Optional.of(time(stage, down(closes), down(closes)));
+    }
+    EquivalentAge.Rate rate = rate(stage);
+    OptionalDouble soonest = seconds(stated.low(), rate);
+    OptionalDouble planned = seconds(stated.high(), rate);
+    if (soonest.isEmpty() || planned.isEmpty()) {
+      return Optional.empty();
+    }
+    long early = Math.max(floor[0], Numeric.ceil(soonest.getAsDouble()));
+    long late = Math.max(floor[1], Numeric.ceil(planned.getAsDouble()));
+    return Optional.of(time(stage, early, Math.max(early, late)));
+  }
+
+  private EquivalentAge.Rate rate(Stage stage) {
+    return switch (stage) {
+      case TOUCH_DRY -> DryingRate.of(finish, finish.dryingMechanism());
+      case FULL_CURE -> DryingRate.of(finish, finish.cureMechanism());
+      case RECOAT_CLOSES -> DryingRate.fastest(finish);
+      case RECOAT_OPENS, SAND, HANDLE, STACK, LIGHT_USE -> DryingRate.slowest(finish);
+    };
+  }
+
+  private Optional<Duration> potLife() {
+    if (finish.potLife().isEmpty()) {
+      return Optional.empty();
+    }
+    EquivalentAge.Rate rate = DryingRate.fastest(finish);
+    OptionalDouble seconds =
+        EquivalentAge.secondsUntil(
+            request.climate(), request.start(), finish.potLife().get().low(), rate);
+    return seconds.isEmpty() ? Optional.empty() : Optional.of(Duration.ofSeconds(down(seconds)));
+  }
+
+  private OptionalDouble seconds(double stated, EquivalentAge.Rate rate) {
+    double needed = stated * factor;
+    return EquivalentAge.secondsUntil(request.climate(), request.start(), needed, rate);
+  }
+
+  private static long down(OptionalDouble seconds) {
+    return Numeric.round(Math.floor(seconds.getAsDouble()));
+  }
+
+  private static StageTime time(Stage stage, long soonest, long planned) {
+    return new StageTime(stage, Duration.ofSeconds(soonest), Duration.ofSeconds(planned));
+  }
+
+  private static long soonest(List<StageTime> stages) {
+    long most = 0;
+    for (StageTime time : stages) {
+      if (time.stage() != Stage.RECOAT_CLOSES) {
+        most = Math.max(most, time.soonest().toSeconds());
+      }
+    }
+    return most;
+  }
+
+  private static long planned(List<StageTime> stages) {
+    long most = 0;
+    for (StageTime time : stages) {
+      if (time.stage() != Stage.RECOAT_CLOSES) {
+        most = Math.max(most, time.planned().toSeconds());
+      }
+    }
+    return most;
+  }
+
+  private static Refusal never(Stage stage) {
+    return Refusal.of(
+        "climate",
+        "In this air the film does not get to the stage: " + stage.words() + ".",
+        "Warm the room, dry the air (or, for a moisture-curing finish, damp it), or choose a finish"
+            + " made for this air.");
+  }
+}

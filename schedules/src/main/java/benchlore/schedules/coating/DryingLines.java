@@ -1,0 +1,86 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.room.Climate;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The working of one coat's drying. */
+final class DryingLines {
+  private DryingLines() {}
+
+  static List<Line> of(DryingRequest request, DryingTimes times) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(thickness(request, times));
+    lines.add(dryFilm(request, times));
+    lines.add(dewMargin(request));
+    for (StageTime time : times.stages()) {
+      lines.add(stage(request, times, time));
+    }
+    return lines;
+  }
+
+  private static Line thickness(DryingRequest request, DryingTimes times) {
+    Datum usual = request.finish().wetFilmMicron();
+    return new Line(
+        Figure.computed("thickness factor", times.thicknessFactor(), Unit.RATIO),
+        "thickness factor = wet film / usual wet film, at least 1",
+        List.of(
+            Figure.input("wet film", request.wetFilmMicron(), Unit.MICRON),
+            Figure.of("usual wet film", usual.mid(), Unit.MICRON, usual.from())),
+        FilmThickness.RULE);
+  }
+
+  private static Line dryFilm(DryingRequest request, DryingTimes times) {
+    Datum solids = request.finish().solidsVolumePercent();
+    return new Line(
+        Figure.computed("dry film of this coat", times.dryFilmMicron(), Unit.MICRON),
+        "dry film = wet film x solids by volume / 100",
+        List.of(
+            Figure.input("wet film", request.wetFilmMicron(), Unit.MICRON),
+            Figure.of("solids by volume", solids.mid(), Unit.PERCENT, solids.from())),
+        FilmThickness.DRY_RULE);
+  }
+
+  private static Line dewMargin(DryingRequest request) {
+    Climate.Reading air = request.climate().at(request.start());
+    double surface = WorkSurface.celsius(request.climate(), request.start());
+    double margin = WorkSurface.marginCelsius(request.climate(), request.start());
+    return new Line(
+        Figure.computed("surface above dew point at the start", margin, Unit.CELSIUS_DIFFERENCE),
+        "margin = surface - dew point; sound at 3 C or more",
+        List.of(
+            Figure.computed("surface", surface, Unit.CELSIUS),
+            Figure.computed("dew point", air.dewPointCelsius(), Unit.CELSIUS)),
+        WorkSurface.MARGIN.from());
+  }
+
+  private static Line stage(DryingRequest request, DryingTimes times, StageTime time) {
+    Datum stated = time.stage().of(request.finish()).orElseThrow();
+    boolean closes = time.stage() == Stage.RECOAT_CLOSES;
+    double label = closes ? stated.low() : stated.high();
+    double planned = time.planned().toSeconds();
+    Climate.Reading air = request.climate().at(request.start());
+    List<Figure> inputs = new ArrayList<>();
+    inputs.add(Figure.of("stated time", label, Unit.SECOND, stated.from()));
+    inputs.add(Figure.computed("thickness factor", times.thicknessFactor(), Unit.RATIO));
+    inputs.add(Figure.input("air at the start", air.celsius(), Unit.CELSIUS));
+    inputs.add(Figure.input("humidity at the start", air.relativeHumidityPercent(), Unit.PERCENT));
+    if (planned > 0) {
+      double mean = label * times.thicknessFactor() / planned;
+      inputs.add(Figure.computed("mean rate over the wait", mean, Unit.RATIO));
+    }
+    return new Line(
+        Figure.computed(time.stage().words(), planned, Unit.SECOND),
+        "stated time x thickness factor = sum of rate(air) x time, hour by hour",
+        inputs,
+        DryingRate.rule(mechanism(request.finish(), time.stage())));
+  }
+
+  private static DryingMechanism mechanism(FinishData finish, Stage stage) {
+    return stage == Stage.FULL_CURE ? finish.cureMechanism() : finish.dryingMechanism();
+  }
+}

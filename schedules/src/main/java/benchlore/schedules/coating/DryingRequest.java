@@ -1,0 +1,27 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.room.Climate;
+import java.time.LocalDateTime;
+
+/**
+ * One coat put on at one moment.
+ *
+ * @param finish the finish
+ * @param wetFilmMicron wet film, micrometres, 1 to 1000
+ * @param climate the room's air over the day
+ * @param start when the coat goes on, local wall-clock time
+ */
+public record DryingRequest(
+    FinishData finish, double wetFilmMicron, Climate climate, LocalDateTime start) {
+  /** Refuses nulls; figures are checked by {@link Coating#drying}. */
+  public DryingRequest {
+    if (finish == null || climate == null || start == null) {
+      throw new NullPointerException("finish, climate and start");
+    }
+  }
+
+  /** The same coat at another moment. */
+  DryingRequest withStart(LocalDateTime other) {
+    return new DryingRequest(finish, wetFilmMicron, climate, other);
+  }
+}

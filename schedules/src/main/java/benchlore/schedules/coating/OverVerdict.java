@@ -1,0 +1,34 @@
+package benchlore.schedules.coating;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether and when one finish may go over another.
+ *
+ * @param holds how it holds
+ * @param from the first moment the next coat (the barrier, if there is one) may go on; empty if it
+ *     never may
+ * @param scuff whether the under coat is scuffed first
+ * @param barrier the families to put between, from below; usually none or one
+ * @param why the reasons, plain sentences, in the order they decided
+ * @param rules the rows that decided; empty for a finish over itself
+ */
+public record OverVerdict(
+    OverRule.Verdict holds,
+    Optional<LocalDateTime> from,
+    boolean scuff,
+    List<FinishFamily> barrier,
+    List<String> why,
+    List<OverRule> rules) {
+  /** Copies the lists; refuses nulls. */
+  public OverVerdict {
+    if (holds == null || from == null) {
+      throw new NullPointerException("holds and from");
+    }
+    barrier = List.copyOf(barrier);
+    why = List.copyOf(why);
+    rules = List.copyOf(rules);
+  }
+}

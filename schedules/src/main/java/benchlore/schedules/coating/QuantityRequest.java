@@ -1,0 +1,26 @@
+package benchlore.schedules.coating;
+
+/**
+ * How much liquid to have ready.
+ *
+ * @param finish the finish
+ * @param area what gets wet
+ * @param coats how many coats, 1 to 50
+ * @param wetFilmMicron wet film of each coat, micrometres, 1 to 1000
+ * @param method how it goes on
+ * @param gun the gun, looked at for spraying alone
+ */
+public record QuantityRequest(
+    FinishData finish,
+    CoatedArea area,
+    int coats,
+    double wetFilmMicron,
+    ApplicationMethod method,
+    SprayGun gun) {
+  /** Refuses nulls; figures are checked by {@link Coating#quantity}. */
+  public QuantityRequest {
+    if (finish == null || area == null || method == null || gun == null) {
+      throw new NullPointerException("finish, area, method and gun");
+    }
+  }
+}

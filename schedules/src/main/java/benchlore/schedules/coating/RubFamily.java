@@ -1,0 +1,67 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Provenance;
+
+/**
+ * How well a cured film rubs out.
+ *
+ * <p>Hard, brittle films polish evenly to gloss; tough, flexible ones take an even satin but hardly
+ * gloss; what soaks in has no film to rub.
+ */
+enum RubFamily {
+  /** Rubs to any sheen. */
+  HARD(Sheen.GLOSS),
+  /** Rubs to satin evenly, higher only in patches. */
+  TOUGH(Sheen.SATIN),
+  /** No film to rub. */
+  NONE(Sheen.MATT);
+
+  private final Sheen highest;
+
+  RubFamily(Sheen highest) {
+    this.highest = highest;
+  }
+
+  static Provenance from() {
+    return Provenance.source(
+        "Rubbing Out Finishes (a finisher's article, 2000)", "Which Finishes to Rub");
+  }
+
+  /** Whether rubbing gets there. */
+  boolean reaches(Sheen sheen) {
+    return this != NONE && sheen.compareTo(highest) <= 0;
+  }
+
+  static RubFamily of(FinishData finish) {
+    if (finish.role() != FinishRole.FILM) {
+      return NONE;
+    }
+    return switch (finish.family()) {
+      case SHELLAC,
+          NITROCELLULOSE_LACQUER,
+          CATALYSED_LACQUER,
+          WATERBORNE_ACRYLIC,
+          TWO_PART_POLYURETHANE,
+          EPOXY ->
+          HARD;
+      case ALKYD_VARNISH,
+          OIL_POLYURETHANE,
+          SPAR_VARNISH,
+          WATERBORNE_POLYURETHANE,
+          SANDING_SEALER,
+          PAINT_OIL,
+          PAINT_WATERBORNE ->
+          TOUGH;
+      case DRYING_OIL,
+          OIL_VARNISH_BLEND,
+          HARDWAX_OIL,
+          WAX,
+          OIL_STAIN,
+          GEL_STAIN,
+          WATER_DYE,
+          SPIRIT_DYE,
+          GRAIN_FILLER ->
+          NONE;
+    };
+  }
+}

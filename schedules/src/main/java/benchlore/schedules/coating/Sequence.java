@@ -1,0 +1,184 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.Unit;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lays the coats of one job one after the other, each as soon as the one under it allows. */
+final class Sequence {
+  private final CoatingRequest request;
+  private final FinishData finish;
+  private final List<CoatStep> steps = new ArrayList<>();
+  private final List<Line> working = new ArrayList<>();
+  private final List<Caution> cautions = new ArrayList<>();
+
+  private Sequence(CoatingRequest request) {
+    this.request = request;
+    this.finish = request.quantity().finish();
+  }
+
+  static Answer<CoatSchedule> plan(CoatingRequest request) {
+    return new Sequence(request).answer();
+  }
+
+  private Answer<CoatSchedule> answer() {
+    Checks checks = check();
+    Answer<Quantity> liquid = LiquidQuantity.plan(request.quantity());
+    liquid.fold(
+        given -> working.addAll(given.working()),
+        refused -> {
+          refused.reasons().forEach(checks::add);
+          return false;
+        });
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    List<Refusal> refusals = coats();
+    if (!refusals.isEmpty()) {
+      return Answer.refuse(refusals);
+    }
+    return liquid.fold(
+        given -> Answer.of(schedule(given.value()), working, cautions),
+        refused -> Answer.refuse(refused.reasons()));
+  }
+
+  private Checks check() {
+    Checks checks = new Checks();
+    ShopHours hours = request.hours();
+    checks.require(
+        hours.fromHourInclusive() >= 0
+            && hours.toHourExclusive() <= 24
+            && hours.fromHourInclusive() < hours.toHourExclusive(),
+        "hours",
+        "The shop's hours are not hours of one day.",
+        "Give a first hour from 0 to 23 and a last hour above it, up to 24.");
+    boolean spray = request.quantity().method() == ApplicationMethod.SPRAY;
+    checks.require(
+        !(spray && finish.isocyanate()),
+        "method",
+        "Spraying this finish puts isocyanate in the air, which can cause lasting asthma; no"
+            + " cartridge mask is enough.",
+        "Brush or roll it, choose another finish, or have it sprayed by a shop with supplied air.");
+    CoatSheen.check(checks, finish, request.sheen());
+    double film = request.quantity().coats() * coatMicron();
+    CoatCount.tooThick(checks, finish, Double.isFinite(film) ? film : 0);
+    return checks;
+  }
+
+  private List<Refusal> coats() {
+    NextCoat next = new NextCoat(request.start(), ScuffReason.NONE);
+    int coats = request.quantity().coats();
+    for (int number = 1; number <= coats; number++) {
+      DryingRequest coat = coat(next.start());
+      List<Refusal> refusals = add(number, coat, next, Drying.plan(coat));
+      if (!refusals.isEmpty() || number == coats) {
+        return refusals;
+      }
+      DryingTimes times = steps.get(number - 1).drying();
+      Optional<NextCoat> after = NextCoat.after(number + 1, coat, times, request.hours());
+      if (after.isEmpty()) {
+        return List.of(noHour(number + 1));
+      }
+      next = after.get();
+    }
+    return List.of();
+  }
+
+  private List<Refusal> add(
+      int number, DryingRequest coat, NextCoat next, Answer<DryingTimes> answer) {
+    return answer.fold(
+        given -> {
+          boolean last = number == request.quantity().coats();
+          Optional<Sheen> sheen = CoatSheen.of(finish, request.sheen(), last);
+          steps.add(new CoatStep(number, coat.start(), next.scuff(), sheen, given.value()));
+          for (Line line : given.working()) {
+            working.add(numbered(number, line));
+          }
+          for (Caution caution : given.cautions()) {
+            addCaution(number, caution);
+          }
+          if (next.scuff() == ScuffReason.WINDOW_MISSED) {
+            cautions.add(missed(number));
+          }
+          return List.of();
+        },
+        refused -> refused.reasons());
+  }
+
+  private DryingRequest coat(LocalDateTime start) {
+    return new DryingRequest(finish, request.quantity().wetFilmMicron(), request.climate(), start);
+  }
+
+  private double coatMicron() {
+    return FilmThickness.dryMicron(finish, request.quantity().wetFilmMicron());
+  }
+
+  private CoatSchedule schedule(Quantity liquid) {
+    int coats = request.quantity().coats();
+    double film = coats * coatMicron();
+    working.add(
+        new Line(
+            Figure.computed("dry film of all coats", film, Unit.MICRON),
+            "film = coats x dry film of one coat",
+            List.of(
+                Figure.input("coats", coats, Unit.COUNT),
+                Figure.computed("dry film of one coat", coatMicron(), Unit.MICRON)),
+            Provenance.commonPractice("films add up")));
+    boolean rubOut = CoatSheen.rubOut(finish, request.sheen());
+    return new CoatSchedule(steps, liquid, Quantity.of(film, Unit.MICRON), rubOut);
+  }
+
+  private static Line numbered(int number, Line line) {
+    Figure figure = line.result();
+    String name = "coat " + number + ": " + figure.name();
+    return new Line(
+        new Figure(name, figure.quantity(), figure.from()),
+        line.formula(),
+        line.inputs(),
+        line.rule());
+  }
+
+  /** The hour's cautions belong to their coat; the same words twice help nobody. */
+  private void addCaution(int number, Caution caution) {
+    for (Caution told : cautions) {
+      if (told.code().equals(caution.code()) && told.measure().equals(caution.measure())) {
+        return;
+      }
+    }
+    Note what =
+        new Note("Coat " + number + ": " + caution.what().pattern(), caution.what().quantities());
+    cautions.add(new Caution(caution.code(), caution.severity(), what, caution.measure()));
+  }
+
+  private static Caution missed(int number) {
+    return new Caution(
+        "recoat-window-missed",
+        Caution.Severity.WORK,
+        Note.of(
+            "Coat "
+                + number
+                + " goes on after the recoat window has closed: it won't bond by itself and may"
+                + " peel."),
+        Note.of(
+            "Scuff the whole coat dull with the between-coats grade, dust it off, then coat; or"
+                + " come back while the window is open."));
+  }
+
+  private static Refusal noHour(int number) {
+    return Refusal.of(
+        "climate",
+        "There is no hour within two weeks at which coat " + number + " could go on.",
+        "Heat or dry the room in the shop's hours, or widen the hours.");
+  }
+}

@@ -1,0 +1,34 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.room.Climate;
+import java.time.LocalDateTime;
+import java.util.Optional;
+
+/**
+ * The way to a sheen.
+ *
+ * @param job finish, area and method; its coats are those already on, which make the film that
+ *     rubbing takes from
+ * @param lastCoat when the last of those coats went on
+ * @param climate the room's air over the day
+ * @param existing the sheen it has now; empty for a film just built, whose last coat decides
+ * @param wanted the sheen wanted
+ */
+public record SheenRequest(
+    QuantityRequest job,
+    LocalDateTime lastCoat,
+    Climate climate,
+    Optional<Sheen> existing,
+    Sheen wanted) {
+  /** Refuses nulls; figures are checked by {@link SheenRoute#plan}. */
+  public SheenRequest {
+    if (job == null || lastCoat == null || climate == null || existing == null || wanted == null) {
+      throw new NullPointerException("job, lastCoat, climate, existing and wanted");
+    }
+  }
+
+  /** The last coat as a drying request. */
+  DryingRequest coat() {
+    return new DryingRequest(job.finish(), job.wetFilmMicron(), climate, lastCoat);
+  }
+}

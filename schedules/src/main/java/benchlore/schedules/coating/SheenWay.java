@@ -1,0 +1,49 @@
+package benchlore.schedules.coating;
+
+import java.time.LocalDateTime;
+import java.util.List;
+
+/**
+ * One way to the sheen wanted.
+ *
+ * @param kind which way
+ * @param from when it can begin
+ * @param steps the work in order; empty if there is nothing to do
+ */
+public record SheenWay(Kind kind, LocalDateTime from, List<SheenStep> steps) {
+  /** Kinds of ways. */
+  public enum Kind {
+    /** It has that sheen already. */
+    LEAVE,
+    /** One more coat of the sheen wanted over the gloss build. */
+    LAST_COAT,
+    /** Rub the cured film. */
+    RUB_OUT
+  }
+
+  /** Copies the list; refuses nulls. */
+  public SheenWay {
+    if (kind == null || from == null) {
+      throw new NullPointerException("kind and from");
+    }
+    steps = List.copyOf(steps);
+  }
+
+  /** The work's time, seconds. */
+  public double seconds() {
+    double sum = 0;
+    for (SheenStep step : steps) {
+      sum = sum + step.seconds();
+    }
+    return sum;
+  }
+
+  /** The finish it takes, cubic metres. */
+  public double liquidCubicMetre() {
+    double sum = 0;
+    for (SheenStep step : steps) {
+      sum = sum + step.liquidCubicMetre();
+    }
+    return sum;
+  }
+}

@@ -1,0 +1,64 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Provenance;
+import java.util.List;
+
+/**
+ * Heat of evaporation of common solvents near 25 deg C, which says how steeply their vapour
+ * pressure rises with temperature.
+ *
+ * <p>Unknown solvents count as {@link #OTHER}. All figures from memory of handbook tables.
+ */
+enum SolventHeat {
+  ETHANOL("ethanol", 42_300),
+  METHANOL("methanol", 37_400),
+  ISOPROPANOL("isopropanol", 45_400),
+  ACETONE("acetone", 31_000),
+  TOLUENE("toluene", 38_000),
+  XYLENE("xylene", 42_600),
+  N_BUTYL_ACETATE("n-butyl-acetate", 43_600),
+  ETHYL_ACETATE("ethyl-acetate", 35_600),
+  METHYL_ETHYL_KETONE("methyl-ethyl-ketone", 34_800),
+  METHYL_ISOBUTYL_KETONE("methyl-isobutyl-ketone", 40_600),
+  MINERAL_SPIRITS("mineral-spirits", 46_000),
+  WHITE_SPIRIT("white-spirit", 46_000),
+  TURPENTINE("turpentine", 44_000),
+  WATER("water", 44_000),
+  OTHER("", 40_000);
+
+  private final String solvent;
+  private final double joulePerMole;
+
+  SolventHeat(String solvent, double joulePerMole) {
+    this.solvent = solvent;
+    this.joulePerMole = joulePerMole;
+  }
+
+  static Provenance from() {
+    return Provenance.fromMemory("heats of evaporation near 25 C");
+  }
+
+  double joulePerMole() {
+    return joulePerMole;
+  }
+
+  static SolventHeat of(String solvent) {
+    for (SolventHeat row : values()) {
+      if (row.solvent.equals(solvent)) {
+        return row;
+      }
+    }
+    return OTHER;
+  }
+
+  /** Mean by mass share, joules a mole; that of {@link #OTHER} for an empty list. */
+  static double mean(List<SolventShare> solvents) {
+    double shares = 0;
+    double sum = 0;
+    for (SolventShare share : solvents) {
+      sum = share.massShare() * of(share.solvent()).joulePerMole + sum;
+      shares = shares + share.massShare();
+    }
+    return shares > 0 ? sum / shares : OTHER.joulePerMole;
+  }
+}

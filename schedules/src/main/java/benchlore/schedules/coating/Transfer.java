@@ -1,0 +1,49 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+
+/**
+ * Transfer efficiency: the share of the liquid that ends on the work, one row a method. The low end
+ * is the one to buy by.
+ *
+ * <p>Airless: a regulation for metal furniture counts 25 %, a finishing-trade primer 40 to 50 %; an
+ * air district counts HVLP as 65 %, the primer 50 to 60 %. The rows keep both.
+ */
+final class Transfer {
+  private static final Provenance PRIMER =
+      Provenance.source(
+          "Finishing-trade primer; Wisconsin NR 440.48", "transfer efficiency, Table 1");
+
+  private static final Datum BRUSH = row(0.90, 0.98, Provenance.fromMemory("brush or roller"));
+  private static final Datum PAD = row(0.85, 0.95, Provenance.fromMemory("pad holds some back"));
+  private static final Datum WIPE = row(0.70, 0.90, Provenance.fromMemory("cloth soaks some up"));
+  private static final Datum FLOOD = row(0.60, 0.85, Provenance.fromMemory("excess wiped off"));
+  private static final Datum HVLP = row(0.50, 0.65, PRIMER);
+  private static final Datum CUP = row(0.25, 0.30, PRIMER);
+  private static final Datum AIRLESS = row(0.25, 0.50, PRIMER);
+  private static final Datum ASSISTED = row(0.60, 0.80, PRIMER);
+
+  private Transfer() {}
+
+  static Datum of(ApplicationMethod method, SprayGun gun) {
+    return switch (method) {
+      case BRUSH, ROLLER -> BRUSH;
+      case PAD -> PAD;
+      case WIPE -> WIPE;
+      case FLOOD -> FLOOD;
+      case SPRAY ->
+          switch (gun) {
+            case HVLP -> HVLP;
+            case CUP_GUN -> CUP;
+            case AIRLESS -> AIRLESS;
+            case AIR_ASSISTED_AIRLESS -> ASSISTED;
+          };
+    };
+  }
+
+  private static Datum row(double low, double high, Provenance from) {
+    return Datum.range(low, high, Unit.RATIO, from);
+  }
+}

@@ -1,0 +1,94 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.Unit;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The air's limits while a coat is wet: until touch dry, or until the recoat window opens where the
+ * film forms that long. The dew point matters until the window opens for every finish, since dew
+ * dulls a young film.
+ */
+final class WetHours {
+  private static final int HOURS_TO_TRY = 24;
+
+  private WetHours() {}
+
+  /** One caution a limit passed; a refusal if the film stays too cold all the time it is wet. */
+  static Answer<List<Caution>> cautions(DryingRequest request, DryingTimes times) {
+    List<Caution> cautions = new ArrayList<>();
+    List<Breach> breaches = breaches(request, times);
+    if (tooColdThroughout(request, breaches)) {
+      return Answer.refuse(List.of(cold(request)));
+    }
+    if (!breaches.isEmpty()) {
+      String better = better(request);
+      for (Breach breach : breaches) {
+        cautions.add(WetCaution.of(breach, request, better));
+      }
+    }
+    return Answer.of(cautions, List.of(), List.of());
+  }
+
+  static List<Breach> breaches(DryingRequest request, DryingTimes times) {
+    List<Breach> breaches = new ArrayList<>();
+    for (WetLimit limit : WetLimit.values()) {
+      Breach.find(limit, request, wet(request.finish(), times, limit)).ifPresent(breaches::add);
+    }
+    return breaches;
+  }
+
+  private static Duration wet(FinishData finish, DryingTimes times, WetLimit limit) {
+    Optional<StageTime> touch = times.time(Stage.TOUCH_DRY);
+    Optional<StageTime> recoat = times.time(Stage.RECOAT_OPENS);
+    boolean longer =
+        limit == WetLimit.DEW || MechanismRow.of(finish.dryingMechanism()).formsUntilRecoat();
+    Optional<StageTime> until = longer ? recoat.or(() -> touch) : touch.or(() -> recoat);
+    return until.map(StageTime::planned).orElse(Duration.ZERO);
+  }
+
+  static boolean tooColdThroughout(DryingRequest request, List<Breach> breaches) {
+    double lowest = request.finish().minimumCelsius().low();
+    for (Breach breach : breaches) {
+      if (breach.limit() == WetLimit.COLD && breach.throughout()) {
+        return breach.mildest() < lowest;
+      }
+    }
+    return false;
+  }
+
+  private static Refusal cold(DryingRequest request) {
+    double minimum = request.finish().minimumCelsius().high();
+    return new Refusal(
+        "climate",
+        Note.of(
+            "The film would stay below its minimum of {0} all the time it is wet.",
+            Quantity.of(request.finish().minimumCelsius().low(), Unit.CELSIUS)),
+        Note.of(
+            "Heat the room to {0} or more before you start and hold it until the film is dry.",
+            Quantity.of(minimum, Unit.CELSIUS)));
+  }
+
+  /** A start within a day from which every limit is kept to, in words; empty if there is none. */
+  private static String better(DryingRequest request) {
+    LocalDateTime hour = request.start().withMinute(0).withSecond(0).withNano(0);
+    for (int i = 1; i <= HOURS_TO_TRY; i++) {
+      DryingRequest later = request.withStart(hour.plusHours(i));
+      if (FirstMoment.fine(later)) {
+        Optional<DryingTimes> times = Drying.wetTimes(later);
+        if (times.isPresent() && breaches(later, times.get()).isEmpty()) {
+          return "Start at " + Moment.words(later.start(), request.start()) + " instead";
+        }
+      }
+    }
+    return "";
+  }
+}

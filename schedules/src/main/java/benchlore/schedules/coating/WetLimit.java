@@ -1,0 +1,59 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.room.Climate;
+import java.time.LocalDateTime;
+
+/** What the air must keep to while a film is wet. */
+enum WetLimit {
+  /** Minimum temperature of the surface. */
+  COLD,
+  /** Maximum temperature of the air. */
+  HOT,
+  /** Maximum relative humidity. */
+  DAMP,
+  /** Minimum relative humidity (moisture cure). */
+  DRY,
+  /** Margin of the surface above the dew point. */
+  DEW,
+  /** Margin of a surface chilled by fast solvents. */
+  BLUSH;
+
+  /** The air's figure this limit looks at. */
+  double figure(Climate climate, LocalDateTime moment) {
+    return switch (this) {
+      case COLD -> WorkSurface.celsius(climate, moment);
+      case HOT -> climate.at(moment).celsius();
+      case DAMP, DRY -> climate.at(moment).relativeHumidityPercent();
+      case DEW, BLUSH -> WorkSurface.marginCelsius(climate, moment);
+    };
+  }
+
+  /** The bound for that figure: the safer end of what the finish states. */
+  double bound(FinishData finish) {
+    return switch (this) {
+      case COLD -> finish.minimumCelsius().high();
+      case HOT -> finish.maximumCelsius().low();
+      case DAMP -> finish.maximumHumidityPercent().low();
+      case DRY -> finish.minimumHumidityPercent().map(d -> d.high()).orElse(0.0);
+      case DEW -> WorkSurface.MARGIN.high();
+      case BLUSH -> Blush.chillCelsius(finish);
+    };
+  }
+
+  /** By how much the figure is on the wrong side of the bound; 0 or less is sound. */
+  double excess(double figure, double bound) {
+    return switch (this) {
+      case HOT, DAMP -> figure - bound;
+      case COLD, DRY, DEW, BLUSH -> bound - figure;
+    };
+  }
+
+  Unit unit() {
+    return switch (this) {
+      case COLD, HOT -> Unit.CELSIUS;
+      case DAMP, DRY -> Unit.PERCENT;
+      case DEW, BLUSH -> Unit.CELSIUS_DIFFERENCE;
+    };
+  }
+}
