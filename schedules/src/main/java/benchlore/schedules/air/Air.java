@@ -46,7 +46,6 @@ public final class Air {
     }
     AirSchedule schedule = ScheduleBuild.of(request);
     PredictedRefusals.check(request, schedule, checks);
-    PredictedRefusals.danger(ScheduleBuild.highestDanger(request), schedule, checks);
     if (!checks.fine()) {
       return Answer.refuse(checks.refusals());
     }

@@ -31,34 +31,35 @@ final class AirCautions {
   private static void addPredicted(AirSchedule schedule, List<Caution> cautions) {
     double explosive = schedule.peaks().percentLowerExplosive().map(p -> p.value()).orElse(0.0);
     if (explosive >= FireRule.TENTH.percent()) {
-      cautions.add(
-          new Caution(
-              "over-tenth-of-explosive-limit",
-              Severity.DANGER,
-              Note.of(
-                  "The room's air reaches {0} of the lower explosive limit; above a tenth it counts"
-                      + " as hazardous to be in.",
-                  Quantity.of(explosive, Unit.PERCENT)),
-              moreAir(schedule)));
+      Note what =
+          Note.of(
+              "The room's air reaches {0} of the lower explosive limit; above a tenth it counts as"
+                  + " hazardous to be in.",
+              Quantity.of(explosive, Unit.PERCENT));
+      String code = "over-tenth-of-explosive-limit";
+      cautions.add(new Caution(code, Severity.DANGER, what, moreAir(schedule)));
     }
     double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
     if (index > FlowNeeded.FINE_INDEX) {
-      cautions.add(
-          new Caution(
-              "over-exposure-limit",
-              Severity.HEALTH,
-              Note.of(
-                  "At its highest the room's air holds {0} times the exposure limits.",
-                  Quantity.of(index, Unit.RATIO)),
-              moreAir(schedule)));
+      Note what =
+          Note.of(
+              "At its highest the room's air holds {0} times the exposure limits.",
+              Quantity.of(index, Unit.RATIO));
+      cautions.add(new Caution("over-exposure-limit", Severity.HEALTH, what, moreAir(schedule)));
     }
-    boolean known = schedule.peaks().index().isPresent() && schedule.coverage().explosiveComplete();
+    when(reEntryMissing(schedule), Warning.NO_RE_ENTRY, cautions);
+  }
+
+  private static boolean reEntryMissing(AirSchedule schedule) {
+    boolean healthKnown = schedule.peaks().index().isPresent();
+    boolean fireKnown = schedule.peaks().percentLowerExplosive().isPresent();
     for (AirSchedule.ReEntry reEntry : schedule.reEntries()) {
-      if (known && reEntry.second().isEmpty()) {
-        cautions.add(Warning.NO_RE_ENTRY.caution());
-        return;
+      if ((healthKnown && reEntry.healthSecond().isEmpty())
+          || (fireKnown && reEntry.fireSecond().isEmpty())) {
+        return true;
       }
     }
+    return false;
   }
 
   private static Note moreAir(AirSchedule schedule) {
@@ -112,17 +113,8 @@ final class AirCautions {
     when(flammable && spark, Warning.SPARKS, cautions);
     when(flammable, Warning.EXHAUST_FAN, cautions);
     when(flammable && sources.contains(IgnitionSource.STATIC), Warning.STATIC, cautions);
-    when(anyOf(request, Flammability.UNKNOWN), Warning.FLASH_UNKNOWN, cautions);
-    when(anyOf(request, Flammability.HARD_TO_LIGHT), Warning.HARD_TO_LIGHT, cautions);
-  }
-
-  private static boolean anyOf(AirRequest request, Flammability kind) {
-    for (SolventData solvent : request.solvents()) {
-      if (Flammability.of(solvent) == kind) {
-        return true;
-      }
-    }
-    return false;
+    when(Flammability.UNKNOWN.in(request), Warning.FLASH_UNKNOWN, cautions);
+    when(Flammability.HARD_TO_LIGHT.in(request), Warning.HARD_TO_LIGHT, cautions);
   }
 
   private static boolean anyLowBoiling(AirRequest request) {

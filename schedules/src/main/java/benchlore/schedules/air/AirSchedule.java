@@ -57,8 +57,14 @@ public record AirSchedule(
    * @param ppm all solvents together
    * @param index mixture index; empty if no limit is known
    * @param percentLowerExplosive percent; empty if no limit is known
+   * @param dangerShare sum of concentration / level immediately dangerous to life or health; empty
+   *     if no such level is known
    */
-  public record Peaks(Peak ppm, Optional<Peak> index, Optional<Peak> percentLowerExplosive) {}
+  public record Peaks(
+      Peak ppm,
+      Optional<Peak> index,
+      Optional<Peak> percentLowerExplosive,
+      Optional<Peak> dangerShare) {}
 
   /**
    * Averages over 8 hours.

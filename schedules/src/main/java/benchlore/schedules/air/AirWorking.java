@@ -10,13 +10,13 @@ import java.util.OptionalDouble;
 
 /** How a schedule was worked out, a line a figure. */
 final class AirWorking {
-  private static final Provenance DILUTION =
+  static final Provenance DILUTION =
       Provenance.source(
           "University industrial-ventilation course, dilution chapter, formula sheet",
           "V dC = G dt - Q' C dt; Q' = G / C; Q = K Q'");
   private static final Provenance MIXTURE =
       Provenance.source("29 CFR 1910.1000(d)(2)", "sum of concentration / limit at most 1");
-  private static final Provenance AVERAGE =
+  static final Provenance AVERAGE =
       Provenance.source("29 CFR 1910.1000(d)(1)", "sum of concentration x time / 8 hours");
   private static final Provenance LE_CHATELIER =
       Provenance.source(
@@ -39,6 +39,7 @@ final class AirWorking {
     working.addRoom();
     working.addRelease();
     working.addHealth();
+    working.addDanger();
     working.addFire();
     working.addFlow();
     working.addReEntry();
@@ -103,6 +104,32 @@ final class AirWorking {
         "average = (solvent released - solvent still in the air) / flow / 8 hours, each over its"
             + " limit",
         AVERAGE);
+  }
+
+  private void addDanger() {
+    if (schedule.peaks().dangerShare().isPresent()) {
+      List<Figure> levels = new ArrayList<>();
+      for (SolventData solvent : request.solvents()) {
+        solvent
+            .idlh()
+            .ifPresent(
+                d ->
+                    levels.add(
+                        Figure.of("danger level of " + solvent.id(), d.low(), Unit.PPM, d.from())));
+      }
+      double share = schedule.peaks().dangerShare().get().value();
+      add(
+          Figure.computed("highest share of the danger level", share, Unit.RATIO),
+          "share = sum of concentration / level immediately dangerous to life or health",
+          levels,
+          Provenance.commonPractice("levels added as for like effects, to the safe side"));
+    }
+    addOptional(
+        "highest mixture index if brushed",
+        schedule.brushedPeakIndex(),
+        Unit.RATIO,
+        "the sprayed coats worked out again with the brush's release",
+        ApplyMethod.FROM);
   }
 
   private void addFire() {

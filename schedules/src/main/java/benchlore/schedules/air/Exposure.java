@@ -46,9 +46,23 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   double at(Scale scale, double second) {
+    return weigh(scale, concentrations(second));
+  }
+
+  /** Each coat's concentration, kg/m3, in the order of the coats. */
+  double[] concentrations(double second) {
+    double[] each = new double[coats.size()];
+    for (int i = 0; i < each.length; i++) {
+      each[i] = room.concentration(coats.get(i).emission(), second);
+    }
+    return each;
+  }
+
+  /** Concentrations of the coats, weighed and added. */
+  double weigh(Scale scale, double[] concentrations) {
     double sum = 0;
-    for (Coat coat : coats) {
-      sum = room.concentration(coat.emission(), second) * coat.weight(scale) + sum;
+    for (int i = 0; i < concentrations.length; i++) {
+      sum = concentrations[i] * coats.get(i).weight(scale) + sum;
     }
     return sum;
   }

@@ -7,13 +7,13 @@ enum FireRule {
   /** Above this an atmosphere counts as hazardous to be in. */
   TENTH(
       10,
-      "29 CFR 1926 subpart AA, as quoted in a coating inspector's glossary",
+      "US confined-space rules (29 CFR), as reprinted in a coating inspector's glossary",
       "hazardous atmosphere, item 1: over 10 percent of the lower flammable limit"),
   /** The design ceiling of ventilated drying and spraying enclosures. */
   QUARTER(
       25,
-      "Gas-hazard reference tables and solvent-monitor notes",
-      "quarter rule: 25 percent of the lower explosive limit");
+      "NFPA 33, section 7.2, as reprinted; mechanical code 502.7.3.3",
+      "vapour in the exhaust at most 25 percent of the lower flammable limit");
 
   private final double percent;
   private final String title;

@@ -13,13 +13,7 @@ final class HomeRefusals {
   private HomeRefusals() {}
 
   static void check(AirRequest request, Checks checks) {
-    checks.require(
-        !(request.isocyanate() && request.sprays()),
-        "isocyanate",
-        "Sprayed isocyanates can cause asthma for life after one job, and no cartridge mask stops"
-            + " them reliably.",
-        "Have a licensed finishing shop with supplied air spray it, or choose a finish without"
-            + " isocyanates.");
+    sprayedIsocyanate(request.isocyanate() && request.sprays(), checks);
     for (SolventData solvent : request.solvents()) {
       solvent(solvent, checks);
     }
@@ -29,6 +23,16 @@ final class HomeRefusals {
         ignition(source, flammable, request.sprays(), checks);
       }
     }
+  }
+
+  static void sprayedIsocyanate(boolean sprayed, Checks checks) {
+    checks.require(
+        !sprayed,
+        "isocyanate",
+        "Sprayed isocyanates can cause asthma for life after one job, and no cartridge mask stops"
+            + " them reliably.",
+        "Have a licensed finishing shop with supplied air spray it, or choose a finish without"
+            + " isocyanates.");
   }
 
   private static void solvent(SolventData solvent, Checks checks) {
@@ -65,7 +69,10 @@ final class HomeRefusals {
       checks.require(
           false,
           "ignitionSources",
-          "The room holds " + source.words() + ", which lights a flammable vapour.",
+          "The room holds "
+              + source.words()
+              + ", which lights flammable vapour; one of unknown flash"
+              + " point counts as flammable.",
           "Shut it off and let it go cold before opening the can, and keep it off until the"
               + " re-entry time; if it cannot be shut off, work elsewhere.");
     }

@@ -42,7 +42,7 @@ record MixedRoom(double volume, double changesPerSecond) {
     }
     double after = since - curve.quickSecond();
     double slowRate = (1 - curve.quickShare()) * emission.kilogram() / curve.decaySecond();
-    double slow = bateman(after, 1 / curve.decaySecond()) * slowRate / volume;
+    double slow = bateman(slowRate / volume, after, 1 / curve.decaySecond());
     return atQuickEnd * Numeric.exp(-changesPerSecond * after) + slow;
   }
 
@@ -59,15 +59,15 @@ record MixedRoom(double volume, double changesPerSecond) {
     return concentration(emission, second) + toCome / volume;
   }
 
-  /** (exp(-a s) - exp(-k s)) / (k - a), by its series where a and k nearly agree. */
-  private double bateman(double s, double k) {
+  /** r (exp(-a s) - exp(-k s)) / (k - a), by its series where a and k nearly agree. */
+  private double bateman(double r, double s, double k) {
     double x = (k - changesPerSecond) * s;
     double decayed = Numeric.exp(-changesPerSecond * s);
     if (Math.abs(x) < 1e-3) {
       double cubic = 1 - x / 4;
       double square = 1 - cubic * x / 3;
-      return decayed * s * (1 - square * x / 2);
+      return r * decayed * s * (1 - square * x / 2);
     }
-    return (decayed - Numeric.exp(-k * s)) / (k - changesPerSecond);
+    return r * (decayed - Numeric.exp(-k * s)) / (k - changesPerSecond);
   }
 }

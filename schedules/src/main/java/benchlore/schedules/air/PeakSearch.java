@@ -1,26 +1,33 @@
 package benchlore.schedules.air;
 
-import java.util.List;
-
 /** Finds the highest point: the best moment of a grid, then narrowed between its neighbours. */
 final class PeakSearch {
-  private static final int NARROWINGS = 60;
+  private static final int NARROWINGS = 20;
 
   private PeakSearch() {}
 
-  static AirSchedule.Peak highest(Exposure exposure, Scale scale, double untilSecond) {
-    List<Double> grid = TimeGrid.between(0, untilSecond, exposure.breaks());
+  static AirSchedule.Peak highest(Samples samples, Scale scale) {
     int best = 0;
-    double highest = exposure.at(scale, grid.get(0));
-    for (int i = 1; i < grid.size(); i++) {
-      double value = exposure.at(scale, grid.get(i));
+    double highest = samples.value(scale, 0);
+    for (int i = 1; i < samples.size(); i++) {
+      double value = samples.value(scale, i);
       if (value > highest) {
         best = i;
         highest = value;
       }
     }
-    double low = grid.get(Math.max(0, best - 1));
-    double high = grid.get(Math.min(grid.size() - 1, best + 1));
+    double low = samples.second(Math.max(0, best - 1));
+    double high = samples.second(Math.min(samples.size() - 1, best + 1));
+    double middle = narrowed(samples.exposure(), scale, low, high);
+    double refined = samples.exposure().at(scale, middle);
+    return refined > highest
+        ? new AirSchedule.Peak(middle, refined)
+        : new AirSchedule.Peak(samples.second(best), highest);
+  }
+
+  private static double narrowed(Exposure exposure, Scale scale, double from, double to) {
+    double low = from;
+    double high = to;
     for (int i = 0; i < NARROWINGS; i++) {
       double third = (high - low) / 3;
       if (exposure.at(scale, low + third) < exposure.at(scale, high - third)) {
@@ -29,10 +36,6 @@ final class PeakSearch {
         high = high - third;
       }
     }
-    double middle = 0.5 * (low + high);
-    double refined = exposure.at(scale, middle);
-    return refined > highest
-        ? new AirSchedule.Peak(middle, refined)
-        : new AirSchedule.Peak(grid.get(best), highest);
+    return 0.5 * (low + high);
   }
 }

@@ -11,18 +11,7 @@ final class PredictedRefusals {
   private PredictedRefusals() {}
 
   static void check(AirRequest request, AirSchedule schedule, Checks checks) {
-    double explosive = schedule.peaks().percentLowerExplosive().map(p -> p.value()).orElse(0.0);
-    if (explosive >= FireRule.QUARTER.percent()) {
-      add(
-          "The room's air would reach {0} of the lower explosive limit; nearer the work it is"
-              + " richer and could burn.",
-          Quantity.of(explosive, Unit.PERCENT), schedule, checks);
-    } else if (explosive >= FireRule.TENTH.percent() && sparks(request)) {
-      add(
-          "The room's air would reach {0} of the lower explosive limit with sparking equipment in"
-              + " it.",
-          Quantity.of(explosive, Unit.PERCENT), schedule, checks);
-    }
+    fire(request, schedule, checks);
     double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
     if (index > Respirator.FULL_FACE_VAPOUR.protectionFactor().orElseThrow()) {
       add(
@@ -30,14 +19,28 @@ final class PredictedRefusals {
               + " takes.",
           Quantity.of(index, Unit.RATIO), schedule, checks);
     }
-  }
-
-  static void danger(double idlhShare, AirSchedule schedule, Checks checks) {
-    if (idlhShare >= 1) {
+    double danger = schedule.peaks().dangerShare().map(p -> p.value()).orElse(0.0);
+    if (danger >= 1) {
       add(
           "The room's air would reach {0} times the level immediately dangerous to life or health;"
               + " no filtering mask may be used there.",
-          Quantity.of(idlhShare, Unit.RATIO), schedule, checks);
+          Quantity.of(danger, Unit.RATIO), schedule, checks);
+    }
+  }
+
+  private static void fire(AirRequest request, AirSchedule schedule, Checks checks) {
+    double explosive = schedule.peaks().percentLowerExplosive().map(p -> p.value()).orElse(0.0);
+    Quantity percent = Quantity.of(explosive, Unit.PERCENT);
+    if (explosive >= FireRule.QUARTER.percent()) {
+      add(
+          "The room's air would reach {0} of the lower explosive limit; nearer the work it is"
+              + " richer and could burn.",
+          percent, schedule, checks);
+    } else if (explosive >= FireRule.TENTH.percent() && sparks(request)) {
+      add(
+          "The room's air would reach {0} of the lower explosive limit with sparking equipment in"
+              + " it.",
+          percent, schedule, checks);
     }
   }
 

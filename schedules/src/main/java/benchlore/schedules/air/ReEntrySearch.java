@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
  * once, could not lift the air above the threshold again.
  */
 final class ReEntrySearch {
-  private static final double LONGEST_SECOND = 60 * 86_400.0;
-  private static final int HALVINGS = 60;
+  static final double LONGEST_SECOND = 60 * 86_400.0;
+  private static final int HALVINGS = 32;
 
   private ReEntrySearch() {}
 
@@ -26,6 +26,9 @@ final class ReEntrySearch {
    */
   static OptionalDouble secondsAfter(
       Exposure exposure, Scale scale, double threshold, double startSecond) {
+    if (exposure.ceiling(scale, startSecond) <= threshold) {
+      return OptionalDouble.of(0);
+    }
     OptionalDouble end = end(exposure, scale, threshold, startSecond);
     if (end.isEmpty()) {
       return end;
@@ -43,6 +46,13 @@ final class ReEntrySearch {
     }
     double over = grid.get(last);
     double fine = grid.get(last + 1);
+    return OptionalDouble.of(crossing(exposure, scale, threshold, over, fine) - startSecond);
+  }
+
+  private static double crossing(
+      Exposure exposure, Scale scale, double threshold, double overSecond, double fineSecond) {
+    double over = overSecond;
+    double fine = fineSecond;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (over + fine);
       if (exposure.at(scale, middle) <= threshold) {
@@ -51,7 +61,7 @@ final class ReEntrySearch {
         over = middle;
       }
     }
-    return OptionalDouble.of(fine - startSecond);
+    return fine;
   }
 
   private static OptionalDouble end(

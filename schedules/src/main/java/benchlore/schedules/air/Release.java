@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,7 +12,7 @@ import java.util.Optional;
  * @param volatileKilogram mass of the coat's volatile part, kg, above 0 to 100; for spraying all
  *     that leaves the gun, overspray too
  * @param shares what that part is made of; shares by mass, together at most 1, the remainder being
- *     water
+ *     water; a share of the id "water" is dropped
  * @param method how the coat is put on
  * @param curve how the solvent leaves it; empty for the usual release of the method
  */
@@ -21,6 +22,8 @@ public record Release(
     List<Share> shares,
     ApplyMethod method,
     Optional<ReleaseCurve> curve) {
+  private static final String WATER = "water";
+
   /**
    * One solvent of a mixture.
    *
@@ -36,12 +39,23 @@ public record Release(
     }
   }
 
-  /** Copies the list; refuses nulls. */
+  /** Copies the list without water; refuses nulls. */
   public Release {
     if (method == null || curve == null) {
       throw new NullPointerException("method and curve");
     }
-    shares = List.copyOf(shares);
+    List<Share> solvents = new ArrayList<>(shares);
+    solvents.removeIf(share -> share.solvent().id().equals(WATER));
+    shares = List.copyOf(solvents);
+  }
+
+  /** Solvents' share of the volatile part, the rest being water. */
+  double solventShare() {
+    double sum = 0;
+    for (Share share : shares) {
+      sum = sum + share.massShare();
+    }
+    return sum;
   }
 
   /** The curve given, or the method's usual one for the slowest solvent in the mixture. */

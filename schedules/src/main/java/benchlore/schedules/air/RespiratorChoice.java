@@ -15,7 +15,8 @@ import java.util.List;
  * respirator sheet for spray painters.
  */
 final class RespiratorChoice {
-  // Below this boiling point organic-vapour charcoal holds little, European practice; from memory.
+  // Up to this boiling point ordinary charcoal holds little: class AX of AS/NZS 1715, respirator
+  // fit programme page on boiling points.
   private static final double LOW_BOILING_CELSIUS = 65;
 
   private RespiratorChoice() {}
@@ -51,14 +52,22 @@ final class RespiratorChoice {
   private static RespiratorAdvice advice(Respirator kind, AirRequest request) {
     List<Note> limits = new ArrayList<>();
     if (kind == Respirator.SUPPLIED_AIR) {
-      limits.add(
-          Note.of(
-              "Isocyanates give no warning by smell below harm: no cartridge or dust mask counts."));
-      limits.add(
-          Note.of("The air must be tested breathing air, not that of a workshop compressor."));
-      return new RespiratorAdvice(kind, limits);
+      addSuppliedAir(limits);
+    } else {
+      addFit(kind, limits);
+      addCartridge(request, limits);
     }
-    addFit(kind, limits);
+    return new RespiratorAdvice(kind, limits);
+  }
+
+  private static void addSuppliedAir(List<Note> limits) {
+    limits.add(
+        Note.of(
+            "Isocyanates give no warning by smell below harm: no cartridge or dust mask counts."));
+    limits.add(Note.of("The air must be tested breathing air, not that of a workshop compressor."));
+  }
+
+  private static void addCartridge(AirRequest request, List<Note> limits) {
     limits.add(
         Note.of(
             "Change the cartridges by the maker's schedule, at least weekly and at once when smell"
@@ -75,11 +84,10 @@ final class RespiratorChoice {
                     + " through, since it boils low: rely on fresh air, not on the mask."));
       }
     }
-    return new RespiratorAdvice(kind, limits);
   }
 
   static boolean lowBoiling(SolventData solvent) {
-    return solvent.boilingPoint().map(d -> d.low() < LOW_BOILING_CELSIUS).orElse(false);
+    return solvent.boilingPoint().map(d -> d.low() <= LOW_BOILING_CELSIUS).orElse(false);
   }
 
   private static void addFit(Respirator kind, List<Note> limits) {

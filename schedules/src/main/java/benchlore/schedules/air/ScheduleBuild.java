@@ -30,20 +30,14 @@ final class ScheduleBuild {
     return new ScheduleBuild(request).build();
   }
 
-  /** Highest sum of concentration / level immediately dangerous; 0 if none is published. */
-  static double highestDanger(AirRequest request) {
-    Exposure exposure = Exposure.of(request.room(), request.releases());
-    double until = exposure.lastQuickEndSecond() + CURVE_AHEAD_SECOND;
-    return PeakSearch.highest(exposure, Scale.IDLH, until).value();
-  }
-
   private AirSchedule build() {
     List<AirSchedule.ReEntry> reEntries = reEntries();
     double until = curveEnd(reEntries);
-    AirSchedule.Peaks peaks = peaks(until);
+    Samples samples = Samples.of(exposure, until);
+    AirSchedule.Peaks peaks = peaks(samples);
     double peakIndex = peaks.index().map(p -> p.value()).orElse(0.0);
     return new AirSchedule(
-        curve(until),
+        curve(samples),
         peaks,
         eightHour(),
         coverage,
@@ -74,28 +68,38 @@ final class ScheduleBuild {
     return Math.min(end, MOST_CURVE_SECOND);
   }
 
-  private List<AirSchedule.Point> curve(double until) {
+  private List<AirSchedule.Point> curve(Samples samples) {
     List<AirSchedule.Point> points = new ArrayList<>();
-    for (double second : TimeGrid.between(0, until, exposure.breaks())) {
+    for (int i = 0; i < samples.size(); i++) {
       points.add(
           new AirSchedule.Point(
-              second,
-              exposure.at(Scale.PPM, second),
-              when(healthKnown, exposure.at(Scale.HEALTH, second)),
-              when(fireKnown, exposure.at(Scale.EXPLOSIVE, second))));
+              samples.second(i),
+              samples.value(Scale.PPM, i),
+              when(healthKnown, samples.value(Scale.HEALTH, i)),
+              when(fireKnown, samples.value(Scale.EXPLOSIVE, i))));
     }
     return points;
   }
 
-  private AirSchedule.Peaks peaks(double until) {
+  private AirSchedule.Peaks peaks(Samples samples) {
     return new AirSchedule.Peaks(
-        PeakSearch.highest(exposure, Scale.PPM, until),
-        healthKnown
-            ? Optional.of(PeakSearch.highest(exposure, Scale.HEALTH, until))
-            : Optional.empty(),
-        fireKnown
-            ? Optional.of(PeakSearch.highest(exposure, Scale.EXPLOSIVE, until))
-            : Optional.empty());
+        PeakSearch.highest(samples, Scale.PPM),
+        peak(healthKnown, samples, Scale.HEALTH),
+        peak(fireKnown, samples, Scale.EXPLOSIVE),
+        peak(idlhKnown(), samples, Scale.IDLH));
+  }
+
+  private static Optional<AirSchedule.Peak> peak(boolean known, Samples samples, Scale scale) {
+    return known ? Optional.of(PeakSearch.highest(samples, scale)) : Optional.empty();
+  }
+
+  private boolean idlhKnown() {
+    for (SolventData solvent : request.solvents()) {
+      if (solvent.idlh().isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private AirSchedule.EightHour eightHour() {
@@ -145,7 +149,7 @@ final class ScheduleBuild {
       brushed.add(release.method() == ApplyMethod.SPRAY ? release.brushed() : release);
     }
     Exposure other = Exposure.of(request.room(), brushed);
-    return OptionalDouble.of(PeakSearch.highest(other, Scale.HEALTH, until).value());
+    return OptionalDouble.of(PeakSearch.highest(Samples.of(other, until), Scale.HEALTH).value());
   }
 
   private static OptionalDouble when(boolean known, double value) {

@@ -40,7 +40,7 @@ public final class Vapour {
    * @return ppm by volume
    */
   public static double ppm(double kilogramPerCubicMetre, double molarMass, double celsius) {
-    return 1e6 * kilogramPerCubicMetre / molarMass * molarVolume(celsius);
+    return molarVolume(celsius) * 1e6 * kilogramPerCubicMetre / molarMass;
   }
 
   /**

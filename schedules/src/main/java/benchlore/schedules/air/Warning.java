@@ -75,8 +75,8 @@ enum Warning {
   HARD_TO_LIGHT(
       "mist-and-rags-burn",
       Severity.DANGER,
-      "A solvent with a high flash point does not light as vapour in a cool shop, but its mist, hot"
-          + " surfaces and rags with it do burn.",
+      "A solvent with a high flash point, or thinned with water, hardly lights as vapour in a cool"
+          + " shop, but mist and rags with it can still burn.",
       "Keep flames and glowing heaters off all the same."),
   NO_RE_ENTRY(
       "re-entry-not-reached",

@@ -129,6 +129,23 @@ class AirRefusalTest {
   }
 
   @Test
+  void flameWithASolventOfWhichNothingIsKnown() {
+    Release wipe = coat("Stoddard solvent (mineral spirits)", 0.01, ApplyMethod.WIPE);
+    assertToldInstead(
+        refusals(with(wipe, IgnitionSource.PILOT_LIGHT)), "ignitionSources", "Shut it off");
+  }
+
+  @Test
+  void waterborneFinishesMayStandByAPilotLightWithACaution() {
+    List<Release.Share> shares = List.of(new Release.Share(Solvents.of("2-butoxyethanol"), 0.08));
+    Release water = new Release(0, 0.05, shares, ApplyMethod.BRUSH, Optional.empty());
+    List<String> codes =
+        Air.plan(with(water, IgnitionSource.PILOT_LIGHT))
+            .fold(g -> g.cautions().stream().map(c -> c.code()).toList(), r -> List.of());
+    assertTrue(codes.contains("mist-and-rags-burn"), codes::toString);
+  }
+
+  @Test
   void unventedHeaterEvenWithoutFlammableVapour() {
     Release water = new Release(0, 0.1, List.of(), ApplyMethod.BRUSH, Optional.empty());
     assertToldInstead(

@@ -110,7 +110,8 @@ class MixedRoomTest {
                 new UnivariateObjectiveFunction(t -> exposure.at(Scale.PPM, t)),
                 new SearchInterval(start + f, until));
     double best = Math.max(found.getValue(), exposure.at(Scale.PPM, start + f));
-    assertEquals(best, PeakSearch.highest(exposure, Scale.PPM, until).value(), 1e-6 * best);
+    assertEquals(
+        best, PeakSearch.highest(Samples.of(exposure, until), Scale.PPM).value(), 1e-6 * best);
   }
 
   @ParameterizedTest
@@ -119,7 +120,7 @@ class MixedRoomTest {
       double volume, double changes, double start, double mass, double q, double f, double tau) {
     Exposure exposure = exposure(volume, changes, start, mass, new ReleaseCurve(q, f, tau));
     double until = start + f + 200_000;
-    AirSchedule.Peak peak = PeakSearch.highest(exposure, Scale.PPM, until);
+    AirSchedule.Peak peak = PeakSearch.highest(Samples.of(exposure, until), Scale.PPM);
     double threshold = 0.3 * peak.value();
     double root =
         new BrentSolver(1e-6)

@@ -176,4 +176,53 @@ class PublishedAirTest {
     assertEquals(row.number("ppm"), limit.ppm(), 0.006 * row.number("ppm"));
     assertEquals(ExposureLimit.Body.valueOf(row.text("body")), limit.body());
   }
+
+  static Stream<Published.Row> dustLimits() {
+    return Published.rows("dust-limits.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("dustLimits")
+  void dustLimit(Published.Row row) {
+    double limit = DustLimit.valueOf(row.text("limit")).kilogramPerCubicMetre();
+    assertEquals(row.number("mg_m3"), 1e6 * limit, 1e-9);
+  }
+
+  static Stream<Published.Row> respiratorFactors() {
+    return Published.rows("respirator-factors.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("respiratorFactors")
+  void protectionFactor(Published.Row row) {
+    Respirator respirator = Respirator.valueOf(row.text("respirator"));
+    assertEquals(row.number("factor"), respirator.protectionFactor().orElseThrow());
+  }
+
+  static Stream<Published.Row> tank() {
+    return Published.rows("tank.csv");
+  }
+
+  /** Next to no air, all let go at once: vapour volume over room volume. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("tank")
+  void vapourInAClosedTank(Published.Row row) {
+    double vapour = row.number("gallons") * row.number("ft3_vapour_per_gallon");
+    MixedRoom tank = new MixedRoom(row.number("volume_ft3"), 1e-7);
+    Emission emission = new Emission(0, vapour, new ReleaseCurve(1, 1, 1));
+    assertEquals(
+        row.number("percent"), 100 * tank.concentration(emission, 1), row.number("tolerance"));
+  }
+
+  static Stream<Published.Row> transfer() {
+    return Published.rows("transfer.csv");
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("transfer")
+  void transferEfficiency(Published.Row row) {
+    SprayGun gun = SprayGun.valueOf(row.text("gun"));
+    assertEquals(row.number("low"), gun.transfer().low());
+    assertEquals(row.number("high"), gun.transfer().high());
+  }
 }
