@@ -42,7 +42,7 @@ public final class GlueUp {
     List<Refusal> stops = new ArrayList<>(Gates.before(request));
     Pressure pressure = pressure(request);
     List<Row> rows = rows(request, pressure);
-    stops.addAll(Gates.rows(rows, request.clamps()));
+    stops.addAll(Gates.rows(request, rows));
     if (!stops.isEmpty()) {
       return Answer.refuse(stops);
     }
@@ -84,7 +84,7 @@ public final class GlueUp {
   }
 
   private static List<Row> rows(GlueUpRequest request, Pressure pressure) {
-    boolean clamped = request.adhesive().clampTime().high() > 0 && pressure.highPascal() > 0;
+    boolean clamped = ClampRows.needed(request.adhesive());
     List<Row> rows = new ArrayList<>();
     for (Joint joint : request.joints()) {
       rows.add(ClampRows.row(joint, request.clamps(), pressure, clamped));

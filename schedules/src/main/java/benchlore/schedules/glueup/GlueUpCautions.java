@@ -4,6 +4,8 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
+import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import java.util.ArrayList;
 import java.util.List;
@@ -149,14 +151,24 @@ final class GlueUpCautions {
 
   private void batches() {
     int count = schedule.batches().size();
-    if (count > 1) {
-      work(
-          "sub-assemblies",
-          Note.of(
-              "It can't all be closed in time: glue it in {0} steps.",
-              Quantity.of(count, Unit.COUNT)),
-          Note.of("Dry-fit the whole first; take a light cut off later joints before their turn."));
+    if (count == 1) {
+      return;
     }
+    int clamps = 0;
+    for (int i = 0; i < schedule.rows().size(); i++) {
+      Joint joint = request.joints().get(i);
+      int rows = joint.arrangement() == Arrangement.IN_LINE ? 1 : joint.count();
+      clamps = rows * schedule.rows().get(i).count() + clamps;
+    }
+    work(
+        "sub-assemblies",
+        Note.of(
+            "It can't all be closed in one go: glue it in {0} steps. At once it would take {1} clamps"
+                + " of the {2} there are.",
+            Quantity.of(count, Unit.COUNT),
+            Quantity.of(clamps, Unit.COUNT),
+            Quantity.of(request.clamps().count(), Unit.COUNT)),
+        Note.of("Dry-fit the whole first; take a light cut off later joints before their turn."));
   }
 
   private void afterwards() {

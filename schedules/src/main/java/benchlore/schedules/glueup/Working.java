@@ -92,6 +92,14 @@ final class Working {
         contact ? high("open time", adhesive.openTime()) : low("open time", adhesive.openTime()));
     line("open time here", assembly.openSecond(), Unit.SECOND)
         .add("age(t) = open time, by temperature, dry air and dry wood", air, MATURITY);
+    adhesive.potLife().ifPresent(this::potLife);
+    if (contact) {
+      line("dry before joining", assembly.waitSecond(), Unit.SECOND)
+          .add(
+              "short end of the open time",
+              List.of(low("open time", adhesive.openTime())),
+              MATURITY);
+    }
     Datum closed = Limits.closedLabel(adhesive);
     line("closed time here", assembly.closedSecond(), Unit.SECOND)
         .add("age(t) = closed time", List.of(low("closed time", closed)), MATURITY);
@@ -102,6 +110,12 @@ final class Working {
                 Figure.computed("open", assembly.openSecond(), Unit.SECOND),
                 Figure.computed("closed", assembly.closedSecond(), Unit.SECOND)),
             Provenance.computed());
+  }
+
+  private void potLife(Datum label) {
+    double pot = Limits.at(request, request.start()).potSecond();
+    line("pot life here", pot, Unit.SECOND)
+        .add("age(t) = pot life", List.of(low("pot life", label)), MATURITY);
   }
 
   private void pressure() {
@@ -156,6 +170,13 @@ final class Working {
                 Figure.computed("for spacing", row.neededForSpacing(), Unit.COUNT),
                 Figure.input("on the shelf", clamps.count(), Unit.COUNT)),
             Provenance.computed());
+    line(row.joint() + ": tighten each to", row.forceEachNewton(), Unit.NEWTON)
+        .add(
+            "pressure aimed at x length x width / clamps, at most the clamp's force",
+            List.of(
+                Figure.computed("pressure", schedule.pressure().targetPascal(), Unit.PASCAL),
+                Figure.computed("clamps", row.count(), Unit.COUNT)),
+            FORCE);
   }
 
   private void batch(int number, Batch batch) {
@@ -197,7 +218,7 @@ final class Working {
                 ? "age(t) = wait for glue water to spread: 7 d at 20, 4 d at 50, 1 d at 70 deg C"
                 : "age(t) = wait, by the setting rate",
             List.of(high("wait", Moments.machineLabel(adhesive))),
-            Rates.DIFFUSION);
+            adhesive.waterBased() ? Rates.DIFFUSION : MATURITY);
     line("full load after", schedule.fullLoad().afterSecond(), Unit.SECOND)
         .add(
             "age(t) = full strength",
