@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
+import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
@@ -46,7 +47,7 @@ public final class GlueUp {
     if (!stops.isEmpty()) {
       return Answer.refuse(stops);
     }
-    List<Task> tasks = tasks(request, rows);
+    List<Task> tasks = tasks(request, rows, request.pace().people());
     Optional<List<Batch>> batches = new Batches(request, tasks).best();
     Optional<Moments> moments = batches.flatMap(found -> Moments.of(request, found));
     if (moments.isEmpty()) {
@@ -92,11 +93,16 @@ public final class GlueUp {
     return rows;
   }
 
-  private static List<Task> tasks(GlueUpRequest request, List<Row> rows) {
+  /** Every joint as work for so many people, in the order given. */
+  static List<Task> tasks(GlueUpRequest request, List<Row> rows, int people) {
+    Pace given = request.pace();
+    Pace pace =
+        new Pace(
+            given.perJointSecond(), given.perSquareMetreSecond(), given.perClampSecond(), people);
     List<Task> tasks = new ArrayList<>();
     for (int group = 0; group < rows.size(); group++) {
       Joint joint = request.joints().get(group);
-      Task task = Task.of(group, joint, rows.get(group), request.pace());
+      Task task = Task.of(group, joint, rows.get(group), pace);
       for (int i = 0; i < joint.count(); i++) {
         tasks.add(task);
       }

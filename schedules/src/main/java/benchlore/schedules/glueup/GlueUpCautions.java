@@ -15,6 +15,8 @@ final class GlueUpCautions {
   /** A pressure this close to the least is the least. */
   private static final double ROUNDING = 0.999;
 
+  private static final int MOST_PEOPLE = 4;
+
   private final GlueUpRequest request;
   private final GlueUpSchedule schedule;
   private final AdhesiveData adhesive;
@@ -121,7 +123,7 @@ final class GlueUpCautions {
       }
       double area = request.joints().get(i).areaSquareMetre();
       double full = row.count() * request.clamps().forceNewton();
-      if (full > schedule.pressure().highPascal() * area) {
+      if (full > area * schedule.pressure().highPascal()) {
         overClamping(row);
       }
     }
@@ -154,12 +156,9 @@ final class GlueUpCautions {
     if (count == 1) {
       return;
     }
-    int clamps = 0;
-    for (int i = 0; i < schedule.rows().size(); i++) {
-      Joint joint = request.joints().get(i);
-      int rows = joint.arrangement() == Arrangement.IN_LINE ? 1 : joint.count();
-      clamps = rows * schedule.rows().get(i).count() + clamps;
-    }
+    int clamps = clampsAtOnce();
+    int people = peopleForOneGo();
+    String dry = "Dry-fit the whole first; take a light cut off later joints before their turn.";
     work(
         "sub-assemblies",
         Note.of(
@@ -168,7 +167,34 @@ final class GlueUpCautions {
             Quantity.of(count, Unit.COUNT),
             Quantity.of(clamps, Unit.COUNT),
             Quantity.of(request.clamps().count(), Unit.COUNT)),
-        Note.of("Dry-fit the whole first; take a light cut off later joints before their turn."));
+        people > 0
+            ? Note.of(
+                dry + " With {0} pairs of hands it closes in one go.",
+                Quantity.of(people, Unit.COUNT))
+            : Note.of(dry));
+  }
+
+  private int clampsAtOnce() {
+    int clamps = 0;
+    for (int i = 0; i < schedule.rows().size(); i++) {
+      Joint joint = request.joints().get(i);
+      int rows = joint.arrangement() == Arrangement.IN_LINE ? 1 : joint.count();
+      clamps = rows * schedule.rows().get(i).count() + clamps;
+    }
+    return clamps;
+  }
+
+  /** The fewest people who close all of it at once; 0 if more than {@value #MOST_PEOPLE}. */
+  private int peopleForOneGo() {
+    Limits limits = Limits.at(request, request.start());
+    int shelf = request.clamps().count();
+    for (int people = request.pace().people() + 1; people <= MOST_PEOPLE; people++) {
+      Draft all = Draft.of(GlueUp.tasks(request, schedule.rows(), people), shelf);
+      if (all.clamps() <= shelf && all.orderWithin(limits).isPresent()) {
+        return people;
+      }
+    }
+    return 0;
   }
 
   private void afterwards() {

@@ -137,16 +137,21 @@ final class Working {
       return;
     }
     Clamps clamps = request.clamps();
-    Figure length = Figure.input("length", joint.lengthMetre(), Unit.METRE);
     line(row.joint() + ": clamps for force", row.neededForForce(), Unit.COUNT)
         .add(
             "n = length x width x least pressure / clamp force, rounded up",
             List.of(
-                length,
+                Figure.input("length", joint.lengthMetre(), Unit.METRE),
                 Figure.input("width", joint.widthMetre(), Unit.METRE),
                 low("least pressure", schedule.pressure().density().pressureOf(adhesive)),
                 Figure.input("clamp force", clamps.forceNewton(), Unit.NEWTON)),
             FORCE);
+    spacing(joint, row);
+    governing(row);
+  }
+
+  private void spacing(Joint joint, Row row) {
+    Clamps clamps = request.clamps();
     line(row.joint() + ": farthest apart", row.spacingLimitMetre(), Unit.METRE)
         .add(
             "s = 2 x (wood + caul) + jaw, at most 12 in",
@@ -160,15 +165,21 @@ final class Working {
     line(row.joint() + ": clamps for spacing", row.neededForSpacing(), Unit.COUNT)
         .add(
             "n = 1 + (length - 2 x end) / s, rounded up; end = least of 1.5 in and s / 2",
-            List.of(length, spacing, low("end", Practice.END)),
+            List.of(
+                Figure.input("length", joint.lengthMetre(), Unit.METRE),
+                spacing,
+                low("end", Practice.END)),
             Practice.END.from());
+  }
+
+  private void governing(Row row) {
     line(row.joint() + ": clamps", row.count(), Unit.COUNT)
         .add(
             "the larger governs, as far as the shelf goes",
             List.of(
                 Figure.computed("for force", row.neededForForce(), Unit.COUNT),
                 Figure.computed("for spacing", row.neededForSpacing(), Unit.COUNT),
-                Figure.input("on the shelf", clamps.count(), Unit.COUNT)),
+                Figure.input("on the shelf", request.clamps().count(), Unit.COUNT)),
             Provenance.computed());
     line(row.joint() + ": tighten each to", row.forceEachNewton(), Unit.NEWTON)
         .add(

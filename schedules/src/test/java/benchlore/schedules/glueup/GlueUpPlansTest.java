@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
@@ -111,6 +112,22 @@ class GlueUpPlansTest {
     }
     GlueUpSchedule quick = Samples.given(Samples.with(request, new Pace(60, 400, 30, 6)));
     assertTrue(quick.batches().size() < plan.batches().size());
+  }
+
+  @Test
+  void saysHowManyPeopleCloseItInOneGo() {
+    GlueUpRequest request =
+        Samples.with(
+            Samples.request(Samples.yellow().build(), Samples.panel(8)), new Pace(90, 400, 60, 1));
+    List<Caution> cautions =
+        GlueUp.plan(request).fold(Answer.Given::cautions, refused -> List.<Caution>of());
+    Caution steps =
+        cautions.stream().filter(each -> each.code().equals("sub-assemblies")).findFirst().get();
+    int people = (int) steps.measure().quantities().get(0).value();
+    for (int some = 2; some <= people; some++) {
+      GlueUpSchedule plan = Samples.given(Samples.with(request, new Pace(90, 400, 60, some)));
+      assertEquals(some == people, plan.batches().size() == 1);
+    }
   }
 
   /** Fewest batches by trying every way to cut the row of joints, with clamps one joint each. */
