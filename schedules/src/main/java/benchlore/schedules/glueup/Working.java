@@ -11,6 +11,7 @@ import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
+import benchlore.schedules.numeric.Numeric;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -193,25 +194,40 @@ final class Working {
   private void batch(int number, Batch batch) {
     Pace pace = request.pace();
     String name = "batch " + number;
+    double hands = Practice.hands(pace.people());
+    int joints = 0;
+    for (GlueUpSchedule.Share share : batch.shares()) {
+      joints = joints + share.count();
+    }
+    double area = batch.massKilogram() / GlueNeed.massKilogram(1, adhesive);
     line(name + ": spreading", batch.spreadSecond(), Unit.SECOND)
         .add(
-            "joints x (each + area x spreading) / hands",
+            "(joints x each + area x spreading) / hands",
             List.of(
-                pace("each joint", pace.perJointSecond(), Unit.SECOND),
-                pace("spreading", pace.perSquareMetreSecond(), Unit.SECOND_PER_SQUARE_METRE),
-                Figure.input("people", pace.people(), Unit.COUNT)),
+                Figure.computed("joints", joints, Unit.COUNT),
+                Figure.input("each joint", pace.perJointSecond(), Unit.SECOND),
+                Figure.computed("area", area, Unit.SQUARE_METRE),
+                Figure.input(
+                    "spreading", pace.perSquareMetreSecond(), Unit.SECOND_PER_SQUARE_METRE),
+                Figure.computed("hands", hands, Unit.RATIO)),
             Practice.EXTRA_HANDS.from());
+    // Time is charged for every clamp the joints call for, even where the shelf is short.
+    double clamps = batch.closeSecond() * hands / pace.perClampSecond();
     line(name + ": clamping", batch.closeSecond(), Unit.SECOND)
         .add(
-            "clamps x each / hands",
+            "clamps called for x each / hands",
             List.of(
-                Figure.computed("clamps", batch.clamps(), Unit.COUNT),
-                pace("each clamp", pace.perClampSecond(), Unit.SECOND)),
+                Figure.computed("clamps called for", Numeric.round(clamps), Unit.COUNT),
+                Figure.input("each clamp", pace.perClampSecond(), Unit.SECOND),
+                Figure.computed("hands", hands, Unit.RATIO)),
             Practice.EXTRA_HANDS.from());
+    inClamps(name, batch);
+  }
+
+  private void inClamps(String name, Batch batch) {
     double clamped = Duration.between(batch.tight(), batch.clampsOff()).toMillis() / 1000.0;
     List<Figure> air = air();
     air.add(high("clamp time", adhesive.clampTime()));
-    air.add(high("Q10", Rates.q10(adhesive)));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
     line(name + ": in clamps", clamped, Unit.SECOND)
         .add("age(t) = clamp time, by Q10 ^ ((T - Tref) / 10), damp air and wood", air, MATURITY);
@@ -244,16 +260,14 @@ final class Working {
     air.add(Figure.input("air at the start", celsius, Unit.CELSIUS));
     air.add(Figure.input("humidity at the start", percent, Unit.PERCENT));
     air.add(low("reference air", adhesive.referenceCelsius()));
+    air.add(low("Q10, low end", Rates.q10(adhesive)));
+    air.add(high("Q10, high end", Rates.q10(adhesive)));
     return air;
   }
 
   private Draughted line(String name, double value, Unit unit) {
     Figure result = Figure.computed(name, value, unit);
     return (formula, inputs, rule) -> lines.add(new Line(result, formula, inputs, rule));
-  }
-
-  private static Figure pace(String name, double value, Unit unit) {
-    return Figure.input(name, value, unit);
   }
 
   private static Figure low(String name, Datum datum) {

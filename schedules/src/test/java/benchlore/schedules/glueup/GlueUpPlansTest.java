@@ -267,6 +267,31 @@ class GlueUpPlansTest {
   }
 
   @Test
+  void workingGivesTheBatchTimesAgain() {
+    // Six clamps of little force: the pressure calls for more than the shelf holds.
+    GlueUpRequest request =
+        Samples.with(
+            Samples.with(
+                Samples.request(Samples.yellow().build(), Samples.panel(2), Samples.rails(3)),
+                new Clamps(6, 1000, 0, 0)),
+            Pace.usual(2));
+    List<Line> lines = GlueUp.plan(request).fold(Answer.Given::working, refused -> List.<Line>of());
+    int checked = 0;
+    for (Line line : lines) {
+      double[] x = line.inputs().stream().mapToDouble(each -> each.quantity().value()).toArray();
+      double result = line.result().quantity().value();
+      if (line.result().name().endsWith(": clamping")) {
+        assertEquals(x[0] * x[1] / x[2], result, 1e-9);
+        checked++;
+      } else if (line.result().name().endsWith(": spreading")) {
+        assertEquals((x[0] * x[1] + x[2] * x[3]) / x[4], result, 1e-9);
+        checked++;
+      }
+    }
+    assertEquals(2 * Samples.given(request).batches().size(), checked);
+  }
+
+  @Test
   void everyLineOfWorkingHasItsFiguresAndSource() {
     GlueUpRequest request =
         Samples.request(Samples.epoxy().build(), Samples.panel(2), Samples.rails(2));

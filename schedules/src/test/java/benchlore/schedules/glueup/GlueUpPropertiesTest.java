@@ -33,8 +33,8 @@ class GlueUpPropertiesTest {
   void moreClampsAreNeverSlower(
       @ForAll @IntRange(min = 5, max = 25) int clamps,
       @ForAll @IntRange(min = 1, max = 6) int more,
-      @ForAll @IntRange(min = 1, max = 8) int boards,
-      @ForAll @IntRange(min = 1, max = 8) int rails,
+      @ForAll @IntRange(min = 1, max = 6) int boards,
+      @ForAll @IntRange(min = 1, max = 5) int rails,
       @ForAll @Scale(3) @DoubleRange(min = 16, max = 30) double warmest) {
     GlueUpRequest request =
         Samples.in(
