@@ -7,7 +7,9 @@ import benchlore.schedules.numeric.Numeric;
 import benchlore.schedules.room.EquivalentAge;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,11 +28,17 @@ final class Batches {
   private final GlueUpRequest request;
   private final List<Task> tasks;
   private final EquivalentAge.Rate setting;
+  // Most plans tried begin their batches at the same moments.
+  private final Map<LocalDateTime, Limits> limits = new HashMap<>();
 
   Batches(GlueUpRequest request, List<Task> tasks) {
     this.request = request;
     this.tasks = List.copyOf(tasks);
     this.setting = Rates.setting(request.adhesive(), request.wood());
+  }
+
+  private Limits limitsAt(LocalDateTime start) {
+    return limits.computeIfAbsent(start, moment -> Limits.at(request, moment));
   }
 
   /** The best split; empty if some joint cannot be closed, or not in warm enough air. */
@@ -133,11 +141,11 @@ final class Batches {
   }
 
   private Draft fill(int next, LocalDateTime start, int limit, int clampsLeft) {
-    Limits limits = Limits.at(request, start);
+    Limits within = limitsAt(start);
     Draft draft = Draft.EMPTY;
     for (int i = next; i < tasks.size(); i++) {
       Draft more = draft.with(tasks.get(i), limit);
-      if (more.clamps() > clampsLeft || more.orderWithin(limits).isEmpty()) {
+      if (more.clamps() > clampsLeft || more.orderWithin(within).isEmpty()) {
         return draft;
       }
       draft = more;
@@ -146,8 +154,11 @@ final class Batches {
   }
 
   private Optional<Batch> batch(Draft draft, LocalDateTime start) {
-    Limits limits = Limits.at(request, start);
-    double wait = limits.assembly().waitSecond();
+    if (tooHot(start)) {
+      return Optional.empty();
+    }
+    Limits within = limitsAt(start);
+    double wait = within.assembly().waitSecond();
     double touching = wait + draft.spreadSecond();
     int untilTight = Numeric.ceil(touching + draft.clampSecond());
     LocalDateTime tight = start.plusSeconds(untilTight);
@@ -162,7 +173,7 @@ final class Batches {
     if (coldest < adhesive.minimumCelsius().high()) {
       return Optional.empty();
     }
-    Order order = draft.orderWithin(limits).orElseThrow();
+    Order order = draft.orderWithin(within).orElseThrow();
     return Optional.of(
         new Batch(
             shares(draft),
@@ -174,6 +185,11 @@ final class Batches {
             draft.clampSecond(),
             tight,
             tight.plusSeconds(until)));
+  }
+
+  private boolean tooHot(LocalDateTime start) {
+    double celsius = request.climate().at(start).celsius();
+    return request.adhesive().maximumCelsius().map(most -> celsius > most.low()).orElse(false);
   }
 
   private static List<Share> shares(Draft draft) {

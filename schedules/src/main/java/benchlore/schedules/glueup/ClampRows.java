@@ -54,6 +54,27 @@ final class ClampRows {
     return Numeric.ceil(areaSquareMetre * pressurePascal / forceNewton);
   }
 
+  /** True if the adhesive is held in clamps at all; a contact adhesive is only pressed. */
+  static boolean needed(AdhesiveData adhesive) {
+    double most =
+        Math.max(
+            Math.max(adhesive.pressureSoftwood().high(), adhesive.pressureMedium().high()),
+            adhesive.pressureHardwood().high());
+    return adhesive.clampTime().high() > 0 && most > 0;
+  }
+
+  /**
+   * The thinnest caul behind which so many clamps press a joint evenly, m; 0 or less if none is
+   * needed, NaN if no caul helps because the usual spacing alone calls for more.
+   */
+  static double caulMetre(Joint joint, Clamps clamps) {
+    double between = Math.max(0, joint.lengthMetre() - 2 * Practice.END.low());
+    double spacing = clamps.count() > 1 ? between / (clamps.count() - 1) : joint.lengthMetre();
+    double limit = clamps.count() > 1 ? Practice.SPACING.high() : Practice.ONE_CLAMP.low();
+    double fan = Math.max(spacing, 2 * Practice.END.low());
+    return spacing > limit ? Double.NaN : 0.5 * (fan - clamps.headMetre()) - joint.backingMetre();
+  }
+
   /** The row for one group of joints; no clamps if the adhesive needs none. */
   static Row row(Joint joint, Clamps clamps, Pressure pressure, boolean clamped) {
     double spacing = spacingLimitMetre(joint.backingMetre(), clamps);

@@ -19,6 +19,15 @@ record Draft(
     List<Task> tasks, double spreadSecond, double longestSecond, double clampSecond, int clamps) {
   static final Draft EMPTY = new Draft(List.of(), 0, 0, 0, 0);
 
+  /** All of these in one go. */
+  static Draft of(List<Task> tasks, int limit) {
+    Draft draft = EMPTY;
+    for (Task task : tasks) {
+      draft = draft.with(task, limit);
+    }
+    return draft;
+  }
+
   /** With one joint more, while at most {@code limit} clamps are used. */
   Draft with(Task task, int limit) {
     List<Task> more = new ArrayList<>(tasks);

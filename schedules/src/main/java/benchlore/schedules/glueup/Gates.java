@@ -8,7 +8,10 @@ import benchlore.schedules.answer.Unit;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
+import benchlore.schedules.numeric.Numeric;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The hard stops: a joint made past one of these does not hold, however long it stays clamped. */
 final class Gates {
@@ -32,18 +35,23 @@ final class Gates {
         "adhesive",
         "This adhesive can't be relied on to hold oily or resinous wood.",
         "Use one that takes oily wood, such as an epoxy, on freshly abraded faces.");
+    double wettest = request.wood().wettestPercent();
+    if (wettest > Practice.WETTEST.high()) {
+      checks.add(wet(wettest));
+    }
     for (Joint joint : request.joints()) {
       gap(checks, joint, adhesive);
     }
     return checks.refusals();
   }
 
-  /** A row that cannot be pressed evenly with every clamp there is. */
-  static List<Refusal> rows(List<Row> rows, Clamps clamps) {
+  /** Rows that cannot be pressed evenly with every clamp there is. */
+  static List<Refusal> rows(GlueUpRequest request, List<Row> rows) {
+    Clamps clamps = request.clamps();
     Checks checks = new Checks();
-    for (Row row : rows) {
-      if (row.neededForSpacing() > clamps.count()) {
-        checks.add(tooFew(row, clamps));
+    for (int i = 0; i < rows.size(); i++) {
+      if (rows.get(i).neededForSpacing() > clamps.count()) {
+        checks.add(tooFew(request.joints().get(i), rows.get(i), clamps));
       }
     }
     return checks.refusals();
@@ -64,8 +72,7 @@ final class Gates {
 
   private static Refusal cold(GlueUpRequest request, double celsius) {
     double minimum = request.adhesive().minimumCelsius().high();
-    double label = request.adhesive().clampTime().high();
-    int hours = Warmth.hoursUntilWarm(request.climate(), request.start(), label, minimum);
+    int hours = hoursUntilWarm(request, minimum);
     String heat =
         "Heat room, wood and adhesive to at least {0} and hold it until the clamps come off, or use"
             + " an adhesive made for the cold.";
@@ -86,6 +93,21 @@ final class Gates {
         remedy);
   }
 
+  /** Hours to the first start whose air stays warm until clamps come off; 0 if none in a day. */
+  private static int hoursUntilWarm(GlueUpRequest request, double minimumCelsius) {
+    for (int hour = 1; hour <= 24; hour++) {
+      LocalDateTime start = request.start().plusHours(hour);
+      double assembly = Limits.at(request, start).assembly().totalSecond();
+      LocalDateTime tight = start.plusSeconds(Numeric.ceil(assembly));
+      OptionalDouble clamped = Moments.clampSeconds(request, tight);
+      double seconds = clamped.orElse(86_400) + assembly;
+      if (Warmth.coldestCelsius(request.climate(), start, seconds) >= minimumCelsius) {
+        return hour;
+      }
+    }
+    return 0;
+  }
+
   private static Refusal hot(double celsius, double maximum) {
     return new Refusal(
         "climate",
@@ -95,6 +117,16 @@ final class Gates {
         Note.of(
             "Work in the cool of the morning, or cool room and wood below {0}.",
             Quantity.of(maximum, Unit.CELSIUS)));
+  }
+
+  private static Refusal wet(double percent) {
+    return new Refusal(
+        "moisturePercents",
+        Note.of(
+            "Wood at {0} is too wet to glue and will shrink.", Quantity.of(percent, Unit.PERCENT)),
+        Note.of(
+            "Dry it, stacked on stickers, until every part reads {0} or less.",
+            Quantity.of(Practice.DAMP.high(), Unit.PERCENT)));
   }
 
   private static void gap(Checks checks, Joint joint, AdhesiveData adhesive) {
@@ -114,7 +146,15 @@ final class Gates {
     }
   }
 
-  private static Refusal tooFew(Row row, Clamps clamps) {
+  private static Refusal tooFew(Joint joint, Row row, Clamps clamps) {
+    double caul = ClampRows.caulMetre(joint, clamps);
+    Note remedy =
+        caul > clamps.caulDepthMetre()
+            ? Note.of(
+                "Borrow clamps, or put a straight caul at least {0} deep between clamps and work, so"
+                    + " that each clamp's fan of pressure is wider.",
+                Quantity.of(caul, Unit.METRE))
+            : Note.of("Borrow clamps, or join shorter parts.");
     return new Refusal(
         "clamps.count",
         Note.of(
@@ -122,10 +162,7 @@ final class Gates {
             Quantity.of(row.neededForSpacing(), Unit.COUNT),
             Quantity.of(row.spacingLimitMetre(), Unit.METRE),
             Quantity.of(clamps.count(), Unit.COUNT)),
-        Note.of(
-            "Borrow clamps, or put a straight caul between clamps and work: every inch of depth lets"
-                + " them stand two inches farther apart, up to {0}.",
-            Quantity.of(Practice.SPACING.high(), Unit.METRE)));
+        remedy);
   }
 
   private static Refusal tooSlow(Task task, Limits limits) {

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
+import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
@@ -42,11 +43,11 @@ public final class GlueUp {
     List<Refusal> stops = new ArrayList<>(Gates.before(request));
     Pressure pressure = pressure(request);
     List<Row> rows = rows(request, pressure);
-    stops.addAll(Gates.rows(rows, request.clamps()));
+    stops.addAll(Gates.rows(request, rows));
     if (!stops.isEmpty()) {
       return Answer.refuse(stops);
     }
-    List<Task> tasks = tasks(request, rows);
+    List<Task> tasks = tasks(request, rows, request.pace().people());
     Optional<List<Batch>> batches = new Batches(request, tasks).best();
     Optional<Moments> moments = batches.flatMap(found -> Moments.of(request, found));
     if (moments.isEmpty()) {
@@ -84,7 +85,7 @@ public final class GlueUp {
   }
 
   private static List<Row> rows(GlueUpRequest request, Pressure pressure) {
-    boolean clamped = request.adhesive().clampTime().high() > 0 && pressure.highPascal() > 0;
+    boolean clamped = ClampRows.needed(request.adhesive());
     List<Row> rows = new ArrayList<>();
     for (Joint joint : request.joints()) {
       rows.add(ClampRows.row(joint, request.clamps(), pressure, clamped));
@@ -92,11 +93,16 @@ public final class GlueUp {
     return rows;
   }
 
-  private static List<Task> tasks(GlueUpRequest request, List<Row> rows) {
+  /** Every joint as work for so many people, in the order given. */
+  static List<Task> tasks(GlueUpRequest request, List<Row> rows, int people) {
+    Pace given = request.pace();
+    Pace pace =
+        new Pace(
+            given.perJointSecond(), given.perSquareMetreSecond(), given.perClampSecond(), people);
     List<Task> tasks = new ArrayList<>();
     for (int group = 0; group < rows.size(); group++) {
       Joint joint = request.joints().get(group);
-      Task task = Task.of(group, joint, rows.get(group), request.pace());
+      Task task = Task.of(group, joint, rows.get(group), pace);
       for (int i = 0; i < joint.count(); i++) {
         tasks.add(task);
       }

@@ -4,6 +4,8 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
+import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +14,8 @@ import java.util.List;
 final class GlueUpCautions {
   /** A pressure this close to the least is the least. */
   private static final double ROUNDING = 0.999;
+
+  private static final int MOST_PEOPLE = 4;
 
   private final GlueUpRequest request;
   private final GlueUpSchedule schedule;
@@ -119,7 +123,7 @@ final class GlueUpCautions {
       }
       double area = request.joints().get(i).areaSquareMetre();
       double full = row.count() * request.clamps().forceNewton();
-      if (full > schedule.pressure().highPascal() * area) {
+      if (full > area * schedule.pressure().highPascal()) {
         overClamping(row);
       }
     }
@@ -149,14 +153,48 @@ final class GlueUpCautions {
 
   private void batches() {
     int count = schedule.batches().size();
-    if (count > 1) {
-      work(
-          "sub-assemblies",
-          Note.of(
-              "It can't all be closed in time: glue it in {0} steps.",
-              Quantity.of(count, Unit.COUNT)),
-          Note.of("Dry-fit the whole first; take a light cut off later joints before their turn."));
+    if (count == 1) {
+      return;
     }
+    int clamps = clampsAtOnce();
+    int people = peopleForOneGo();
+    String dry = "Dry-fit the whole first; take a light cut off later joints before their turn.";
+    work(
+        "sub-assemblies",
+        Note.of(
+            "It can't all be closed in one go: glue it in {0} steps. At once it would take {1} clamps"
+                + " of the {2} there are.",
+            Quantity.of(count, Unit.COUNT),
+            Quantity.of(clamps, Unit.COUNT),
+            Quantity.of(request.clamps().count(), Unit.COUNT)),
+        people > 0
+            ? Note.of(
+                dry + " With {0} pairs of hands it closes in one go.",
+                Quantity.of(people, Unit.COUNT))
+            : Note.of(dry));
+  }
+
+  private int clampsAtOnce() {
+    int clamps = 0;
+    for (int i = 0; i < schedule.rows().size(); i++) {
+      Joint joint = request.joints().get(i);
+      int rows = joint.arrangement() == Arrangement.IN_LINE ? 1 : joint.count();
+      clamps = rows * schedule.rows().get(i).count() + clamps;
+    }
+    return clamps;
+  }
+
+  /** The fewest people who close all of it at once; 0 if more than {@value #MOST_PEOPLE}. */
+  private int peopleForOneGo() {
+    Limits limits = Limits.at(request, request.start());
+    int shelf = request.clamps().count();
+    for (int people = request.pace().people() + 1; people <= MOST_PEOPLE; people++) {
+      Draft all = Draft.of(GlueUp.tasks(request, schedule.rows(), people), shelf);
+      if (all.clamps() <= shelf && all.orderWithin(limits).isPresent()) {
+        return people;
+      }
+    }
+    return 0;
   }
 
   private void afterwards() {

@@ -72,7 +72,7 @@ public record GlueUpRequest(
    * @param densityKilogramPerCubicMetre at about 12 % moisture, 80 to 1400; of mixed woods the
    *     lightest, which sets the pressure they all stand
    * @param oily true for oily or resinous species
-   * @param moisturePercents a meter reading of each part, 0 to 20 each
+   * @param moisturePercents a meter reading of each part, percent; above 20 is refused as too wet
    * @param sinceMachinedSecond time since the faces were planed, sawn or abraded, 0 to 10 years
    */
   public record Wood(
@@ -107,7 +107,7 @@ public record GlueUpRequest(
   /**
    * Like clamps.
    *
-   * @param count on the shelf, 1 to 500
+   * @param count on the shelf, 1 to 500; 0 will do for an adhesive that needs none
    * @param forceNewton one clamp tightened by hand, 50 to 50000
    * @param caulDepthMetre thickness of the batten between clamp and work, 0 for none, to 0.5
    * @param headMetre width of the jaw along the joint, 0 (a point, the safe figure) to 0.3

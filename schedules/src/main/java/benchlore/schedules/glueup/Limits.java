@@ -42,7 +42,7 @@ record Limits(Assembly assembly, double potSecond) {
         .orElseGet(
             () ->
                 Datum.of(
-                    adhesive.openTime().low() * Practice.CLOSED_TO_OPEN.mid(),
+                    adhesive.openTime().low() * Practice.CLOSED_TO_OPEN.low(),
                     adhesive.openTime().unit(),
                     Practice.CLOSED_TO_OPEN.from()));
   }

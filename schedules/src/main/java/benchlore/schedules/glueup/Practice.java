@@ -41,7 +41,7 @@ final class Practice {
   /** How many pairs of hands so many people are worth. */
   static double hands(int people) {
     double others = people - 1;
-    double worth = others * EXTRA_HANDS.mid();
+    double worth = others * EXTRA_HANDS.low();
     return 1 + worth;
   }
 

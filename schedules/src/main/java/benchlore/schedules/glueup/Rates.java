@@ -54,12 +54,14 @@ final class Rates {
     if (adhesive.setting() == AdhesiveData.Setting.COOLING) {
       return air -> 1 + Math.max(0, reference - air.celsius()) * COOLING_PER_DEGREE;
     }
-    Datum q10 = q10(adhesive);
+    double slowPerDegree = perDegree(q10(adhesive).low());
+    double fastPerDegree = perDegree(q10(adhesive).high());
     double dry = Math.min(1, woodFactor(adhesive, wood.driestPercent()));
     return air -> {
-      double q = air.celsius() < reference ? q10.low() : q10.high();
+      double degrees = air.celsius() - reference;
+      double warmth = Numeric.exp(degrees * (degrees < 0 ? slowPerDegree : fastPerDegree));
       double thin = Math.min(1, airFactor(adhesive, air)) * dry;
-      return Math.max(LEAST_OPEN_RATE, power(q, air.celsius() - reference)) / thin;
+      return Math.max(LEAST_OPEN_RATE, warmth) / thin;
     };
   }
 
@@ -67,16 +69,18 @@ final class Rates {
   static Rate setting(AdhesiveData adhesive, GlueUpRequest.Wood wood) {
     double reference = adhesive.referenceCelsius().high();
     double minimum = adhesive.minimumCelsius().high();
-    Datum q10 = q10(adhesive);
     boolean cooling = adhesive.setting() == AdhesiveData.Setting.COOLING;
+    double slowPerDegree = cooling ? 0 : perDegree(q10(adhesive).low());
+    double fastPerDegree = cooling ? 0 : perDegree(q10(adhesive).high());
     double damp = Math.max(1, woodFactor(adhesive, wood.wettestPercent()));
     return air -> {
       if (air.celsius() < minimum) {
         return 0;
       }
-      double q = air.celsius() < reference ? q10.high() : q10.low();
+      double degrees = air.celsius() - reference;
+      double warmth = Numeric.exp(degrees * (degrees < 0 ? fastPerDegree : slowPerDegree));
       double slow = Math.max(1, airFactor(adhesive, air)) * damp;
-      return (cooling ? 1 : power(q, air.celsius() - reference)) / slow;
+      return warmth / slow;
     };
   }
 
@@ -113,8 +117,8 @@ final class Rates {
         : 1;
   }
 
-  private static double power(double q10, double degrees) {
-    return Numeric.pow(q10, degrees / 10);
+  private static double perDegree(double q10) {
+    return Numeric.log(q10) / 10;
   }
 
   /** Straight lines between the points, level outside them. */

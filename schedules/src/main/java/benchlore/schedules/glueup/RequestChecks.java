@@ -26,7 +26,7 @@ final class RequestChecks {
     found.adhesiveMatter(request.adhesive());
     found.joints(request.joints());
     found.wood(request.wood());
-    found.clamps(request.clamps());
+    found.clamps(request.clamps(), ClampRows.needed(request.adhesive()));
     found.pace(request.pace());
     int year = request.start().getYear();
     found.checks.require(
@@ -95,12 +95,15 @@ final class RequestChecks {
         "No moisture reading is given.",
         "Take a meter reading of each part.");
     for (double percent : wood.moisturePercents()) {
-      checks.within("moisturePercents", percent, 0, Practice.WETTEST.high(), Unit.PERCENT);
+      checks.within("moisturePercents", percent, 0, 200, Unit.PERCENT);
     }
   }
 
-  private void clamps(Clamps clamps) {
-    checks.within("clamps.count", clamps.count(), 1, 500, Unit.COUNT);
+  private void clamps(Clamps clamps, boolean needed) {
+    checks.within("clamps.count", clamps.count(), needed ? 1 : 0, 500, Unit.COUNT);
+    if (!needed) {
+      return;
+    }
     checks.within("forceNewton", clamps.forceNewton(), 50, 50_000, Unit.NEWTON);
     checks.within("caulDepthMetre", clamps.caulDepthMetre(), 0, 0.5, Unit.METRE);
     checks.within("headMetre", clamps.headMetre(), 0, 0.3, Unit.METRE);

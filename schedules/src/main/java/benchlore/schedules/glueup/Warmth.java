@@ -21,17 +21,6 @@ final class Warmth {
     return Math.min(coldest, climate.at(end).celsius());
   }
 
-  /** The first full hour from {@code from} within a day whose next {@code seconds} stay warm. */
-  static int hoursUntilWarm(
-      Climate climate, LocalDateTime from, double seconds, double minimumCelsius) {
-    for (int hour = 0; hour <= 24; hour++) {
-      if (coldestCelsius(climate, from.plusHours(hour), seconds) >= minimumCelsius) {
-        return hour;
-      }
-    }
-    return -1;
-  }
-
   private static double stretch(double seconds) {
     return Math.min(seconds, DAY_SECOND);
   }

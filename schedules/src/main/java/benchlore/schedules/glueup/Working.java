@@ -11,6 +11,7 @@ import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
+import benchlore.schedules.numeric.Numeric;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,6 +93,14 @@ final class Working {
         contact ? high("open time", adhesive.openTime()) : low("open time", adhesive.openTime()));
     line("open time here", assembly.openSecond(), Unit.SECOND)
         .add("age(t) = open time, by temperature, dry air and dry wood", air, MATURITY);
+    adhesive.potLife().ifPresent(this::potLife);
+    if (contact) {
+      line("dry before joining", assembly.waitSecond(), Unit.SECOND)
+          .add(
+              "short end of the open time",
+              List.of(low("open time", adhesive.openTime())),
+              MATURITY);
+    }
     Datum closed = Limits.closedLabel(adhesive);
     line("closed time here", assembly.closedSecond(), Unit.SECOND)
         .add("age(t) = closed time", List.of(low("closed time", closed)), MATURITY);
@@ -102,6 +111,12 @@ final class Working {
                 Figure.computed("open", assembly.openSecond(), Unit.SECOND),
                 Figure.computed("closed", assembly.closedSecond(), Unit.SECOND)),
             Provenance.computed());
+  }
+
+  private void potLife(Datum label) {
+    double pot = Limits.at(request, request.start()).potSecond();
+    line("pot life here", pot, Unit.SECOND)
+        .add("age(t) = pot life", List.of(low("pot life", label)), MATURITY);
   }
 
   private void pressure() {
@@ -123,16 +138,21 @@ final class Working {
       return;
     }
     Clamps clamps = request.clamps();
-    Figure length = Figure.input("length", joint.lengthMetre(), Unit.METRE);
     line(row.joint() + ": clamps for force", row.neededForForce(), Unit.COUNT)
         .add(
             "n = length x width x least pressure / clamp force, rounded up",
             List.of(
-                length,
+                Figure.input("length", joint.lengthMetre(), Unit.METRE),
                 Figure.input("width", joint.widthMetre(), Unit.METRE),
                 low("least pressure", schedule.pressure().density().pressureOf(adhesive)),
                 Figure.input("clamp force", clamps.forceNewton(), Unit.NEWTON)),
             FORCE);
+    spacing(joint, row);
+    governing(row);
+  }
+
+  private void spacing(Joint joint, Row row) {
+    Clamps clamps = request.clamps();
     line(row.joint() + ": farthest apart", row.spacingLimitMetre(), Unit.METRE)
         .add(
             "s = 2 x (wood + caul) + jaw, at most 12 in",
@@ -146,40 +166,68 @@ final class Working {
     line(row.joint() + ": clamps for spacing", row.neededForSpacing(), Unit.COUNT)
         .add(
             "n = 1 + (length - 2 x end) / s, rounded up; end = least of 1.5 in and s / 2",
-            List.of(length, spacing, low("end", Practice.END)),
+            List.of(
+                Figure.input("length", joint.lengthMetre(), Unit.METRE),
+                spacing,
+                low("end", Practice.END)),
             Practice.END.from());
+  }
+
+  private void governing(Row row) {
     line(row.joint() + ": clamps", row.count(), Unit.COUNT)
         .add(
             "the larger governs, as far as the shelf goes",
             List.of(
                 Figure.computed("for force", row.neededForForce(), Unit.COUNT),
                 Figure.computed("for spacing", row.neededForSpacing(), Unit.COUNT),
-                Figure.input("on the shelf", clamps.count(), Unit.COUNT)),
+                Figure.input("on the shelf", request.clamps().count(), Unit.COUNT)),
             Provenance.computed());
+    line(row.joint() + ": tighten each to", row.forceEachNewton(), Unit.NEWTON)
+        .add(
+            "pressure aimed at x length x width / clamps, at most the clamp's force",
+            List.of(
+                Figure.computed("pressure", schedule.pressure().targetPascal(), Unit.PASCAL),
+                Figure.computed("clamps", row.count(), Unit.COUNT)),
+            FORCE);
   }
 
   private void batch(int number, Batch batch) {
     Pace pace = request.pace();
     String name = "batch " + number;
+    double hands = Practice.hands(pace.people());
+    int joints = 0;
+    for (GlueUpSchedule.Share share : batch.shares()) {
+      joints = joints + share.count();
+    }
+    double area = batch.massKilogram() / GlueNeed.massKilogram(1, adhesive);
     line(name + ": spreading", batch.spreadSecond(), Unit.SECOND)
         .add(
-            "joints x (each + area x spreading) / hands",
+            "(joints x each + area x spreading) / hands",
             List.of(
-                pace("each joint", pace.perJointSecond(), Unit.SECOND),
-                pace("spreading", pace.perSquareMetreSecond(), Unit.SECOND_PER_SQUARE_METRE),
-                Figure.input("people", pace.people(), Unit.COUNT)),
+                Figure.computed("joints", joints, Unit.COUNT),
+                Figure.input("each joint", pace.perJointSecond(), Unit.SECOND),
+                Figure.computed("area", area, Unit.SQUARE_METRE),
+                Figure.input(
+                    "spreading", pace.perSquareMetreSecond(), Unit.SECOND_PER_SQUARE_METRE),
+                Figure.computed("hands", hands, Unit.RATIO)),
             Practice.EXTRA_HANDS.from());
+    // Time is charged for every clamp the joints call for, even where the shelf is short.
+    double clamps = batch.closeSecond() * hands / pace.perClampSecond();
     line(name + ": clamping", batch.closeSecond(), Unit.SECOND)
         .add(
-            "clamps x each / hands",
+            "clamps called for x each / hands",
             List.of(
-                Figure.computed("clamps", batch.clamps(), Unit.COUNT),
-                pace("each clamp", pace.perClampSecond(), Unit.SECOND)),
+                Figure.computed("clamps called for", Numeric.round(clamps), Unit.COUNT),
+                Figure.input("each clamp", pace.perClampSecond(), Unit.SECOND),
+                Figure.computed("hands", hands, Unit.RATIO)),
             Practice.EXTRA_HANDS.from());
+    inClamps(name, batch);
+  }
+
+  private void inClamps(String name, Batch batch) {
     double clamped = Duration.between(batch.tight(), batch.clampsOff()).toMillis() / 1000.0;
     List<Figure> air = air();
     air.add(high("clamp time", adhesive.clampTime()));
-    air.add(high("Q10", Rates.q10(adhesive)));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
     line(name + ": in clamps", clamped, Unit.SECOND)
         .add("age(t) = clamp time, by Q10 ^ ((T - Tref) / 10), damp air and wood", air, MATURITY);
@@ -197,7 +245,7 @@ final class Working {
                 ? "age(t) = wait for glue water to spread: 7 d at 20, 4 d at 50, 1 d at 70 deg C"
                 : "age(t) = wait, by the setting rate",
             List.of(high("wait", Moments.machineLabel(adhesive))),
-            Rates.DIFFUSION);
+            adhesive.waterBased() ? Rates.DIFFUSION : MATURITY);
     line("full load after", schedule.fullLoad().afterSecond(), Unit.SECOND)
         .add(
             "age(t) = full strength",
@@ -212,16 +260,14 @@ final class Working {
     air.add(Figure.input("air at the start", celsius, Unit.CELSIUS));
     air.add(Figure.input("humidity at the start", percent, Unit.PERCENT));
     air.add(low("reference air", adhesive.referenceCelsius()));
+    air.add(low("Q10, low end", Rates.q10(adhesive)));
+    air.add(high("Q10, high end", Rates.q10(adhesive)));
     return air;
   }
 
   private Draughted line(String name, double value, Unit unit) {
     Figure result = Figure.computed(name, value, unit);
     return (formula, inputs, rule) -> lines.add(new Line(result, formula, inputs, rule));
-  }
-
-  private static Figure pace(String name, double value, Unit unit) {
-    return Figure.input(name, value, unit);
   }
 
   private static Figure low(String name, Datum datum) {

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.glueup.AdhesiveData.Setting;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
@@ -14,7 +16,9 @@ import benchlore.schedules.glueup.GlueUpSchedule.Position;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.glueup.GlueUpSchedule.Share;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.room.Climate.Reading;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -29,8 +33,8 @@ class GlueUpPropertiesTest {
   void moreClampsAreNeverSlower(
       @ForAll @IntRange(min = 5, max = 25) int clamps,
       @ForAll @IntRange(min = 1, max = 6) int more,
-      @ForAll @IntRange(min = 1, max = 8) int boards,
-      @ForAll @IntRange(min = 1, max = 8) int rails,
+      @ForAll @IntRange(min = 1, max = 6) int boards,
+      @ForAll @IntRange(min = 1, max = 5) int rails,
       @ForAll @Scale(3) @DoubleRange(min = 16, max = 30) double warmest) {
     GlueUpRequest request =
         Samples.in(
@@ -56,6 +60,31 @@ class GlueUpPropertiesTest {
     assertTrue(warm.clampsOff().afterSecond() <= cool.clampsOff().afterSecond());
     assertTrue(warm.machine().afterSecond() <= cool.machine().afterSecond());
     assertTrue(warm.fullLoad().afterSecond() <= cool.fullLoad().afterSecond());
+  }
+
+  @Property(tries = TRIES)
+  void warmthAndDampActTheRightWayOnEveryKindOfSetting(
+      @ForAll Setting setting,
+      @ForAll @Scale(3) @DoubleRange(min = 9, max = 45) double celsius,
+      @ForAll @Scale(3) @DoubleRange(min = 0, max = 10) double more,
+      @ForAll @Scale(3) @DoubleRange(min = 5, max = 95) double humidity,
+      @ForAll @Scale(3) @DoubleRange(min = 3, max = 20) double moisture) {
+    Samples.AdhesiveBuilder builder = Samples.yellow();
+    builder.setting = setting;
+    builder.q10 = Optional.of(Samples.range(1.5, 2.5, Unit.RATIO));
+    AdhesiveData adhesive = builder.build();
+    Wood wood = new Wood(600, false, List.of(moisture), 0);
+    Wood damper = new Wood(600, false, List.of(moisture + more), 0);
+    Reading cool = new Reading(celsius, humidity);
+    Reading warm = new Reading(celsius + more, humidity);
+    double setCool = Rates.setting(adhesive, wood).in(cool);
+    double openCool = Rates.open(adhesive, wood).in(cool);
+    assertTrue(setCool > 0 && openCool > 0);
+    assertTrue(Rates.setting(adhesive, wood).in(warm) >= setCool);
+    assertTrue(Rates.setting(adhesive, damper).in(cool) <= setCool);
+    assertTrue(Rates.open(adhesive, damper).in(cool) <= openCool);
+    assertTrue(setting == Setting.COOLING || Rates.open(adhesive, wood).in(warm) >= openCool);
+    assertTrue(Rates.machining().in(warm) >= Rates.machining().in(cool));
   }
 
   @Property(tries = TRIES)
