@@ -50,7 +50,9 @@ public final class ArcMarks {
    * @return metres; NaN outside those ranges
    */
   public static double pitchMetre(double radiusMetre, double heightMetre) {
-    if (!(radiusMetre > 0) || !(heightMetre >= 0 && heightMetre <= radiusMetre)) {
+    // A half circle is as high as its radius; rounding may put it a hair above.
+    double highest = radiusMetre * (1 + 1e-9);
+    if (!(radiusMetre > 0) || !(heightMetre >= 0 && heightMetre <= highest)) {
       return Double.NaN;
     }
     return 2 * Math.sqrt((2 * radiusMetre - heightMetre) * heightMetre);
@@ -64,7 +66,9 @@ public final class ArcMarks {
    * @return metres; NaN outside those ranges
    */
   public static double radiusMetre(double pitchMetre, double heightMetre) {
-    if (!(pitchMetre > 0) || !(heightMetre > 0 && heightMetre <= pitchMetre / 2)) {
+    // A half circle is as high as half its width; rounding may put it a hair above.
+    double highest = pitchMetre / 2 * (1 + 1e-9);
+    if (!(pitchMetre > 0) || !(heightMetre > 0 && heightMetre <= highest)) {
       return Double.NaN;
     }
     return (pitchMetre * pitchMetre + 4 * heightMetre * heightMetre) / (8 * heightMetre);

@@ -53,7 +53,7 @@ final class ExtrasPlan {
     }
     Stock stock = Stock.wood(request.wood(), ends, false);
     double depth = stock.scratchMicron(last);
-    double work = SandingRules.END_GRAIN_FACTOR.low() * depth;
+    double work = depth * SandingRules.END_GRAIN_FACTOR.low();
     return Optional.of(quickest(oneFiner(last), stock).pass(depth, work));
   }
 

@@ -72,7 +72,8 @@ public final class MachineOrSand {
   private static void check(Checks checks, MillingPass milling) {
     double ball = milling.ballDiameterMetre();
     double widest = ball >= 0.0005 && ball <= 0.1 ? ball : 0.1;
-    checks.within("feedMetrePerSecond", milling.feedMetrePerSecond(), 0.0005, 1, METRE_A_SECOND);
+    checks.within(
+        "feedMetrePerSecond", milling.feedMetrePerSecond(), 0.0005, 1, Unit.METRE_PER_SECOND);
     checks.within(
         "finestStepoverMetre", milling.finestStepoverMetre(), 0.00001, widest, Unit.METRE);
     checks.within("machineWeight", milling.machineWeight(), 0, 10, Unit.RATIO);
@@ -82,8 +83,6 @@ public final class MachineOrSand {
         "The coarsest stepover is not above the finest.",
         "Give a range of stepovers to compare.");
   }
-
-  private static final Unit METRE_A_SECOND = Unit.METRE_PER_SECOND;
 
   private static MachineOrSandCurve curve(MillingPass milling, SandingRequest sanding) {
     double low = milling.finestStepoverMetre();
@@ -95,8 +94,9 @@ public final class MachineOrSand {
       double to = points.get(Math.min(points.size() - 1, best + 1)).stepoverMetre();
       points.addAll(spread(milling, sanding, from, to, CLOSER_POINTS));
       points.sort((a, b) -> Double.compare(a.stepoverMetre(), b.stepoverMetre()));
+      points = distinct(points);
     }
-    return new MachineOrSandCurve(points.get(best(points)), distinct(points));
+    return new MachineOrSandCurve(points.get(best(points)), points);
   }
 
   private static List<MachineOrSandCurve.Point> spread(
@@ -121,7 +121,7 @@ public final class MachineOrSand {
     }
     double hands = Sanding.seconds(passes.get());
     double scallop = ArcMarks.heightMetre(milling.ballDiameterMetre() / 2, stepover) * 1e6;
-    double weighted = milling.machineWeight() * machine + hands;
+    double weighted = machine * milling.machineWeight() + hands;
     return new MachineOrSandCurve.Point(stepover, scallop, machine, hands, weighted);
   }
 
@@ -158,7 +158,7 @@ public final class MachineOrSand {
             "machine = area / (feed x stepover)",
             List.of(
                 Figure.input("area", area, Unit.SQUARE_METRE),
-                Figure.input("feed", milling.feedMetrePerSecond(), METRE_A_SECOND),
+                Figure.input("feed", milling.feedMetrePerSecond(), Unit.METRE_PER_SECOND),
                 stepover),
             RULE);
     Line ridge =

@@ -38,6 +38,13 @@ public final class RubOut {
   private static final Provenance RULE =
       Provenance.fromMemory("rub-out chains and film removal of general finishing practice");
 
+  private static final Figure FILM_HARDNESS =
+      Figure.of(
+          "hardness the film is taken as",
+          SandingRules.REFERENCE_HARDNESS.low(),
+          Unit.NEWTON,
+          Provenance.fromMemory("clean or wet paper cuts cured film about like cherry"));
+
   private RubOut() {}
 
   /**
@@ -136,7 +143,7 @@ public final class RubOut {
     List<Line> lines = new ArrayList<>();
     lines.add(start(request).line());
     for (SandingPass pass : schedule.papers()) {
-      lines.add(SandingWorking.pass(pass, request.areaSquareMetre(), List.of()));
+      lines.add(SandingWorking.pass(pass, request.areaSquareMetre(), List.of(FILM_HARDNESS)));
     }
     for (RubKind kind : schedule.rubbing()) {
       double pace = kind.secondsPerSquareMetre();
@@ -167,13 +174,15 @@ public final class RubOut {
         "cure-before-rubbing",
         "A film that isn't fully cured clogs paper, shrinks back and loses its gloss.",
         "Wait for the full cure on the label before rubbing out.");
-    add(
-        cautions,
-        Severity.DANGER,
-        "mains-and-water",
-        "Wet sanding with a mains-powered sander can kill.",
-        "Wet-sand by hand on a block, or use a tool made and rated for it; dry papers need dust"
-            + " extraction and a respirator.");
+    if (powered(request.shop())) {
+      add(
+          cautions,
+          Severity.DANGER,
+          "mains-and-water",
+          "Wet sanding with a mains-powered sander can kill.",
+          "Wet-sand by hand on a block, or use a tool made and rated for it; dry papers need dust"
+              + " extraction and a respirator.");
+    }
     add(
         cautions,
         Severity.WORK,
@@ -189,6 +198,11 @@ public final class RubOut {
           "Add a coat first, and keep off edges and corners, where it is thinnest.");
     }
     return cautions;
+  }
+
+  private static boolean powered(SandingShop shop) {
+    return shop.tools().contains(SandingTool.RANDOM_ORBIT)
+        || shop.tools().contains(SandingTool.BELT);
   }
 
   private static void add(

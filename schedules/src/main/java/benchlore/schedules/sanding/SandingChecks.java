@@ -41,7 +41,7 @@ final class SandingChecks {
     return false;
   }
 
-  private static void wood(Checks checks, SandingWood wood) {
+  static void wood(Checks checks, SandingWood wood) {
     checks.within("hardnessNewton", wood.hardnessNewton(), 200, 25_000, Unit.NEWTON);
     checks.within(
         "densityKilogramPerCubicMetre",

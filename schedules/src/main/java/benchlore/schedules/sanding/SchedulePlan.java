@@ -66,7 +66,7 @@ final class SchedulePlan {
   /** Running sums. */
   private record Tally(double seconds, int discs, double dustKilogram) {
     Tally with(SandingPass pass, int times, double moreSeconds, double kilogramPerMetre) {
-      double dust = times * pass.removedMicron() * METRE_PER_MICRON * kilogramPerMetre;
+      double dust = kilogramPerMetre * METRE_PER_MICRON * pass.removedMicron() * times;
       return new Tally(
           times * pass.seconds() + moreSeconds + seconds,
           discs + times * pass.discs(),

@@ -35,7 +35,7 @@ final class StartDepths {
     checks.within(radiusName, radius, 0.00025, 0.2, Unit.METRE);
     checks.within(pitchName, pitch, 1e-6, 0.1, Unit.METRE);
     checks.require(
-        !(pitch > 2 * radius),
+        !(radius > 0 && pitch > 2 * radius),
         pitchName,
         "The cuts are further apart than the cutter is wide, so they leave a wall between.",
         "Give a distance between cuts that is at most the cutter's diameter.");
