@@ -91,8 +91,6 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
 
   private static boolean fine(DryingRequest coat) {
     Optional<DryingTimes> times = Drying.wetTimes(coat);
-    return FirstMoment.fine(coat)
-        && times.isPresent()
-        && !WetHours.tooColdThroughout(coat, WetHours.breaches(coat, times.get()));
+    return FirstMoment.fine(coat) && times.isPresent() && !WetHours.tooCold(coat, times.get());
   }
 }
