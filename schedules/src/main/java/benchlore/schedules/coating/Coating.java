@@ -71,4 +71,14 @@ public final class Coating {
   public static Answer<Quantity> coats(CoatsRequest request) {
     return CoatCount.plan(request);
   }
+
+  /**
+   * Whether a measured surface is far enough above the dew point to coat now.
+   *
+   * @param request air and surface
+   * @return the margin, with a caution where it is under 3 deg C; refused outside the ranges
+   */
+  public static Answer<DewMargin> dew(DewRequest request) {
+    return DewCheck.plan(request);
+  }
 }

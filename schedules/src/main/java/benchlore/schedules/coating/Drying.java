@@ -97,8 +97,9 @@ final class Drying {
       }
       Optional<StageTime> reached = reach(stage, stated.get(), floor);
       if (reached.isEmpty()) {
+        // The later stages would only say the same.
         checks.add(never(stage));
-        continue;
+        return List.of();
       }
       stages.add(reached.get());
       if (stage == Stage.TOUCH_DRY || stage == Stage.LIGHT_USE) {

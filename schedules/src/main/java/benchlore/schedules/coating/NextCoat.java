@@ -89,7 +89,7 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
       return Optional.empty();
     }
     List<Breach> breaches = WetHours.breaches(coat, times.get());
-    return WetHours.tooColdThroughout(coat, breaches) ? Optional.empty() : Optional.of(breaches);
+    return WetHours.tooCold(coat, times.get()) ? Optional.empty() : Optional.of(breaches);
   }
 
   private static ScuffReason planned(int number, FinishData finish, DryingTimes times) {

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,12 +11,18 @@ import java.util.Optional;
 /**
  * The rub-out chain to each sheen: P grades to level and refine, then what sets the sheen.
  *
- * <p>Chains and paces from memory of general finishing practice; published only: a satin rub-out
- * without levelling took under ten minutes for a table top, and under an hour for a small project
- * with it. Matt is a coat's own dullness; rubbing ends at satin.
+ * <pre>
+ * time of a step     = area x pace
+ * sheets of a step   = area / area a quarter sheet or pad lasts, rounded up
+ * compound of a step = area x compound for a square metre
+ * </pre>
+ *
+ * <p>Chains and paces from memory of general finishing practice; published only that a satin
+ * rub-out without levelling took under ten minutes for a table top, and a whole one for a small
+ * project under an hour. The slow end of the pace is taken.
  */
 final class RubChain {
-  /** Time of one grade or one compound. */
+  /** Time of one step. */
   static final Datum PACE =
       Datum.range(
           300, 600, Unit.SECOND_PER_SQUARE_METRE, Provenance.fromMemory("hand rubbing by area"));
@@ -24,9 +31,18 @@ final class RubChain {
   static final Datum TAKES =
       Datum.range(10, 25, Unit.MICRON, Provenance.fromMemory("levelling with P400 to P600"));
 
-  private static final int[] SATIN = {400, 600};
-  private static final int[] SEMI = {400, 600, 1000, 1500};
-  private static final int[] GLOSS = {400, 600, 1000, 1500, 2000};
+  /** Area a quarter sheet or a pad lasts on film. */
+  static final Datum SHEET =
+      Datum.range(0.3, 0.6, Unit.SQUARE_METRE, Provenance.fromMemory("film clogs fine abrasive"));
+
+  /** Pumice, rottenstone or compound for a square metre. */
+  static final Datum COMPOUND =
+      Datum.range(
+          0.02, 0.05, Unit.KILOGRAM_PER_SQUARE_METRE, Provenance.fromMemory("a few spoonfuls"));
+
+  private static final List<Integer> SATIN = List.of(400, 600);
+  private static final List<Integer> SEMI_GLOSS = List.of(400, 600, 1000, 1500);
+  private static final List<Integer> GLOSS = List.of(400, 600, 1000, 1500, 2000);
 
   private RubChain() {}
 
@@ -34,37 +50,53 @@ final class RubChain {
     return Provenance.fromMemory("general finishing practice");
   }
 
+  /** A film not yet level, or one that has to become glossier. */
   static List<SheenStep> to(Sheen sheen, double squareMetre) {
     List<SheenStep> steps = new ArrayList<>();
-    int[] grades = grades(sheen);
-    double seconds = PACE.high() * squareMetre;
-    for (int i = 0; i < grades.length; i++) {
-      SheenStep.Work work = i == 0 ? SheenStep.Work.LEVEL : SheenStep.Work.REFINE;
-      steps.add(new SheenStep(work, grades[i], seconds, 0, Optional.empty()));
+    for (int grade : grades(sheen)) {
+      SheenStep.Work work = steps.isEmpty() ? SheenStep.Work.LEVEL : SheenStep.Work.REFINE;
+      steps.add(sand(work, grade, squareMetre));
     }
-    steps.add(new SheenStep(last(sheen), 0, seconds, 0, Optional.empty()));
+    steps.add(last(sheen, squareMetre));
     return steps;
   }
 
   /** Dulling a glossier film that is level already: only the scratch that sets the sheen. */
   static List<SheenStep> down(Sheen sheen, double squareMetre) {
-    double seconds = PACE.high() * squareMetre;
-    return List.of(new SheenStep(last(sheen), 0, seconds, 0, Optional.empty()));
+    return List.of(last(sheen, squareMetre));
   }
 
-  private static int[] grades(Sheen sheen) {
+  /** One sanding or scuffing step. */
+  static SheenStep sand(SheenStep.Work work, int grade, double squareMetre) {
+    Supplies supplies = new Supplies(0, sheets(squareMetre), 0);
+    return new SheenStep(work, grade, seconds(squareMetre), supplies, Optional.empty());
+  }
+
+  static double seconds(double squareMetre) {
+    return PACE.high() * squareMetre;
+  }
+
+  private static int sheets(double squareMetre) {
+    return Numeric.ceil(squareMetre / SHEET.low());
+  }
+
+  private static SheenStep last(Sheen sheen, double squareMetre) {
+    Supplies pads = new Supplies(0, sheets(squareMetre), 0);
+    Supplies powder = new Supplies(0, 1, COMPOUND.high() * squareMetre);
+    double seconds = seconds(squareMetre);
     return switch (sheen) {
-      case MATT, SATIN -> SATIN;
-      case SEMI_GLOSS -> SEMI;
-      case GLOSS -> GLOSS;
+      case MATT, SATIN ->
+          new SheenStep(SheenStep.Work.EVEN_PAD, 0, seconds, pads, Optional.empty());
+      case SEMI_GLOSS -> new SheenStep(SheenStep.Work.PUMICE, 0, seconds, powder, Optional.empty());
+      case GLOSS -> new SheenStep(SheenStep.Work.POLISH, 0, seconds, powder, Optional.empty());
     };
   }
 
-  private static SheenStep.Work last(Sheen sheen) {
+  private static List<Integer> grades(Sheen sheen) {
     return switch (sheen) {
-      case MATT, SATIN -> SheenStep.Work.EVEN_PAD;
-      case SEMI_GLOSS -> SheenStep.Work.PUMICE;
-      case GLOSS -> SheenStep.Work.POLISH;
+      case MATT, SATIN -> SATIN;
+      case SEMI_GLOSS -> SEMI_GLOSS;
+      case GLOSS -> GLOSS;
     };
   }
 }

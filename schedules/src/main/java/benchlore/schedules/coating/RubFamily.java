@@ -27,9 +27,9 @@ enum RubFamily {
         "Rubbing Out Finishes (a finisher's article, 2000)", "Which Finishes to Rub");
   }
 
-  /** Whether rubbing gets there. */
+  /** Whether rubbing gets there; matt is a coat's own dullness, rubbing ends at satin. */
   boolean reaches(Sheen sheen) {
-    return this != NONE && sheen.compareTo(highest) <= 0;
+    return sheen != Sheen.MATT && sheen.compareTo(highest) <= 0;
   }
 
   static RubFamily of(FinishData finish) {

@@ -10,20 +10,25 @@ import java.util.Optional;
  * @param job finish, area and method; its coats are those already on, which make the film that
  *     rubbing takes from
  * @param lastCoat when the last of those coats went on
+ * @param today the first moment someone would work on it, not before {@code lastCoat}
  * @param climate the room's air over the day
- * @param existing the sheen it has now; empty for a film just built, whose last coat decides
+ * @param existing the sheen it has now; empty for a film just built and not yet level
  * @param wanted the sheen wanted
  */
 public record SheenRequest(
     QuantityRequest job,
     LocalDateTime lastCoat,
+    LocalDateTime today,
     Climate climate,
     Optional<Sheen> existing,
     Sheen wanted) {
   /** Refuses nulls; figures are checked by {@link SheenRoute#plan}. */
   public SheenRequest {
-    if (job == null || lastCoat == null || climate == null || existing == null || wanted == null) {
-      throw new NullPointerException("job, lastCoat, climate, existing and wanted");
+    if (job == null || lastCoat == null || today == null || climate == null) {
+      throw new NullPointerException("job, lastCoat, today and climate");
+    }
+    if (existing == null || wanted == null) {
+      throw new NullPointerException("existing and wanted");
     }
   }
 

@@ -1,15 +1,8 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
 import benchlore.schedules.numeric.Numeric;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -37,7 +30,7 @@ public final class SheenRoute {
    * Finds every way.
    *
    * @param request the film, its sheen, the sheen wanted
-   * @return the ways, least work first, with time and liquid of each; refused for figures outside
+   * @return the ways, least work first, with time and supplies of each; refused for figures outside
    *     their ranges, for a finish without a film, and where no way leads there
    */
   public static Answer<SheenPlan> plan(SheenRequest request) {
@@ -48,6 +41,11 @@ public final class SheenRoute {
         "finish",
         "This finish leaves no film, so it has no sheen to choose.",
         "Wax or buff it, or put a film finish that goes over it on top.");
+    checks.require(
+        !request.today().isBefore(request.lastCoat()),
+        "today",
+        "The work would begin before the last coat is on.",
+        "Give a moment after the last coat.");
     if (!checks.fine()) {
       return Answer.refuse(checks.refusals());
     }
@@ -60,12 +58,12 @@ public final class SheenRoute {
   private Answer<SheenPlan> answer() {
     List<SheenWay> ways = new ArrayList<>();
     if (request.existing().isPresent() && request.existing().get() == request.wanted()) {
-      ways.add(new SheenWay(SheenWay.Kind.LEAVE, request.lastCoat(), List.of()));
+      ways.add(new SheenWay(SheenWay.Kind.LEAVE, request.today(), List.of()));
     }
     if (finish.sheens().contains(request.wanted())) {
       ways.add(lastCoat());
     }
-    if (RubFamily.of(finish).reaches(request.wanted()) && request.wanted() != Sheen.MATT) {
+    if (RubFamily.of(finish).reaches(request.wanted())) {
       ways.add(rubOut());
     }
     if (ways.isEmpty()) {
@@ -73,110 +71,64 @@ public final class SheenRoute {
     }
     ways.sort((a, b) -> Double.compare(a.seconds(), b.seconds()));
     SheenPlan plan = new SheenPlan(ways, SheenLevels.of(request.wanted()));
-    return Answer.of(plan, lines(ways), cautions(ways));
+    SheenNotes notes = new SheenNotes(request, drying);
+    return Answer.of(plan, notes.lines(ways), notes.cautions(ways));
   }
 
   private SheenWay lastCoat() {
+    LocalDateTime opens = later(drying.moment(Stage.RECOAT_OPENS));
+    Optional<LocalDateTime> closes = drying.moment(Stage.RECOAT_CLOSES);
+    boolean closed = closes.isPresent() && opens.isAfter(closes.get());
+    boolean within = finish.bond() == CoatBond.WITHIN_WINDOW;
+    boolean scuff =
+        finish.bond() == CoatBond.SCUFF_ALWAYS || (within && (closed || !drying.windowKnown()));
+    boolean wrinkles = closed && finish.family() == FinishFamily.CATALYSED_LACQUER;
+    Stage wait = wrinkles ? Stage.FULL_CURE : scuff ? Stage.SAND : Stage.RECOAT_OPENS;
     List<SheenStep> steps = new ArrayList<>();
-    boolean scuff = finish.bond() != CoatBond.MELTS_IN && finish.bond() != CoatBond.ANY_TIME;
-    double seconds = RubChain.PACE.high() * area;
     if (scuff) {
-      int grade = Numeric.round(finish.betweenCoatGrade().mid());
-      steps.add(new SheenStep(SheenStep.Work.SCUFF, grade, seconds, 0, Optional.empty()));
+      steps.add(RubChain.sand(SheenStep.Work.SCUFF, grade(), area));
     }
-    Optional<Sheen> sheen = Optional.of(request.wanted());
-    steps.add(new SheenStep(SheenStep.Work.COAT, 0, seconds, litres(), sheen));
-    LocalDateTime from = drying.moment(scuff ? Stage.SAND : Stage.RECOAT_OPENS).orElseThrow();
-    boolean wrinkles = finish.family() == FinishFamily.CATALYSED_LACQUER;
-    LocalDateTime cured = drying.moment(Stage.FULL_CURE).orElse(from);
-    return new SheenWay(SheenWay.Kind.LAST_COAT, wrinkles ? cured : from, steps);
+    steps.add(coat());
+    return new SheenWay(SheenWay.Kind.LAST_COAT, later(drying.moment(wait)), steps);
   }
 
-  private double litres() {
+  private int grade() {
+    return Numeric.round(finish.betweenCoatGrade().mid());
+  }
+
+  private SheenStep coat() {
     QuantityRequest job = request.job();
     QuantityRequest one =
         new QuantityRequest(finish, job.area(), 1, job.wetFilmMicron(), job.method(), job.gun());
-    return LiquidQuantity.plan(one).fold(given -> given.value().value(), refused -> 0.0);
+    double liquid =
+        LiquidQuantity.plan(one)
+            .fold(
+                given -> given.value().value(),
+                refused -> {
+                  throw new IllegalStateException("checked before: " + refused.reasons());
+                });
+    Optional<Sheen> sheen = Optional.of(request.wanted());
+    Supplies supplies = new Supplies(liquid, 0, 0);
+    return new SheenStep(SheenStep.Work.COAT, 0, RubChain.seconds(area), supplies, sheen);
   }
 
   private SheenWay rubOut() {
-    boolean duller =
-        request.existing().isPresent() && request.existing().get().compareTo(request.wanted()) > 0;
+    Optional<Sheen> existing = request.existing();
+    boolean duller = existing.isPresent() && existing.get().compareTo(request.wanted()) > 0;
     List<SheenStep> steps =
         duller ? RubChain.down(request.wanted(), area) : RubChain.to(request.wanted(), area);
-    LocalDateTime from = drying.moment(Stage.FULL_CURE).orElseThrow();
-    return new SheenWay(SheenWay.Kind.RUB_OUT, from, steps);
+    return new SheenWay(SheenWay.Kind.RUB_OUT, later(drying.moment(Stage.FULL_CURE)), steps);
   }
 
-  private double filmMicron() {
-    return request.job().coats() * drying.dryFilmMicron();
+  private LocalDateTime later(Optional<LocalDateTime> ready) {
+    LocalDateTime today = request.today();
+    return ready.isPresent() && ready.get().isAfter(today) ? ready.get() : today;
   }
 
-  private List<Line> lines(List<SheenWay> ways) {
-    List<Line> lines = new ArrayList<>();
-    Datum pace = RubChain.PACE;
-    for (SheenWay way : ways) {
-      lines.add(
-          new Line(
-              Figure.computed("work: " + words(way.kind()), way.seconds(), Unit.SECOND),
-              "work = steps x area x pace",
-              List.of(
-                  Figure.computed("steps", way.steps().size(), Unit.COUNT),
-                  Figure.computed("area", area, Unit.SQUARE_METRE),
-                  Figure.of("pace", pace.high(), pace.unit(), pace.from())),
-              RubChain.from()));
-    }
-    return lines;
-  }
-
-  private List<Caution> cautions(List<SheenWay> ways) {
-    List<Caution> cautions = new ArrayList<>();
-    for (SheenWay way : ways) {
-      if (way.kind() == SheenWay.Kind.RUB_OUT && thin()) {
-        cautions.add(rubThrough());
-      }
-      if (way.kind() == SheenWay.Kind.LAST_COAT && request.wanted() != Sheen.GLOSS) {
-        cautions.add(stir());
-      }
-    }
-    return cautions;
-  }
-
-  private boolean thin() {
-    return filmMicron() < 2 * RubChain.TAKES.high();
-  }
-
-  private Caution rubThrough() {
-    return new Caution(
-        "rub-through",
-        Caution.Severity.WORK,
-        Note.of(
-            "The whole film is {0}; rubbing takes {1} or more and goes through at edges first.",
-            Quantity.of(filmMicron(), Unit.MICRON),
-            Quantity.of(RubChain.TAKES.high(), Unit.MICRON)),
-        Note.of("Put on another coat before rubbing, and stay off the edges until last."));
-  }
-
-  private static Caution stir() {
-    return new Caution(
-        "stir-flatting",
-        Caution.Severity.WORK,
-        Note.of("The powder that dulls a flatted finish sinks; unstirred it dries in patches."),
-        Note.of("Stir from the bottom before and while you coat; use it for the last coat only."));
-  }
-
-  private Refusal noWay() {
+  private static Refusal noWay() {
     return Refusal.of(
         "wanted",
         "No way leads this finish to that sheen: it is not sold in it and can't be rubbed to it.",
         "Choose another sheen, or a finish that is sold in it and goes over this one.");
-  }
-
-  private static String words(SheenWay.Kind kind) {
-    return switch (kind) {
-      case LEAVE -> "leave it";
-      case LAST_COAT -> "one more coat of the sheen wanted";
-      case RUB_OUT -> "rub the cured film";
-    };
   }
 }

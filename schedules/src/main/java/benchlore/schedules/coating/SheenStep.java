@@ -8,11 +8,11 @@ import java.util.Optional;
  * @param what what is done
  * @param grade P grade, for the steps that sand; 0 otherwise
  * @param seconds the work's time, seconds
- * @param liquidCubicMetre finish it takes, losses included; 0 for the steps that take none
+ * @param supplies what it uses up
  * @param sheen the sheen of the finish used, for a coat
  */
 public record SheenStep(
-    Work what, int grade, double seconds, double liquidCubicMetre, Optional<Sheen> sheen) {
+    Work what, int grade, double seconds, Supplies supplies, Optional<Sheen> sheen) {
   /** Kinds of work. */
   public enum Work {
     /** Sand the film level. */
@@ -31,13 +31,13 @@ public record SheenStep(
     COAT
   }
 
-  /** Refuses nulls and negative or unreal figures. */
+  /** Refuses nulls and a negative or unreal time. */
   public SheenStep {
-    if (what == null || sheen == null) {
-      throw new NullPointerException("what and sheen");
+    if (what == null || supplies == null || sheen == null) {
+      throw new NullPointerException("what, supplies and sheen");
     }
-    if (!(seconds >= 0) || !(liquidCubicMetre >= 0)) {
-      throw new IllegalArgumentException("seconds and liquidCubicMetre must be 0 or more");
+    if (!(seconds >= 0)) {
+      throw new IllegalArgumentException("seconds must be 0 or more: " + seconds);
     }
   }
 }

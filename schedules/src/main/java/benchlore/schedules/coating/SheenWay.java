@@ -38,11 +38,11 @@ public record SheenWay(Kind kind, LocalDateTime from, List<SheenStep> steps) {
     return sum;
   }
 
-  /** The finish it takes, cubic metres. */
-  public double liquidCubicMetre() {
-    double sum = 0;
+  /** Everything it uses up. */
+  public Supplies supplies() {
+    Supplies sum = Supplies.NONE;
     for (SheenStep step : steps) {
-      sum = sum + step.liquidCubicMetre();
+      sum = sum.with(step.supplies());
     }
     return sum;
   }

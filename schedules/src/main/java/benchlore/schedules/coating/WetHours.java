@@ -38,7 +38,7 @@ final class WetHours {
     return Answer.of(cautions, List.of(), List.of());
   }
 
-  static List<Breach> breaches(DryingRequest request, DryingTimes times) {
+  private static List<Breach> breaches(DryingRequest request, DryingTimes times) {
     List<Breach> breaches = new ArrayList<>();
     for (WetLimit limit : WetLimit.values()) {
       Breach.find(limit, request, wet(request.finish(), times, limit)).ifPresent(breaches::add);
@@ -46,16 +46,34 @@ final class WetHours {
     return breaches;
   }
 
+  private static boolean sound(DryingRequest request, DryingTimes times) {
+    for (WetLimit limit : WetLimit.values()) {
+      Duration wet = wet(request.finish(), times, limit);
+      if (Breach.find(limit, request, wet).isPresent()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the film stays below its minimum temperature all the time it is wet. */
+  static boolean tooCold(DryingRequest request, DryingTimes times) {
+    Duration wet = wet(request.finish(), times, WetLimit.COLD);
+    return tooColdThroughout(
+        request, Breach.find(WetLimit.COLD, request, wet).map(List::of).orElse(List.of()));
+  }
+
   private static Duration wet(FinishData finish, DryingTimes times, WetLimit limit) {
     Optional<StageTime> touch = times.time(Stage.TOUCH_DRY);
     Optional<StageTime> recoat = times.time(Stage.RECOAT_OPENS);
     boolean longer =
         limit == WetLimit.DEW || MechanismRow.of(finish.dryingMechanism()).formsUntilRecoat();
-    Optional<StageTime> until = longer ? recoat.or(() -> touch) : touch.or(() -> recoat);
+    boolean byRecoat = recoat.isPresent() && (longer || touch.isEmpty());
+    Optional<StageTime> until = byRecoat ? recoat : touch;
     return until.map(StageTime::planned).orElse(Duration.ZERO);
   }
 
-  static boolean tooColdThroughout(DryingRequest request, List<Breach> breaches) {
+  private static boolean tooColdThroughout(DryingRequest request, List<Breach> breaches) {
     double lowest = request.finish().minimumCelsius().low();
     for (Breach breach : breaches) {
       if (breach.limit() == WetLimit.COLD && breach.throughout()) {
@@ -84,7 +102,7 @@ final class WetHours {
       DryingRequest later = request.withStart(hour.plusHours(i));
       if (FirstMoment.fine(later)) {
         Optional<DryingTimes> times = Drying.wetTimes(later);
-        if (times.isPresent() && breaches(later, times.get()).isEmpty()) {
+        if (times.isPresent() && sound(later, times.get())) {
           return "Start at " + Moment.words(later.start(), request.start()) + " instead";
         }
       }

@@ -1,0 +1,60 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.room.Psychrometry;
+import java.util.List;
+
+/** The 3 C rule for a measured surface. */
+final class DewCheck {
+  private DewCheck() {}
+
+  static Answer<DewMargin> plan(DewRequest request) {
+    Checks checks =
+        new Checks()
+            .within("airCelsius", request.airCelsius(), -20, 50, Unit.CELSIUS)
+            .within("humidityPercent", request.humidityPercent(), 1, 100, Unit.PERCENT)
+            .within("surfaceCelsius", request.surfaceCelsius(), -20, 60, Unit.CELSIUS);
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    double dew = Psychrometry.dewPointCelsius(request.airCelsius(), request.humidityPercent());
+    double least = dew + WorkSurface.MARGIN.high();
+    boolean sound = request.surfaceCelsius() >= least;
+    DewMargin value = new DewMargin(dew, request.surfaceCelsius() - dew, least, sound);
+    List<Caution> cautions = sound ? List.of() : List.of(caution(value));
+    return Answer.of(value, List.of(line(request, value)), cautions);
+  }
+
+  private static Caution caution(DewMargin value) {
+    return new Caution(
+        "dew-while-wet",
+        Caution.Severity.WORK,
+        Note.of(
+            "The surface is only {0} above the dew point; water may settle under or in the coat.",
+            Quantity.of(value.marginCelsius(), Unit.CELSIUS_DIFFERENCE)),
+        Note.of(
+            "Warm the work to {0} or more, or dry the air, before you coat.",
+            Quantity.of(value.leastSurfaceCelsius(), Unit.CELSIUS)));
+  }
+
+  private static Line line(DewRequest request, DewMargin value) {
+    Datum margin = WorkSurface.MARGIN;
+    return new Line(
+        Figure.computed("surface above dew point", value.marginCelsius(), Unit.CELSIUS_DIFFERENCE),
+        "margin = surface - dew point; dew point = c g / (b - g), g = ln(RH/100) + b T / (c + T)",
+        List.of(
+            Figure.input("air", request.airCelsius(), Unit.CELSIUS),
+            Figure.input("humidity", request.humidityPercent(), Unit.PERCENT),
+            Figure.input("surface", request.surfaceCelsius(), Unit.CELSIUS),
+            Figure.of("least margin", margin.high(), margin.unit(), margin.from())),
+        margin.from());
+  }
+}

@@ -1,0 +1,191 @@
+package benchlore.schedules.coating;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.room.Climate;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** Whole sequences: windows, scuffing, shop hours, sheen. */
+class SequenceTest {
+  private static final LocalDateTime NINE = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Climate ROOM = Climate.steady(20, 50);
+
+  private static Answer<CoatSchedule> plan(
+      FinishMaker maker, int coats, Climate room, ShopHours hours, Sheen sheen) {
+    QuantityRequest job =
+        new QuantityRequest(
+            maker.make(),
+            CoatedArea.of(1.5, 0.8, 0.025, 1, true),
+            coats,
+            maker.wetFilm,
+            ApplicationMethod.BRUSH,
+            SprayGun.HVLP);
+    return Coating.plan(new CoatingRequest(job, room, NINE, hours, sheen));
+  }
+
+  private static CoatSchedule schedule(FinishMaker maker, int coats, ShopHours hours) {
+    return Answers.value(plan(maker, coats, ROOM, hours, Sheen.GLOSS));
+  }
+
+  private static List<ScuffReason> scuffs(CoatSchedule schedule) {
+    List<ScuffReason> scuffs = new ArrayList<>();
+    for (CoatStep step : schedule.coats()) {
+      scuffs.add(step.scuff());
+    }
+    return scuffs;
+  }
+
+  private static long hoursBetween(CoatSchedule schedule, int first) {
+    return Duration.between(
+            schedule.coats().get(first).start(), schedule.coats().get(first + 1).start())
+        .toHours();
+  }
+
+  @Test
+  void withinTheWindowCoatsFollowAtItsOpening() {
+    CoatSchedule schedule = schedule(FinishMaker.oil(), 3, ShopHours.ALWAYS);
+    assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
+    assertEquals(10, hoursBetween(schedule, 0));
+    assertEquals(10, hoursBetween(schedule, 1));
+    assertEquals(3 * 80 * 0.38, schedule.dryFilm().value(), 1e-9);
+  }
+
+  @Test
+  void aMissedWindowAddsScuffing() {
+    FinishMaker maker = FinishMaker.oil();
+    maker.recoatCloses = Optional.of(FinishMaker.seconds(12 * 3600, 16 * 3600));
+    // From 9 the window is open 19 to 21; the shop is shut until 9 the next day.
+    ShopHours hours = new ShopHours(9, 18);
+    Answer<CoatSchedule> answer = plan(maker, 2, ROOM, hours, Sheen.GLOSS);
+    CoatSchedule schedule = Answers.value(answer);
+    assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
+    assertEquals(24, hoursBetween(schedule, 0));
+    assertTrue(Answers.codes(answer).contains("recoat-window-missed"));
+  }
+
+  @Test
+  void aCatalysedLacquerPastItsWindowWaitsForFullCure() {
+    FinishMaker maker = FinishMaker.lacquer();
+    maker.family = FinishFamily.CATALYSED_LACQUER;
+    maker.bond = CoatBond.WITHIN_WINDOW;
+    maker.recoatCloses = Optional.of(FinishMaker.seconds(6 * 3600, 24 * 3600));
+    maker.recoatOpens = FinishMaker.seconds(3 * 3600, 4 * 3600);
+    CoatSchedule schedule = schedule(maker, 2, new ShopHours(8, 12));
+    assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
+    assertEquals(30 * 24, hoursBetween(schedule, 0));
+  }
+
+  @Test
+  void scuffAlwaysWaitsUntilItSands() {
+    FinishMaker maker = FinishMaker.oil();
+    maker.bond = CoatBond.SCUFF_ALWAYS;
+    CoatSchedule schedule = schedule(maker, 3, ShopHours.ALWAYS);
+    assertEquals(List.of(ScuffReason.NONE, ScuffReason.BOND, ScuffReason.BOND), scuffs(schedule));
+    assertEquals(12, hoursBetween(schedule, 0));
+  }
+
+  @Test
+  void aWindowWithoutAStatedEndIsScuffed() {
+    FinishMaker maker = FinishMaker.oil();
+    maker.recoatCloses = Optional.empty();
+    assertEquals(
+        List.of(ScuffReason.NONE, ScuffReason.BOND), scuffs(schedule(maker, 2, ShopHours.ALWAYS)));
+  }
+
+  @Test
+  void meltingCoatsAreNeverScuffed() {
+    CoatSchedule schedule = schedule(FinishMaker.lacquer(), 3, new ShopHours(9, 10));
+    assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
+  }
+
+  @Test
+  void raisedGrainIsSandedOnce() {
+    CoatSchedule schedule = schedule(FinishMaker.waterborne(), 3, ShopHours.ALWAYS);
+    assertEquals(
+        List.of(ScuffReason.NONE, ScuffReason.RAISED_GRAIN, ScuffReason.NONE), scuffs(schedule));
+  }
+
+  @Test
+  void coldNightsPutTheNextCoatOffUntilItIsWarmEnough() {
+    FinishMaker maker = FinishMaker.waterborne();
+    Climate shed = Climate.steady(8, 50).withHeating(8, 17, 20);
+    CoatSchedule schedule = Answers.value(plan(maker, 3, shed, ShopHours.ALWAYS, Sheen.GLOSS));
+    for (CoatStep step : schedule.coats()) {
+      int hour = step.start().getHour();
+      assertTrue(hour >= 8 && hour <= 16, step.start().toString());
+    }
+  }
+
+  @Test
+  void glossBuildsAndTheWantedSheenComesLast() {
+    CoatSchedule schedule =
+        Answers.value(plan(FinishMaker.oil(), 3, ROOM, ShopHours.ALWAYS, Sheen.SATIN));
+    assertEquals(Optional.of(Sheen.GLOSS), schedule.coats().get(0).sheen());
+    assertEquals(Optional.of(Sheen.GLOSS), schedule.coats().get(1).sheen());
+    assertEquals(Optional.of(Sheen.SATIN), schedule.coats().get(2).sheen());
+    assertFalse(schedule.rubOut());
+  }
+
+  @Test
+  void aSheenNotSoldIsRubbedOrRefused() {
+    FinishMaker lacquer = FinishMaker.lacquer();
+    assertTrue(Answers.value(plan(lacquer, 3, ROOM, ShopHours.ALWAYS, Sheen.SEMI_GLOSS)).rubOut());
+    assertEquals(
+        List.of("sheen"),
+        Answers.refused(plan(FinishMaker.oil(), 3, ROOM, ShopHours.ALWAYS, Sheen.SEMI_GLOSS)));
+  }
+
+  @Test
+  void tooThickAFilmIsRefused() {
+    assertEquals(
+        List.of("coats"),
+        Answers.refused(plan(FinishMaker.lacquer(), 5, ROOM, ShopHours.ALWAYS, Sheen.GLOSS)));
+  }
+
+  @Test
+  void sprayingIsocyanateIsRefused() {
+    FinishMaker maker = FinishMaker.epoxy();
+    maker.family = FinishFamily.TWO_PART_POLYURETHANE;
+    maker.isocyanate = true;
+    QuantityRequest job =
+        new QuantityRequest(
+            maker.make(),
+            new CoatedArea(1, 0, true),
+            2,
+            80,
+            ApplicationMethod.SPRAY,
+            SprayGun.HVLP);
+    CoatingRequest request = new CoatingRequest(job, ROOM, NINE, ShopHours.ALWAYS, Sheen.GLOSS);
+    assertEquals(List.of("method"), Answers.refused(Coating.plan(request)));
+  }
+
+  @Property(tries = 200)
+  void moreCoatsNeverFinishSoonerNorTakeLess(
+      @ForAll DryingMechanism mechanism,
+      @ForAll @IntRange(min = 1, max = 3) int coats,
+      @ForAll @DoubleRange(min = 15, max = 24) double celsius) {
+    FinishMaker maker = FinishMaker.of(mechanism);
+    Climate room = Climate.steady(celsius, 50);
+    CoatSchedule few = Answers.value(plan(maker, coats, room, new ShopHours(8, 20), Sheen.GLOSS));
+    CoatSchedule more =
+        Answers.value(plan(maker, coats + 1, room, new ShopHours(8, 20), Sheen.GLOSS));
+    assertTrue(!more.moment(Stage.FULL_CURE).get().isBefore(few.moment(Stage.FULL_CURE).get()));
+    assertTrue(more.liquid().value() > few.liquid().value());
+    for (int i = 1; i < more.coats().size(); i++) {
+      DryingTimes under = more.coats().get(i - 1).drying();
+      assertTrue(!more.coats().get(i).start().isBefore(under.moment(Stage.RECOAT_OPENS).get()));
+    }
+  }
+}
