@@ -46,7 +46,8 @@ final class WetHours {
     return breaches;
   }
 
-  private static boolean sound(DryingRequest request, DryingTimes times) {
+  /** Whether every limit is kept to while the film is wet. */
+  static boolean sound(DryingRequest request, DryingTimes times) {
     for (WetLimit limit : WetLimit.values()) {
       Duration wet = wet(request.finish(), times, limit);
       if (Breach.find(limit, request, wet).isPresent()) {
