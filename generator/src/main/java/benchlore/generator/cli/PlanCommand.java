@@ -1,13 +1,73 @@
 package benchlore.generator.cli;
 
+import benchlore.generator.export.PlanJson;
+import benchlore.generator.export.PlanText;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.LibraryLoader;
+import benchlore.generator.library.Loaded;
+import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.Plans;
+import benchlore.schedules.answer.Answer;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** x. */
-@Command(name = "plan")
+/** {@code benchlore plan FILE}: plans one project and prints it. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description = "Plans a project from a plan file and prints its dated steps with cautions.")
 final class PlanCommand implements Callable<Integer> {
+  /** How to print. */
+  enum Format {
+    /** For reading. */
+    text,
+    /** For programs. */
+    json
+  }
+
+  @Mixin private ContentOption content;
+
+  @Parameters(paramLabel = "FILE", description = "A plan file (YAML).")
+  private Path file;
+
+  @Option(
+      names = "--format",
+      defaultValue = "text",
+      description = "${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
+  private Format format;
+
+  @Spec private CommandSpec spec;
+
   @Override
-  public Integer call() {
-    return 0;
+  public Integer call() throws Exception {
+    return content.open((folder, template) -> plan(folder));
+  }
+
+  private int plan(Path folder) throws IOException {
+    var err = spec.commandLine().getErr();
+    Loaded<Library> library = LibraryLoader.load(folder);
+    if (library.value().isEmpty()) {
+      Report.problems(err, library.problems(), "Nothing was planned.");
+      return Benchlore.PROBLEMS;
+    }
+    Loaded<List<Planned>> plans = Plans.of(folder, List.of(file), library.value().get());
+    if (plans.value().isEmpty()) {
+      Report.problems(err, plans.problems(), "Nothing was planned.");
+      return Benchlore.PROBLEMS;
+    }
+    Planned planned = plans.value().get().get(0);
+    String text =
+        format == Format.json ? PlanJson.render(planned.answer()) : PlanText.render(planned);
+    spec.commandLine().getOut().print(text);
+    spec.commandLine().getOut().flush();
+    return planned.answer() instanceof Answer.Given ? 0 : Benchlore.PROBLEMS;
   }
 }

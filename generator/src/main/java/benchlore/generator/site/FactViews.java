@@ -4,6 +4,7 @@ import benchlore.generator.library.Fact;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Source;
+import benchlore.generator.units.Display;
 import benchlore.schedules.answer.Provenance;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

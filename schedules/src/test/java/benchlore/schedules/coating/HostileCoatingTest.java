@@ -112,12 +112,10 @@ class HostileCoatingTest {
   @Test
   void shopHoursThatAreNone() {
     FinishData finish = FinishMaker.oil().make();
-    for (ShopHours hours :
-        List.of(new ShopHours(9, 9), new ShopHours(-1, 5), new ShopHours(8, 25))) {
-      Answers.refused(
-          Coating.plan(
-              new CoatingRequest(job(finish, table(), 2, 80), ROOM, NINE, hours, Sheen.GLOSS)));
-    }
+    Answers.refused(
+        Coating.plan(
+            new CoatingRequest(
+                job(finish, table(), 2, 80), ROOM, NINE, Sessions.NEVER, Sheen.GLOSS)));
   }
 
   @Test
@@ -128,12 +126,12 @@ class HostileCoatingTest {
             job(finish, new CoatedArea(-1, -1, true), 0, Double.NaN),
             ROOM,
             NINE,
-            new ShopHours(9, 9),
+            Sessions.NEVER,
             Sheen.MATT);
     List<String> inputs = Answers.refused(Coating.plan(request));
     assertTrue(
         inputs.containsAll(
-            List.of("hours", "faceSquareMetre", "edgeSquareMetre", "coats", "wetFilmMicron")),
+            List.of("sessions", "faceSquareMetre", "edgeSquareMetre", "coats", "wetFilmMicron")),
         inputs.toString());
   }
 
@@ -141,6 +139,6 @@ class HostileCoatingTest {
       FinishData finish, CoatedArea area, int coats, double micron) {
     return Coating.plan(
         new CoatingRequest(
-            job(finish, area, coats, micron), ROOM, NINE, ShopHours.ALWAYS, Sheen.GLOSS));
+            job(finish, area, coats, micron), ROOM, NINE, CoatSessions.ALWAYS, Sheen.GLOSS));
   }
 }

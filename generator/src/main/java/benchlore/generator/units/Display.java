@@ -1,4 +1,4 @@
-package benchlore.generator.site;
+package benchlore.generator.units;
 
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Note;
@@ -12,7 +12,7 @@ import java.math.RoundingMode;
  * Shows the engine's SI numbers as people read them: seconds as hours or days, metres as
  * millimetres. The SI number travels along in the page, so that a script can show other units.
  */
-final class Display {
+public final class Display {
   /**
    * A unit to show in.
    *
@@ -24,27 +24,27 @@ final class Display {
   private Display() {}
 
   /** A quantity as plain text: {@code 31 h}. */
-  static String text(Quantity quantity) {
+  public static String text(Quantity quantity) {
     return text(quantity.value(), quantity.value(), quantity.unit());
   }
 
   /** A figure or range as plain text: {@code 4–8 h}. */
-  static String text(Datum datum) {
+  public static String text(Datum datum) {
     return text(datum.low(), datum.high(), datum.unit());
   }
 
   /** A figure or range as an element that carries its SI value. */
-  static String html(Datum datum) {
+  public static String html(Datum datum) {
     return html(datum.low(), datum.high(), datum.unit());
   }
 
   /** A quantity as an element that carries its SI value. */
-  static String html(Quantity quantity) {
+  public static String html(Quantity quantity) {
     return html(quantity.value(), quantity.value(), quantity.unit());
   }
 
   /** A sentence with its quantities as elements; the sentence itself is escaped. */
-  static String html(Note note) {
+  public static String html(Note note) {
     String text = escape(note.pattern());
     for (int i = 0; i < note.quantities().size(); i++) {
       text = text.replace("{" + i + "}", html(note.quantities().get(i)));
@@ -53,7 +53,7 @@ final class Display {
   }
 
   /** A sentence with its quantities as plain text. */
-  static String text(Note note) {
+  public static String text(Note note) {
     String text = note.pattern();
     for (int i = 0; i < note.quantities().size(); i++) {
       text = text.replace("{" + i + "}", text(note.quantities().get(i)));
@@ -61,8 +61,13 @@ final class Display {
     return text;
   }
 
+  /** Seconds of work as hours: {@code 12.5 h}. */
+  public static String hours(long seconds) {
+    return number(seconds / 3_600.0) + "\u00a0h";
+  }
+
   /** Escapes text for an HTML element or a quoted attribute. */
-  static String escape(String text) {
+  public static String escape(String text) {
     return text.replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")
@@ -82,7 +87,7 @@ final class Display {
         + "</span>";
   }
 
-  static String text(double low, double high, Unit unit) {
+  public static String text(double low, double high, Unit unit) {
     Shown shown = shown(high, unit);
     String label = shown.label();
     String gap = label.isEmpty() || label.equals("%") || label.equals("°") ? "" : "\u00a0";
@@ -93,7 +98,7 @@ final class Display {
   }
 
   /** Three figures, more for whole numbers, no trailing zeros, no exponent. */
-  static String number(double value) {
+  public static String number(double value) {
     BigDecimal exact = BigDecimal.valueOf(value);
     double size = Math.abs(value);
     BigDecimal rounded =
