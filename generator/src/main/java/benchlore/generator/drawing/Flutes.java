@@ -14,9 +14,23 @@ final class Flutes {
 
   /** Draws inside the cutter, which is also the clip. */
   static void draw(Svg svg, String clipId, BitBody body, Frame frame) {
+    svg.clippedGroup(clipId, frame.closedPath(body.cutter()));
+    fill(svg, body, frame);
+    svg.endGroup();
+  }
+
+  /** Draws on a plain cylinder with winding flutes, which needs no clip; on others nothing. */
+  static void drawOnCylinder(Svg svg, BitBody body, Frame frame) {
+    BitGeometry g = body.geometry();
+    boolean cylinder = g.shape() == BitShape.STRAIGHT || g.shape() == BitShape.TRIM;
+    if (cylinder && g.fluteForm() != FluteForm.STRAIGHT) {
+      fill(svg, body, frame);
+    }
+  }
+
+  private static void fill(Svg svg, BitBody body, Frame frame) {
     BitGeometry g = body.geometry();
     double high = g.cuttingLengthMm();
-    svg.clippedGroup(clipId, frame.closedPath(body.cutter()));
     switch (g.fluteForm()) {
       case STRAIGHT -> wings(svg, body, frame);
       case SHEAR -> gullets(svg, frame, g, new Turn(0, high, SHEAR));
@@ -28,7 +42,6 @@ final class Flutes {
         gullets(svg, frame, g, new Turn(split, high, -HELIX));
       }
     }
-    svg.endGroup();
   }
 
   private static void wings(Svg svg, BitBody body, Frame frame) {

@@ -125,7 +125,7 @@ class DrawingsTest {
               assertEquals("true", svg.elements("svg").get(0).getAttribute("aria-hidden"), name);
               assertEquals(48, svg.viewBox()[2]);
               assertFalse(glyph.contains(" id="), name);
-              assertTrue(glyph.length() < 2500, name + " " + glyph.length());
+              assertTrue(glyph.length() < 6000, name + " " + glyph.length());
             });
   }
 }
