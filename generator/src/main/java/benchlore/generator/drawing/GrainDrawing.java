@@ -14,7 +14,8 @@ final class GrainDrawing {
   private static final double END_TOP = 142;
   private static final double THICK = 44;
   private static final double RING = 9;
-  private static final int STEPS = 24;
+  private static final int ARCH_STEPS = 20;
+  private static final int LINE_STEPS = 4;
 
   private GrainDrawing() {}
 
@@ -95,8 +96,10 @@ final class GrainDrawing {
     }
     StringBuilder right = new StringBuilder();
     StringBuilder left = new StringBuilder();
-    for (int i = 0; i <= STEPS; i++) {
-      double share = (double) i / STEPS;
+    boolean arches = Math.abs(pith.x()) < WIDE / 2;
+    int steps = arches ? ARCH_STEPS : LINE_STEPS;
+    for (int i = 0; i <= steps; i++) {
+      double share = (double) i / steps;
       double y = start + (FACE_HIGH - start) * share * share;
       double radius = r - taper * (FACE_HIGH - y);
       double x = Math.sqrt(Math.max(0, radius * radius - h * h));
@@ -104,6 +107,6 @@ final class GrainDrawing {
       right.append(pen).append(Svg.pair(centreX(pith) + x, FACE_TOP + y));
       left.append(pen).append(Svg.pair(centreX(pith) - x, FACE_TOP + y));
     }
-    svg.path("drw-ring", right.toString() + left);
+    svg.path("drw-ring", arches ? right.toString() + left : right.toString());
   }
 }

@@ -43,10 +43,10 @@ final class GritDrawing {
     return svg.end();
   }
 
-  /** Width of the field: as wide as gives between some five and fifty grains across. */
+  /** Width of the field: as wide as gives between some five and thirty grains across. */
   private static double field(double micron) {
     double field = 10_000;
-    while (field / micron > 60) {
+    while (field / micron > 45) {
       field /= 5;
     }
     return field;
@@ -60,15 +60,17 @@ final class GritDrawing {
   private static void grains(Svg svg, double size) {
     Scatter scatter = new Scatter();
     double pitch = size * PITCH;
+    StringBuilder all = new StringBuilder();
     int row = 0;
     for (double y = TOP; y < TOP + HIGH + pitch; y += pitch * 0.87) {
       double shift = row++ % 2 == 0 ? 0 : pitch / 2;
       for (double x = LEFT + shift; x < LEFT + WIDE + pitch; x += pitch) {
         double cx = x + scatter.next() * size * 0.15;
         double cy = y + scatter.next() * size * 0.15;
-        svg.path("drw-grain", grain(scatter, cx, cy, size));
+        all.append(grain(scatter, cx, cy, size));
       }
     }
+    svg.path("drw-grain", all.toString());
   }
 
   private static String grain(Scatter scatter, double x, double y, double size) {

@@ -71,6 +71,12 @@ class DrawingsTest {
 
   @ParameterizedTest
   @MethodSource("names")
+  void isLightEnoughForAPage(String name) {
+    assertTrue(DRAWINGS.get(name).length() < 45_000, () -> "" + DRAWINGS.get(name).length());
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
   void numbersAreShort(String name) {
     String text = DRAWINGS.get(name).replaceAll("data-q=\"[^\"]*\"", "");
     assertFalse(TOO_FINE.matcher(text).find());
