@@ -3,8 +3,8 @@ package benchlore.generator.drawing;
 /** The dimensioned side view of a bit, shank up. */
 final class BitDrawing {
   private static final double HEIGHT = 272;
-  private static final double CENTRE = 156;
-  private static final double ROOM_WIDE = 150;
+  private static final double CENTRE = 160;
+  private static final double ROOM_WIDE = 144;
   private static final double ROOM_HIGH = 172;
   private static final double TIP_Y = 222;
   private static final double SHANK_TOP = 12;
@@ -46,7 +46,7 @@ final class BitDrawing {
     dims.upright(
         new Point(frame.x(-profile.reachAt(high)), frame.y(high)),
         new Point(frame.x(-profile.reachAt(0)), frame.y(0)),
-        "cutting",
+        "cut length",
         Measure.mm(high));
     double widestAt = frame.y(heightOfWidest(profile));
     dims.level(

@@ -191,11 +191,7 @@ public record BitGeometry(
 
   /** Tangent of the flank's angle from the axis. */
   double slope() {
-    boolean included =
-        switch (shape) {
-          case V, FLAT_TIP_V, TAPERED_BALL -> true;
-          default -> false;
-        };
+    boolean included = shape.hasIncludedAngle();
     double degrees = angleDegrees.orElse(90);
     return Math.tan(Math.toRadians(included ? degrees / 2 : degrees));
   }

@@ -7,7 +7,7 @@ import java.util.List;
  * Finds what keeps a bit from being drawn: missing, idle, impossible and contradicting measures.
  */
 final class BitProblems {
-  /** Catalogue figures are rounded, so this much is forgiven, in millimetres or as a share. */
+  /** Catalogue figures are rounded, so this much is forgiven; a cone's height also by a share. */
   private static final double SLACK_MM = 0.1;
 
   private static final double SLACK_SHARE = 0.02;
@@ -95,11 +95,7 @@ final class BitProblems {
   }
 
   private void angle(double degrees) {
-    boolean included =
-        switch (g.shape()) {
-          case V, FLAT_TIP_V, TAPERED_BALL -> true;
-          default -> false;
-        };
+    boolean included = g.shape().hasIncludedAngle();
     double limit = included ? 180 : 90;
     if (degrees >= limit) {
       String sense = included ? "included" : "from the axis";
@@ -111,32 +107,38 @@ final class BitProblems {
 
   private void fit() {
     BitExtent extent = BitExtent.of(g);
-    boolean countsBearing =
-        switch (g.shape()) {
-          case BULL_NOSE, DOVETAIL, LOCK_MITRE, FINGER_JOINT, TONGUE_AND_GROOVE -> false;
-          default -> g.shape().cut() == CutKind.EDGE;
-        };
+    boolean countsBearing = g.shape().cut() == CutKind.EDGE || g.shape() == BitShape.BULL_NOSE;
     double start = countsBearing ? g.bearingRadius() : 0;
     double least = 2 * (start + extent.reachMm());
-    if (least > g.diameterMm() + SLACK_MM) {
-      add(
-          "diameterMm",
-          name
-              + " of these measures needs at least "
-              + Num.of(least)
-              + ", is "
-              + Num.of(g.diameterMm()));
+    String form = name + " of these measures needs ";
+    if (needsCore() && least > g.diameterMm() - SLACK_MM) {
+      add("diameterMm", form + "more than " + Num.of(least) + ", is " + Num.of(g.diameterMm()));
+    } else if (least > g.diameterMm() + SLACK_MM) {
+      add("diameterMm", form + "at least " + Num.of(least) + ", is " + Num.of(g.diameterMm()));
     }
-    double allowed = g.cuttingLengthMm() + SLACK_MM + SLACK_SHARE * extent.heightMm();
-    if (extent.heightMm() > allowed) {
-      add(
-          "cuttingLengthMm",
-          name
-              + " of these measures needs at least "
-              + Num.of(extent.heightMm())
-              + ", is "
-              + Num.of(g.cuttingLengthMm()));
+    double high = extent.heightMm();
+    double share = g.angleDegrees().isPresent() ? SLACK_SHARE : 0;
+    boolean between =
+        switch (g.shape()) {
+          case TONGUE_AND_GROOVE, PANEL_BEVEL, PANEL_COVE -> true;
+          default -> false;
+        };
+    double room = g.cuttingLengthMm();
+    if (between && high > room - SLACK_MM) {
+      add("cuttingLengthMm", form + "more than " + Num.of(high) + ", is " + Num.of(room));
+    } else if (high > room + SLACK_MM + share * high) {
+      add("cuttingLengthMm", form + "at least " + Num.of(high) + ", is " + Num.of(room));
     }
+  }
+
+  /** Whether metal or wood must be left round the axis, so that the form may not reach it. */
+  private boolean needsCore() {
+    return switch (g.shape()) {
+      case FLAT_TIP_V, TAPERED_BALL, T_SLOT, KEYHOLE, DOVETAIL -> true;
+      case LOCK_MITRE, FINGER_JOINT, TONGUE_AND_GROOVE -> true;
+      case CHAMFER -> false;
+      default -> g.shape().cut() == CutKind.EDGE && !g.hasBearing();
+    };
   }
 
   /** Measures given twice must say the same. */

@@ -98,6 +98,11 @@ public enum BitShape {
     return word;
   }
 
+  /** Whether its angle is measured between both flanks; else from the axis. */
+  boolean hasIncludedAngle() {
+    return this == V || this == FLAT_TIP_V || this == TAPERED_BALL;
+  }
+
   CutKind cut() {
     return cut;
   }

@@ -91,8 +91,12 @@ final class CutDimensions {
             step ->
                 dims.callout(
                     new Point(frame.x(box.x1()), frame.y(form.faceMm() - step / 2)),
-                    "step",
+                    stepName(body.geometry().shape()),
                     Measure.mm(step)));
+  }
+
+  private static String stepName(BitShape shape) {
+    return shape == BitShape.FINGER_JOINT ? "pitch" : "step";
   }
 
   private static void trim(Dimensions dims, BitBody body, Frame frame) {

@@ -3,7 +3,7 @@ package benchlore.generator.drawing;
 /** The section of the work a bit leaves, with the bit in place, over a small plan of the feed. */
 final class CutDrawing {
   private static final double HEIGHT = 372;
-  private static final double LEFT = 80;
+  private static final double LEFT = 90;
   private static final double RIGHT = 232;
   private static final double TOP = 50;
   private static final double BOTTOM = 224;
@@ -34,7 +34,7 @@ final class CutDrawing {
     double axisTop = frame.y(section.window().z1()) - 4;
     svg.line("drw-axis", frame.x(0), axisTop, frame.x(0), frame.y(section.window().z0()) + 4);
     CutDimensions.draw(svg, body, section, frame);
-    PlanView.draw(svg, PLAN_TOP, PlanView.Kind.of(g));
+    PlanView.draw(svg, PLAN_TOP, g);
     return svg.end();
   }
 

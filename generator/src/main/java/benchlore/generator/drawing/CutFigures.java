@@ -6,6 +6,7 @@ package benchlore.generator.drawing;
  * @param cut the outline of what is removed, without what only touches the edge
  */
 record CutFigures(Outline cut, String widthName, Measure mouth, String heightName, Measure height) {
+  private static final double ROUNDING_MM = 0.15;
   private static final Measure AS_SET = Measure.words("as set");
 
   static CutFigures of(BitBody body) {
@@ -19,10 +20,21 @@ record CutFigures(Outline cut, String widthName, Measure mouth, String heightNam
     boolean upwards = fixesHeight(g);
     return new CutFigures(
         cut,
-        g.shape() == BitShape.SLOT ? "depth" : "width",
-        across ? Measure.mm(width) : AS_SET,
+        widthName(g.shape()),
+        across ? Measure.mm(nominal(g, width)) : AS_SET,
         heightName(g.shape()),
-        upwards ? Measure.mm(height) : AS_SET);
+        upwards ? Measure.mm(nominal(g, height)) : AS_SET);
+  }
+
+  /** Catalogue figures are rounded: where one is meant, the drawing says that one. */
+  private static double nominal(BitGeometry g, double mm) {
+    BitExtent extent = BitExtent.of(g);
+    for (double meant : new double[] {extent.reachMm(), extent.heightMm(), g.diameterMm()}) {
+      if (Math.abs(meant - mm) < ROUNDING_MM) {
+        return meant;
+      }
+    }
+    return mm;
   }
 
   private static Outline deep(Form form) {
@@ -49,6 +61,15 @@ record CutFigures(Outline cut, String widthName, Measure mouth, String heightNam
       case ROUND_OVER, BEAD, COVE, REVERSE_OGEE, THUMBNAIL, SLOT, BULL_NOSE, FINGER_PULL -> true;
       case T_SLOT, KEYHOLE -> g.depthMm().isPresent();
       default -> false;
+    };
+  }
+
+  private static String widthName(BitShape shape) {
+    return switch (shape) {
+      case SLOT -> "depth";
+      case PANEL_BEVEL, PANEL_COVE -> "reveal";
+      case FINGER_JOINT, TONGUE_AND_GROOVE -> "length";
+      default -> "width";
     };
   }
 

@@ -48,7 +48,8 @@ final class CutWords {
       case PANEL_COVE -> "It leaves a flat tongue, a hollow and a step up to the panel's face.";
       case LOCK_MITRE -> "It leaves a mitre with a tooth that fits the same cut turned over.";
       case FINGER_JOINT -> "It leaves wedge-shaped fingers that fit the same cut turned over.";
-      case TONGUE_AND_GROOVE -> "It leaves a tongue between two shoulders.";
+      case TONGUE_AND_GROOVE ->
+          "It leaves a tongue between two shoulders; a slot cutter makes its groove.";
       case THUMBNAIL -> "It leaves a shallow round below a small step.";
       case FINGER_PULL -> "It leaves a hollow for the fingers behind a rounded lip.";
     };

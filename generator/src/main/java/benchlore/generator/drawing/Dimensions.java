@@ -9,7 +9,7 @@ final class Dimensions {
   static final double PAGE_WIDTH = 320;
 
   /** Where the left column's text ends and the right column's text starts. */
-  static final double LEFT_TEXT = 64;
+  static final double LEFT_TEXT = 74;
 
   static final double RIGHT_TEXT = 243;
   private static final double ROW = 31;

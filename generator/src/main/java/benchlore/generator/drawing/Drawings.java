@@ -45,6 +45,30 @@ public final class Drawings {
     return GlyphDrawing.draw(geometry);
   }
 
+  /** End and face of a board with its growth rings; {@code idPrefix} as above. */
+  public static String boardGrain(BoardCut cut, String title, String idPrefix) {
+    Objects.requireNonNull(cut, "cut");
+    return GrainDrawing.draw(cut, title, idPrefix);
+  }
+
+  /**
+   * Abrasive grains drawn to scale.
+   *
+   * @param micron mean grain size, 1 to 5000
+   */
+  public static String grit(double micron, String title, String idPrefix) {
+    if (!(micron >= 1 && micron <= 5000)) {
+      throw new IllegalArgumentException("micron must be 1 to 5000, is " + micron);
+    }
+    return GritDrawing.draw(micron, title, idPrefix);
+  }
+
+  /** How clamping pressure spreads to the glue line; {@code idPrefix} as above. */
+  public static String clampCone(ClampSpread spread, String title, String idPrefix) {
+    Objects.requireNonNull(spread, "spread");
+    return ClampDrawing.draw(spread, title, idPrefix);
+  }
+
   private static void check(BitGeometry geometry) {
     List<String> problems = BitGeometry.problems(Objects.requireNonNull(geometry, "geometry"));
     if (!problems.isEmpty()) {

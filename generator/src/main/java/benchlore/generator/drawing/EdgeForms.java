@@ -40,12 +40,15 @@ final class EdgeForms {
     return Form.throughEdge(profile, overhang, low, low + thick);
   }
 
+  /** Without a bearing the work's edge may stand anywhere along the cone. */
   private static Form chamfer(BitGeometry g) {
-    double edge = edge(g, g.cuttingLengthMm() * g.slope());
-    double top = Math.min((g.maxRadius() - edge) / g.slope(), g.cuttingLengthMm());
+    double loose = Math.max(0, g.maxRadius() - g.cuttingLengthMm() * g.slope());
+    double start = g.hasBearing() ? g.bearingRadius() : loose;
+    double edge = g.hasBearing() ? start : start + (g.maxRadius() - start) * 0.2;
+    double top = Math.min((g.maxRadius() - start) / g.slope(), g.cuttingLengthMm());
     Outline profile =
         Pen.at(0, 0)
-            .lineTo(edge, 0)
+            .lineTo(start, 0)
             .lineTo(g.maxRadius(), top)
             .lineTo(g.maxRadius(), g.cuttingLengthMm())
             .outline();

@@ -18,11 +18,7 @@ record Flank(Line line, boolean included) {
         longest = line;
       }
     }
-    boolean included =
-        switch (g.shape()) {
-          case V, FLAT_TIP_V, TAPERED_BALL -> true;
-          default -> false;
-        };
+    boolean included = g.shape().hasIncludedAngle();
     return Optional.ofNullable(longest).map(line -> new Flank(line, included));
   }
 

@@ -1,69 +1,98 @@
 package benchlore.generator.drawing;
 
-/** Hints how the flutes run: helix lines, leaning lines, or the edge of the gullet. */
+/** Hints how the flutes run: wings beside a straight core, or gullets that wind or lean. */
 final class Flutes {
-  private static final int STEPS = 12;
+  private static final int STEPS = 16;
+  private static final double CORE = 0.42;
+
+  /** Sideways travel of a helical edge for each unit of height; 30 degrees is ordinary. */
+  private static final double HELIX = Math.tan(Math.toRadians(30));
+
+  private static final double SHEAR = Math.tan(Math.toRadians(8));
 
   private Flutes() {}
 
   /** Draws inside the cutter, which is also the clip. */
   static void draw(Svg svg, String clipId, BitBody body, Frame frame) {
-    BitGeometry g = body.geometry();
     svg.clippedGroup(clipId, frame.closedPath(body.cutter()));
-    double high = g.cuttingLengthMm();
-    switch (g.fluteForm()) {
-      case STRAIGHT -> gullet(svg, body, frame);
-      case SHEAR -> helix(svg, frame, g, new Turn(0, high, Math.tan(Math.toRadians(8))));
-      case UPCUT -> helix(svg, frame, g, new Turn(0, high, Math.tan(Math.toRadians(30))));
-      case DOWNCUT -> helix(svg, frame, g, new Turn(0, high, -Math.tan(Math.toRadians(30))));
-      case COMPRESSION -> {
-        double split = high * 0.35;
-        helix(svg, frame, g, new Turn(0, split, Math.tan(Math.toRadians(30))));
-        helix(svg, frame, g, new Turn(split, high, -Math.tan(Math.toRadians(30))));
-      }
-    }
+    fill(svg, body, frame);
     svg.endGroup();
   }
 
-  /** The body behind the cutting edges: the profile drawn in towards the axis. */
-  private static void gullet(Svg svg, BitBody body, Frame frame) {
-    Frame inner = new Frame(frame.scale(), frame.originX(), frame.originY());
-    double top = body.geometry().cuttingLengthMm();
-    double core = body.geometry().maxRadius() * 0.42;
-    for (int side = -1; side <= 1; side += 2) {
-      double x = inner.x(side * core);
-      svg.line("drw-flute", x, inner.y(0), x, inner.y(top));
+  /** Draws on a plain cylinder with winding flutes, which needs no clip; on others nothing. */
+  static void drawOnCylinder(Svg svg, BitBody body, Frame frame) {
+    BitGeometry g = body.geometry();
+    boolean cylinder = g.shape() == BitShape.STRAIGHT || g.shape() == BitShape.TRIM;
+    if (cylinder && g.fluteForm() != FluteForm.STRAIGHT) {
+      fill(svg, body, frame);
     }
+  }
+
+  private static void fill(Svg svg, BitBody body, Frame frame) {
+    BitGeometry g = body.geometry();
+    double high = g.cuttingLengthMm();
+    switch (g.fluteForm()) {
+      case STRAIGHT -> wings(svg, body, frame);
+      case SHEAR -> gullets(svg, frame, g, new Turn(0, high, SHEAR));
+      case UPCUT -> gullets(svg, frame, g, new Turn(0, high, HELIX));
+      case DOWNCUT -> gullets(svg, frame, g, new Turn(0, high, -HELIX));
+      case COMPRESSION -> {
+        double split = high * 0.35;
+        gullets(svg, frame, g, new Turn(0, split, HELIX));
+        gullets(svg, frame, g, new Turn(split, high, -HELIX));
+      }
+    }
+  }
+
+  private static void wings(Svg svg, BitBody body, Frame frame) {
+    double high = body.geometry().cuttingLengthMm();
+    double far = body.geometry().maxRadius();
+    double core = far * CORE;
+    svg.path("drw-gullet", frame.closedPath(Outline.rectangle(core, 0, far * 1.1, high)));
+    svg.path("drw-gullet", frame.closedPath(Outline.rectangle(-far * 1.1, 0, -core, high)));
   }
 
   /** Heights between which a helix runs, and its sideways travel for each unit of height. */
-  private record Turn(double z0, double z1, double lean) {}
+  private record Turn(double z0, double z1, double lean) {
+    double within(double z) {
+      return Math.max(z0, Math.min(z1, z));
+    }
 
-  private static void helix(Svg svg, Frame frame, BitGeometry g, Turn turn) {
-    double r = g.maxRadius();
-    double perRadian = r / turn.lean();
-    double advance = Math.abs(2 * Math.PI * perRadian / g.flutes());
-    double half = Math.abs(Math.PI * perRadian / 2);
-    for (double middle = turn.z0() - half; middle <= turn.z1() + half; middle += advance) {
-      strand(svg, frame, turn, new Strand(r, middle + advance * 0.3, perRadian));
+    /** Where all helices meet the axis: the end of the range that is the same for both hands. */
+    double start() {
+      return lean > 0 ? z1 : z0;
     }
   }
 
-  /** One visible half turn of an edge round the cutter's front. */
-  private record Strand(double radius, double middle, double perRadian) {}
+  private static void gullets(Svg svg, Frame frame, BitGeometry g, Turn turn) {
+    double perRadian = g.maxRadius() / turn.lean();
+    double advance = Math.abs(2 * Math.PI * perRadian / g.flutes());
+    double reach = Math.abs(Math.PI * perRadian / 2) + advance;
+    int first = (int) Math.floor((turn.z0() - reach - turn.start()) / advance);
+    int last = (int) Math.ceil((turn.z1() + reach - turn.start()) / advance);
+    for (int i = first; i <= last; i++) {
+      double middle = turn.start() + i * advance + advance / 4;
+      gullet(svg, frame, turn, new Gullet(g.maxRadius(), middle, perRadian, advance * 0.42));
+    }
+  }
 
-  private static void strand(Svg svg, Frame frame, Turn turn, Strand strand) {
+  /** The visible half turn of one gullet round the cutter's front. */
+  private record Gullet(double radius, double middle, double perRadian, double high) {}
+
+  private static void gullet(Svg svg, Frame frame, Turn turn, Gullet gullet) {
+    double half = Math.abs(Math.PI * gullet.perRadian() / 2) + gullet.high();
+    if (gullet.middle() + half < turn.z0() || gullet.middle() - half > turn.z1()) {
+      return;
+    }
     StringBuilder d = new StringBuilder();
-    for (int i = 0; i <= STEPS; i++) {
-      double angle = -Math.PI / 2 + Math.PI * i / STEPS;
-      double z = strand.middle() + strand.perRadian() * angle;
-      if (z >= turn.z0() - 1e-9 && z <= turn.z1() + 1e-9) {
-        d.append(d.length() == 0 ? 'M' : 'L');
-        d.append(Svg.pair(frame.x(strand.radius() * Math.sin(angle)), frame.y(z)));
-      }
+    for (int i = 0; i <= 2 * STEPS + 1; i++) {
+      boolean back = i > STEPS;
+      double share = back ? (2.0 * STEPS + 1 - i) / STEPS : (double) i / STEPS;
+      double angle = Math.PI * (share - 0.5);
+      double z = gullet.middle() + gullet.perRadian() * angle + (back ? gullet.high() : 0);
+      d.append(i == 0 ? 'M' : 'L');
+      d.append(Svg.pair(frame.x(gullet.radius() * Math.sin(angle)), frame.y(turn.within(z))));
     }
-    if (d.indexOf("L") > 0) {
-      svg.path("drw-flute", d.toString());
-    }
+    svg.path("drw-gullet", d.append('Z').toString());
   }
 }

@@ -20,6 +20,7 @@ final class GlyphDrawing {
     Outline both = side.then(side.mirrored().reversed());
     Svg svg = Svg.decorative(SIDE);
     svg.path("drw-metal", frame.closedPath(both));
+    Flutes.drawOnCylinder(svg, body, frame);
     svg.path("drw-edge", frame.path(body.form().profile()));
     svg.path("drw-edge", frame.path(body.form().profile().mirrored()));
     body.drawBearings(svg, frame, false);

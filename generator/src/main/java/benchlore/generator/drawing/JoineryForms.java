@@ -59,7 +59,7 @@ final class JoineryForms {
     double narrow = g.maxRadius() - high * g.slope();
     double half = high / 10;
     double middle = narrow + high / 2 * g.slope();
-    double jut = high * 0.12;
+    double jut = high * 0.12 * Math.min(1, g.slope());
     Outline profile =
         Pen.at(0, 0)
             .lineTo(narrow, 0)

@@ -64,110 +64,127 @@ final class PlanView {
     }
   }
 
-  static void draw(Svg svg, double top, Kind kind) {
+  static void draw(Svg svg, double top, BitGeometry g) {
+    Kind kind = Kind.of(g);
     switch (kind) {
-      case EDGE_BY_HAND -> edge(svg, top);
-      case GROOVE_BY_HAND -> groove(svg, top);
+      case EDGE_BY_HAND -> edge(svg, top, g.hasBearing());
+      case GROOVE_BY_HAND -> groove(svg, top, Channel.of(g.shape()));
       case TABLE -> table(svg, top);
       case RASTER -> raster(svg, top);
     }
     svg.text("middle", Dimensions.PAGE_WIDTH / 2, top + 103, kind.caption);
   }
 
-  private static void edge(Svg svg, double top) {
+  private static void edge(Svg svg, double top, boolean bearing) {
     double edge = top + 44;
     svg.path(
         "drw-stock",
-        "M"
-            + Svg.pair(LEFT, top)
-            + "L"
-            + Svg.pair(RIGHT, top)
-            + "L"
-            + Svg.pair(RIGHT, edge)
-            + "L"
-            + Svg.pair(BIT_X, edge)
-            + "L"
-            + Svg.pair(BIT_X, edge - DEEP)
-            + "L"
-            + Svg.pair(LEFT, edge - DEEP)
-            + "Z");
+        new Trail(LEFT, top)
+            .to(RIGHT, top)
+            .to(RIGHT, edge)
+            .to(BIT_X, edge)
+            .to(BIT_X, edge - DEEP)
+            .to(LEFT, edge - DEEP)
+            .closed());
     grain(svg, top + 7, edge - DEEP);
     svg.line("drw-removed", LEFT, edge, BIT_X, edge);
     double centre = edge - DEEP + BIT_R;
     svg.circle("drw-metal", BIT_X, centre, BIT_R);
-    svg.circle("drw-bearing", BIT_X, centre, BIT_R - DEEP);
-    turn(svg, centre, true, false);
-    feed(svg, centre + 4, true, "router");
+    if (bearing) {
+      svg.circle("drw-bearing", BIT_X, centre, BIT_R - DEEP);
+    }
+    turn(svg, centre, false);
+    feed(svg, centre + 4, true);
   }
 
-  private static void groove(Svg svg, double top) {
+  /** A groove from above: half its width at the mouth and at its widest, and where it starts. */
+  private record Channel(double mouth, double widest, double start, boolean hole) {
+    static Channel of(BitShape shape) {
+      return switch (shape) {
+        case KEYHOLE -> new Channel(6, 12, LEFT + 40, true);
+        case T_SLOT -> new Channel(6, 12, LEFT, false);
+        case DOVETAIL -> new Channel(9, 12, LEFT, false);
+        default -> new Channel(12, 12, LEFT, false);
+      };
+    }
+  }
+
+  private static void groove(Svg svg, double top, Channel channel) {
     svg.rect("drw-template", LEFT, top, RIGHT - LEFT, 9);
-    svg.rect("drw-stock", LEFT, top + 9, RIGHT - LEFT, 76);
+    svg.rect("drw-stock", LEFT, top + 9, RIGHT - LEFT, 77);
     double centre = top + 42;
     grain(svg, top + 15, top + 24);
-    grain(svg, top + 70, top + 84);
-    svg.path(
-        "drw-cut",
-        "M"
-            + Svg.pair(LEFT, centre - 12)
-            + "L"
-            + Svg.pair(BIT_X, centre - 12)
-            + "L"
-            + Svg.pair(BIT_X, centre + 12)
-            + "L"
-            + Svg.pair(LEFT, centre + 12)
-            + "Z");
-    svg.circle("drw-metal", BIT_X, centre, 12);
-    turn(svg, centre, true, false);
-    feed(svg, centre + 4, true, "router");
+    grain(svg, top + 74, top + 84);
+    double wide = channel.widest();
+    double mouth = channel.mouth();
+    String slot =
+        channel.hole()
+            ? keyhole(channel, centre)
+            : new Trail(BIT_X, centre + mouth)
+                .to(channel.start(), centre + mouth)
+                .to(channel.start(), centre - mouth)
+                .to(BIT_X, centre - mouth)
+                .closed();
+    svg.path("drw-cut", slot);
+    if (wide > mouth) {
+      double from = channel.start();
+      svg.line("drw-removed", from, centre - wide, BIT_X, centre - wide);
+      svg.line("drw-removed", from, centre + wide, BIT_X, centre + wide);
+    }
+    svg.circle("drw-metal", BIT_X, centre, wide);
+    turn(svg, centre, false);
+    feed(svg, centre + 4, true);
+  }
+
+  /** The hole a head is plunged through, with the narrow slot that leads away from it. */
+  private static String keyhole(Channel channel, double centre) {
+    double r = channel.widest();
+    double mouth = channel.mouth();
+    double throat = channel.start() + Math.sqrt(r * r - mouth * mouth);
+    String round = "A" + Num.of(r) + " " + Num.of(r) + " 0 1 1 ";
+    return new Trail(BIT_X, centre + mouth).to(throat, centre + mouth).open()
+        + round
+        + Svg.pair(throat, centre - mouth)
+        + "L"
+        + Svg.pair(BIT_X, centre - mouth)
+        + "Z";
   }
 
   private static void table(Svg svg, double top) {
     double fence = top + 26;
-    svg.rect("drw-template", LEFT, top + 8, BIT_X - BIT_R - 5 - LEFT, fence - top - 8);
-    double right = BIT_X + BIT_R + 5;
-    svg.rect("drw-template", right, top + 8, RIGHT - right, fence - top - 8);
+    double gap = BIT_R + 5;
+    svg.rect("drw-template", LEFT, top + 8, BIT_X - gap - LEFT, fence - top - 8);
+    svg.rect("drw-template", BIT_X + gap, top + 8, RIGHT - BIT_X - gap, fence - top - 8);
     svg.path(
         "drw-stock",
-        "M"
-            + Svg.pair(LEFT + 20, fence + DEEP)
-            + "L"
-            + Svg.pair(BIT_X, fence + DEEP)
-            + "L"
-            + Svg.pair(BIT_X, fence)
-            + "L"
-            + Svg.pair(RIGHT, fence)
-            + "L"
-            + Svg.pair(RIGHT, top + 84)
-            + "L"
-            + Svg.pair(LEFT + 20, top + 84)
-            + "Z");
+        new Trail(LEFT + 20, fence + DEEP)
+            .to(BIT_X, fence + DEEP)
+            .to(BIT_X, fence)
+            .to(RIGHT, fence)
+            .to(RIGHT, top + 86)
+            .to(LEFT + 20, top + 86)
+            .closed());
     double centre = fence + DEEP - BIT_R;
     svg.circle("drw-metal", BIT_X, centre, BIT_R);
-    turn(svg, centre, false, true);
-    feed(svg, top + 62, false, "work");
+    turn(svg, centre, true);
+    feed(svg, top + 58, false);
   }
 
   private static void raster(Svg svg, double top) {
     svg.rect("drw-stock", LEFT, top, RIGHT - LEFT, 86);
-    double centre = top + 60;
+    double centre = top + 54;
     svg.path(
         "drw-removed",
-        "M"
-            + Svg.pair(LEFT + 30, top + 20)
-            + "L"
-            + Svg.pair(RIGHT - 50, top + 20)
-            + "L"
-            + Svg.pair(RIGHT - 50, top + 40)
-            + "L"
-            + Svg.pair(LEFT + 30, top + 40)
-            + "L"
-            + Svg.pair(LEFT + 30, centre)
-            + "L"
-            + Svg.pair(BIT_X, centre));
-    svg.circle("drw-metal", BIT_X, centre, BIT_R - 4);
-    turn(svg, centre, true, false);
-    feed(svg, centre + 4, true, "router");
+        new Trail(LEFT + 30, top + 14)
+            .to(RIGHT - 50, top + 14)
+            .to(RIGHT - 50, top + 34)
+            .to(LEFT + 30, top + 34)
+            .to(LEFT + 30, centre)
+            .to(BIT_X, centre)
+            .open());
+    svg.circle("drw-metal", BIT_X, centre, BIT_R - 5);
+    turn(svg, centre, false);
+    feed(svg, centre + 4, true);
   }
 
   private static void grain(Svg svg, double from, double to) {
@@ -176,35 +193,29 @@ final class PlanView {
     }
   }
 
-  /** The curved arrow of rotation, below the bit or above it, where the work does not hide it. */
-  private static void turn(Svg svg, double centre, boolean clockwise, boolean above) {
+  /**
+   * The curved arrow of rotation: clockwise below a bit seen from its shank, anticlockwise above
+   * one that stands in a table, where the work does not hide it.
+   */
+  private static void turn(Svg svg, double centre, boolean inTable) {
     double r = BIT_R + 6;
-    double start = Math.toRadians(25);
-    double end = Math.toRadians(140);
-    double side = above ? -1 : 1;
-    Point from = new Point(BIT_X + r * Math.cos(start), centre + side * r * Math.sin(start));
-    Point to = new Point(BIT_X + r * Math.cos(end), centre + side * r * Math.sin(end));
-    boolean sweep = clockwise;
-    svg.path(
-        "drw-move",
-        "M"
-            + Svg.pair(from.x(), from.z())
-            + "A"
-            + Num.of(r)
-            + " "
-            + Num.of(r)
-            + " 0 0 "
-            + (sweep ? "1 " : "0 ")
-            + Svg.pair(to.x(), to.z()));
-    double back = Math.toRadians(125);
-    Point before = new Point(BIT_X + r * Math.cos(back), centre + side * r * Math.sin(back));
-    Arrows.big(svg, before, to);
+    double side = inTable ? -1 : 1;
+    Point from = onCircle(centre, r, side * Math.toRadians(25));
+    Point to = onCircle(centre, r, side * Math.toRadians(140));
+    String arc = "A" + Num.of(r) + " " + Num.of(r) + " 0 0 " + (inTable ? "0 " : "1 ");
+    svg.path("drw-move", "M" + Svg.pair(from.x(), from.z()) + arc + Svg.pair(to.x(), to.z()));
+    Arrows.big(svg, onCircle(centre, r, side * Math.toRadians(125)), to);
   }
 
-  private static void feed(Svg svg, double y, boolean rightwards, String what) {
-    Point a = new Point(BIT_X + 44, y);
-    Point b = new Point(BIT_X + 110, y);
-    Arrows.movement(svg, rightwards ? a : b, rightwards ? b : a);
-    svg.text("middle", BIT_X + 77, y + 16, "feed the " + what);
+  private static Point onCircle(double centre, double radius, double angle) {
+    return new Point(BIT_X + radius * Math.cos(angle), centre + radius * Math.sin(angle));
+  }
+
+  /** A hand router is fed to the right, the work on a table to the left. */
+  private static void feed(Svg svg, double y, boolean byHand) {
+    Point left = new Point(BIT_X + 44, y);
+    Point right = new Point(BIT_X + 110, y);
+    Arrows.movement(svg, byHand ? left : right, byHand ? right : left);
+    svg.text("middle", BIT_X + 77, y + 16, byHand ? "feed the router" : "feed the work");
   }
 }

@@ -89,8 +89,8 @@ record Section(
   private static Section surfacing(BitBody body) {
     double r = body.geometry().maxRadius();
     double depth = body.form().faceMm();
-    double side = r * 3;
-    double floor = -r * 0.7;
+    double side = r * 2.4;
+    double floor = -r * 0.6;
     Outline surface = Pen.at(r, depth).lineTo(r, 0).lineTo(-side, 0).outline();
     Outline stock =
         Pen.at(-side, 0)

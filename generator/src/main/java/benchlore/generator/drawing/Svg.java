@@ -28,7 +28,7 @@ final class Svg {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drw drw-glyph\" viewBox=\"0 0 ");
     svg.out.append(size).append(' ').append(size);
     svg.out.append("\" width=\"").append(size).append("\" height=\"").append(size);
-    svg.out.append("\" aria-hidden=\"true\" focusable=\"false\">");
+    svg.out.append("\" aria-hidden=\"true\">");
     return svg;
   }
 

@@ -36,6 +36,14 @@ final class SheetMain {
       page.append("</div><div>").append(Drawings.cut(e.getValue(), name + " cut", "c-" + name));
       page.append("</div>");
     }
+    for (BoardCut cut : BoardCut.values()) {
+      page.append(Drawings.boardGrain(cut, cut.word(), "g-" + cut.word()));
+    }
+    for (double micron : new double[] {425, 125, 35, 10}) {
+      page.append(Drawings.grit(micron, "grit", "m-" + Num.of(micron)));
+    }
+    page.append(Drawings.clampCone(new ClampSpread(40, 90, 250), "clamps", "k-1"));
+    page.append(Drawings.clampCone(new ClampSpread(40, 70, 160), "clamps", "k-2"));
     return page.append("</main>").toString();
   }
 }

@@ -1,0 +1,137 @@
+package benchlore.generator.drawing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+
+/** What must hold for every drawing as text. */
+class DrawingsTest {
+  private static final Pattern TOO_FINE = Pattern.compile("[0-9]\\.[0-9]{3}");
+  private static final Map<String, String> DRAWINGS = drawings();
+
+  private static Map<String, String> drawings() {
+    Map<String, String> all = new LinkedHashMap<>();
+    SampleBits.all()
+        .forEach(
+            (name, bit) -> {
+              all.put("bit " + name, Drawings.bit(bit, "A <bit> & more", "p"));
+              all.put("cut " + name, Drawings.cut(bit, "A cut", "p"));
+            });
+    for (BoardCut cut : BoardCut.values()) {
+      all.put("grain " + cut.word(), Drawings.boardGrain(cut, "Grain", "p"));
+    }
+    for (double micron : new double[] {1, 10, 35, 125, 425, 2000}) {
+      all.put("grit " + micron, Drawings.grit(micron, "Grit", "p"));
+    }
+    all.put("clamps", Drawings.clampCone(new ClampSpread(40, 90, 250), "Clamps", "p"));
+    all.put("deep clamps", Drawings.clampCone(new ClampSpread(30, 300, 150), "Clamps", "p"));
+    return all;
+  }
+
+  static Stream<String> names() {
+    return DRAWINGS.keySet().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void isNamedAndDescribed(String name) {
+    SvgReading svg = SvgReading.of(DRAWINGS.get(name));
+    Element root = svg.elements("svg").get(0);
+    assertEquals("img", root.getAttribute("role"));
+    assertEquals("p-t p-d", root.getAttribute("aria-labelledby"));
+    assertEquals("p-t", svg.elements("title").get(0).getAttribute("id"));
+    assertTrue(svg.elements("desc").get(0).getTextContent().length() > 40);
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void idsAreUniqueAndPrefixed(String name) {
+    SvgReading svg = SvgReading.of(DRAWINGS.get(name));
+    Set<String> ids = new HashSet<>();
+    for (Element element : svg.elements("*")) {
+      String id = element.getAttribute("id");
+      assertTrue(id.isEmpty() || (id.startsWith("p-") && ids.add(id)), id);
+      assertFalse(element.hasAttribute("style"));
+      assertFalse(element.hasAttribute("fill") || element.hasAttribute("stroke"));
+    }
+    assertTrue(svg.elements("style").isEmpty());
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void isLightEnoughForAPage(String name) {
+    assertTrue(DRAWINGS.get(name).length() < 45_000, () -> "" + DRAWINGS.get(name).length());
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void numbersAreShort(String name) {
+    String text = DRAWINGS.get(name).replaceAll("data-q=\"[^\"]*\"", "");
+    assertFalse(TOO_FINE.matcher(text).find());
+    assertFalse(text.contains("not a number") || text.contains("NaN"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("names")
+  void textsStayApartAndInside(String name) {
+    SvgReading svg = SvgReading.of(DRAWINGS.get(name));
+    assertFalse(svg.texts().isEmpty());
+    svg.checkTexts(name);
+  }
+
+  @Test
+  void figuresCarryTheirValueInSiUnits() {
+    String svg = DRAWINGS.get("bit round-over");
+    assertTrue(svg.contains("data-q=\"0.0095\" data-u=\"m\""), svg);
+    assertTrue(svg.contains(">9.5 mm</text>"), svg);
+    assertTrue(DRAWINGS.get("bit v").contains("data-q=\"90\" data-u=\"deg\""));
+  }
+
+  @Test
+  void descriptionsSayTheSizes() {
+    String words =
+        SvgReading.of(DRAWINGS.get("bit round-over")).elements("desc").get(0).getTextContent();
+    assertEquals(
+        "Round-over bit from the side, shank up: cutting diameter 31.75 mm, cutting length 13 mm,"
+            + " radius 9.5 mm, shank 12.7 mm, bearing at the tip, 12.7 mm across, 2 straight flutes."
+            + " The cutting edge is a hollow quarter circle.",
+        words);
+  }
+
+  @Test
+  void localeDoesNotMatter() {
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.GERMANY);
+      assertEquals(DRAWINGS, drawings());
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void glyphsAreSmallHiddenAndWithoutIds() {
+    SampleBits.all()
+        .forEach(
+            (name, bit) -> {
+              String glyph = Drawings.glyph(bit);
+              SvgReading svg = SvgReading.of(glyph);
+              assertEquals("true", svg.elements("svg").get(0).getAttribute("aria-hidden"), name);
+              assertEquals(48, svg.viewBox()[2]);
+              assertFalse(glyph.contains(" id="), name);
+              assertTrue(glyph.length() < 6000, name + " " + glyph.length());
+            });
+  }
+}
