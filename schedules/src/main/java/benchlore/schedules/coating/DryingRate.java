@@ -64,9 +64,9 @@ final class DryingRate {
   /** The slowest of all the finish's mechanisms at each moment. */
   static EquivalentAge.Rate slowest(FinishData finish) {
     EquivalentAge.Rate slowest = of(finish, finish.dryingMechanism());
-    for (DryingMechanism mechanism : finish.mechanisms()) {
+    for (int i = 1; i < finish.mechanisms().size(); i++) {
       EquivalentAge.Rate before = slowest;
-      EquivalentAge.Rate next = of(finish, mechanism);
+      EquivalentAge.Rate next = of(finish, finish.mechanisms().get(i));
       slowest = air -> Math.min(before.in(air), next.in(air));
     }
     return slowest;
@@ -75,9 +75,9 @@ final class DryingRate {
   /** The fastest of all the finish's mechanisms at each moment. */
   static EquivalentAge.Rate fastest(FinishData finish) {
     EquivalentAge.Rate fastest = of(finish, finish.dryingMechanism());
-    for (DryingMechanism mechanism : finish.mechanisms()) {
+    for (int i = 1; i < finish.mechanisms().size(); i++) {
       EquivalentAge.Rate before = fastest;
-      EquivalentAge.Rate next = of(finish, mechanism);
+      EquivalentAge.Rate next = of(finish, finish.mechanisms().get(i));
       fastest = air -> Math.max(before.in(air), next.in(air));
     }
     return fastest;

@@ -68,7 +68,7 @@ final class LiquidQuantity {
 
   private static double spreadingRate(QuantityRequest request) {
     double dry = FilmThickness.dryMicron(request.finish(), request.wetFilmMicron());
-    return PER_CUBIC_METRE * request.finish().solidsVolumePercent().mid() / dry;
+    return request.finish().solidsVolumePercent().mid() * PER_CUBIC_METRE / dry;
   }
 
   private static Line area(QuantityRequest request) {
