@@ -19,4 +19,9 @@ public record Line(Figure result, String formula, List<Figure> inputs, Provenanc
     }
     inputs = List.copyOf(inputs);
   }
+
+  /** The same line with its result under another name. */
+  public Line named(String name) {
+    return new Line(new Figure(name, result.quantity(), result.from()), formula, inputs, rule);
+  }
 }

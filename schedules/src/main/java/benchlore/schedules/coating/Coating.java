@@ -2,6 +2,8 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Quantity;
+import java.time.LocalDateTime;
+import java.util.Optional;
 
 /**
  * The coating schedule.
@@ -23,6 +25,18 @@ public final class Coating {
    */
   public static Answer<CoatSchedule> plan(CoatingRequest request) {
     return Sequence.plan(request);
+  }
+
+  /**
+   * The first moment from the request's start on at which the first coat can go on, in shop hours
+   * and rather in air that breaks no limit while the film is wet.
+   *
+   * @param request the job
+   * @return empty if there is none within 14 days; for a request that {@link #plan} refuses for its
+   *     figures, its start
+   */
+  public static Optional<LocalDateTime> firstMoment(CoatingRequest request) {
+    return Sequence.first(request);
   }
 
   /**

@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,27 +24,72 @@ import java.util.Optional;
 record NextCoat(LocalDateTime start, ScuffReason scuff) {
   private static final int HOURS_TO_LOOK = 24 * 14;
 
+  /** How long it is worth waiting for air without a caution, before the best there is will do. */
+  private static final int SOUND_HOURS = 24 * 8;
+
   /**
-   * The first moment the next coat can go on in shop hours and in air it can stand.
+   * The first moment the next coat can go on in shop hours and in air it can stand; rather inside
+   * the recoat window than outside, and rather in air that breaks no limit while the film is wet.
    *
    * @param number the next coat's number, 2 or more
    * @param last the request of the coat before
    * @param times how that coat dries
-   * @param hours the shop's
+   * @param sessions the shop's hours and how long a coat takes
    * @return empty if there is no such moment within 14 days of the coat being ready
    */
   static Optional<NextCoat> after(
-      int number, DryingRequest last, DryingTimes times, ShopHours hours) {
+      int number, DryingRequest last, DryingTimes times, CoatSessions sessions) {
     FinishData finish = last.finish();
     ScuffReason scuff = planned(number, finish, times);
-    LocalDateTime ready = scuff == ScuffReason.NONE ? opens(times) : sands(times);
-    Optional<LocalDateTime> start = firstFine(ready, last, hours);
+    if (scuff != ScuffReason.NONE) {
+      return first(sands(times), true, last, sessions).map(s -> new NextCoat(s, scuff));
+    }
+    Optional<LocalDateTime> start = first(opens(times), false, last, sessions);
     if (start.isPresent() && missed(finish, times, start.get())) {
-      LocalDateTime late = afterMiss(finish, times);
-      LocalDateTime from = late.isAfter(start.get()) ? late : start.get();
-      return firstFine(from, last, hours).map(s -> new NextCoat(s, ScuffReason.WINDOW_MISSED));
+      return first(afterMiss(finish, times), true, last, sessions)
+          .map(s -> new NextCoat(s, ScuffReason.WINDOW_MISSED));
     }
     return start.map(s -> new NextCoat(s, scuff));
+  }
+
+  /**
+   * The first moment from {@code ready} on for a coat like this one: the first in air that breaks
+   * no limit while the film is wet, if there is one within 8 days; else the first in air it can
+   * stand at all.
+   */
+  static Optional<LocalDateTime> first(
+      LocalDateTime ready, boolean scuffed, DryingRequest like, CoatSessions sessions) {
+    Optional<LocalDateTime> passable = Optional.empty();
+    Optional<LocalDateTime> next = sessions.first(ready, scuffed);
+    LocalDateTime last = ready.plusHours(HOURS_TO_LOOK);
+    LocalDateTime worthWaiting = ready.plusHours(SOUND_HOURS);
+    while (next.isPresent() && !next.get().isAfter(last)) {
+      LocalDateTime moment = next.get();
+      if (moment.isAfter(worthWaiting) && passable.isPresent()) {
+        return passable;
+      }
+      DryingRequest coat = like.withStart(moment);
+      Optional<List<Breach>> breaches = breaches(coat);
+      if (breaches.isPresent() && breaches.get().isEmpty()) {
+        return next;
+      }
+      if (passable.isEmpty() && breaches.isPresent()) {
+        passable = next;
+      }
+      LocalDateTime from = scuffed ? moment.minus(sessions.scuff()) : moment;
+      next = sessions.first(from.withMinute(0).withSecond(0).withNano(0).plusHours(1), scuffed);
+    }
+    return passable;
+  }
+
+  /** The limits broken while this coat is wet; empty if it can't go on at all. */
+  private static Optional<List<Breach>> breaches(DryingRequest coat) {
+    Optional<DryingTimes> times = Drying.wetTimes(coat);
+    if (!FirstMoment.fine(coat) || times.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Breach> breaches = WetHours.breaches(coat, times.get());
+    return WetHours.tooCold(coat, times.get()) ? Optional.empty() : Optional.of(breaches);
   }
 
   private static ScuffReason planned(int number, FinishData finish, DryingTimes times) {
@@ -75,22 +121,5 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
     LocalDateTime opens = opens(times);
     LocalDateTime sands = times.moment(Stage.SAND).orElse(opens);
     return sands.isAfter(opens) ? sands : opens;
-  }
-
-  private static Optional<LocalDateTime> firstFine(
-      LocalDateTime ready, DryingRequest last, ShopHours hours) {
-    LocalDateTime moment = ready;
-    for (int i = 0; i < HOURS_TO_LOOK; i++) {
-      if (hours.open(moment) && fine(last.withStart(moment))) {
-        return Optional.of(moment);
-      }
-      moment = moment.withMinute(0).withSecond(0).withNano(0).plusHours(1);
-    }
-    return Optional.empty();
-  }
-
-  private static boolean fine(DryingRequest coat) {
-    Optional<DryingTimes> times = Drying.wetTimes(coat);
-    return FirstMoment.fine(coat) && times.isPresent() && !WetHours.tooCold(coat, times.get());
   }
 }

@@ -28,6 +28,16 @@ final class Sequence {
     this.finish = request.quantity().finish();
   }
 
+  /** The first moment of a coat like those asked for, from the request's start on. */
+  static Optional<LocalDateTime> first(CoatingRequest request) {
+    Sequence sequence = new Sequence(request);
+    if (!sequence.check().fine()) {
+      return Optional.of(request.start());
+    }
+    return NextCoat.first(
+        request.start(), false, sequence.coat(request.start()), request.sessions());
+  }
+
   static Answer<CoatSchedule> plan(CoatingRequest request) {
     return new Sequence(request).answer();
   }
@@ -55,14 +65,11 @@ final class Sequence {
 
   private Checks check() {
     Checks checks = new Checks();
-    ShopHours hours = request.hours();
     checks.require(
-        hours.fromHourInclusive() >= 0
-            && hours.toHourExclusive() <= 24
-            && hours.fromHourInclusive() < hours.toHourExclusive(),
-        "hours",
-        "The shop's hours are not hours of one day.",
-        "Give a first hour from 0 to 23 and a last hour above it, up to 24.");
+        !request.sessions().week().empty(),
+        "sessions",
+        "Nobody is ever in the shop.",
+        "Give the hours of at least one day of the week.");
     boolean spray = request.quantity().method() == ApplicationMethod.SPRAY;
     checks.require(
         !(spray && finish.isocyanate()),
@@ -86,7 +93,7 @@ final class Sequence {
         return refusals;
       }
       DryingTimes times = steps.get(number - 1).drying();
-      Optional<NextCoat> after = NextCoat.after(number + 1, coat, times, request.hours());
+      Optional<NextCoat> after = NextCoat.after(number + 1, coat, times, request.sessions());
       if (after.isEmpty()) {
         return List.of(noHour(number + 1));
       }

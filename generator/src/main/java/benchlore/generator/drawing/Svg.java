@@ -1,0 +1,110 @@
+package benchlore.generator.drawing;
+
+/** Writes SVG: classes for looks, attributes for geometry only. */
+final class Svg {
+  private final StringBuilder out = new StringBuilder();
+
+  private Svg() {}
+
+  /** A drawing that stands alone and is read out by its title and description. */
+  static Svg titled(double width, double height, Label label) {
+    Svg svg = new Svg();
+    String t = label.idPrefix() + "-t";
+    String d = label.idPrefix() + "-d";
+    svg.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drw\" viewBox=\"0 0 ");
+    svg.out.append(Num.of(width)).append(' ').append(Num.of(height));
+    svg.out.append("\" role=\"img\" aria-labelledby=\"").append(t).append(' ').append(d);
+    svg.out.append("\"><title id=\"").append(t).append("\">").append(escape(label.title()));
+    svg.out.append("</title><desc id=\"").append(d).append("\">");
+    svg.out.append(escape(label.description())).append("</desc>");
+    return svg;
+  }
+
+  /** A small drawing beside its name, passed over by screen readers. */
+  static Svg decorative(double side) {
+    Svg svg = new Svg();
+    String size = Num.of(side);
+    svg.out.append(
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drw drw-glyph\" viewBox=\"0 0 ");
+    svg.out.append(size).append(' ').append(size);
+    svg.out.append("\" width=\"").append(size).append("\" height=\"").append(size);
+    svg.out.append("\" aria-hidden=\"true\" focusable=\"false\">");
+    return svg;
+  }
+
+  Svg path(String cssClass, String d) {
+    out.append("<path class=\"").append(cssClass).append("\" d=\"").append(d).append("\"/>");
+    return this;
+  }
+
+  Svg line(String cssClass, double x0, double y0, double x1, double y1) {
+    return path(cssClass, "M" + pair(x0, y0) + "L" + pair(x1, y1));
+  }
+
+  Svg rect(String cssClass, double x, double y, double width, double height) {
+    out.append("<rect class=\"").append(cssClass);
+    out.append("\" x=\"").append(Num.of(x)).append("\" y=\"").append(Num.of(y));
+    out.append("\" width=\"").append(Num.of(width)).append("\" height=\"");
+    out.append(Num.of(height)).append("\"/>");
+    return this;
+  }
+
+  Svg circle(String cssClass, double x, double y, double radius) {
+    out.append("<circle class=\"").append(cssClass);
+    out.append("\" cx=\"").append(Num.of(x)).append("\" cy=\"").append(Num.of(y));
+    out.append("\" r=\"").append(Num.of(radius)).append("\"/>");
+    return this;
+  }
+
+  /** Words; {@code anchor} is start, middle or end. */
+  Svg text(String anchor, double x, double y, String words) {
+    out.append("<text class=\"drw-text\"");
+    place(anchor, x, y);
+    out.append(escape(words)).append("</text>");
+    return this;
+  }
+
+  /** A figure that a script may rewrite in other units. */
+  Svg figure(String anchor, double x, double y, Measure measure) {
+    if (!measure.isFigure()) {
+      return text(anchor, x, y, measure.text());
+    }
+    out.append("<text class=\"dim drw-text drw-value\" data-q=\"").append(measure.value());
+    out.append("\" data-u=\"").append(measure.unit()).append('"');
+    place(anchor, x, y);
+    out.append(escape(measure.text())).append("</text>");
+    return this;
+  }
+
+  private void place(String anchor, double x, double y) {
+    out.append(" text-anchor=\"").append(anchor).append("\" x=\"").append(Num.of(x));
+    out.append("\" y=\"").append(Num.of(y)).append("\">");
+  }
+
+  /** Starts a group shown only inside a closed path; ends with {@link #endGroup}. */
+  Svg clippedGroup(String id, String d) {
+    out.append("<clipPath id=\"").append(id).append("\"><path d=\"").append(d);
+    out.append("\"/></clipPath><g clip-path=\"url(#").append(id).append(")\">");
+    return this;
+  }
+
+  Svg endGroup() {
+    out.append("</g>");
+    return this;
+  }
+
+  String end() {
+    return out + "</svg>";
+  }
+
+  static String pair(double x, double y) {
+    return Num.of(x) + " " + Num.of(y);
+  }
+
+  private static String escape(String text) {
+    return text.replace("&", "&amp;")
+        .replace("<", "&lt;")
+        .replace(">", "&gt;")
+        .replace("\"", "&quot;");
+  }
+}

@@ -1,0 +1,59 @@
+package benchlore.generator.library;
+
+import java.util.List;
+
+/**
+ * One record of the library, checked against its schema.
+ *
+ * @param kind its kind
+ * @param id unique in the library, lower case with hyphens
+ * @param title trade name
+ * @param names every other name
+ * @param lay what someone calls it who doesn't know
+ * @param text the prose
+ * @param mistaken what it is taken for
+ * @param related ids of related records
+ * @param facts the data of its kind and any further figures
+ */
+public record Entry(
+    Kind kind,
+    String id,
+    String title,
+    List<Name> names,
+    List<String> lay,
+    Text text,
+    List<Mistaken> mistaken,
+    List<String> related,
+    Facts facts) {
+  /**
+   * The prose of a record, Markdown.
+   *
+   * @param looks what it looks like
+   * @param does what it does
+   * @param use how to use it
+   * @param wrong how it goes wrong
+   * @param safety what can hurt
+   * @param body anything more, may be empty
+   */
+  public record Text(
+      String looks, String does, String use, List<String> wrong, List<String> safety, String body) {
+    /** Copies the lists. */
+    public Text {
+      wrong = List.copyOf(wrong);
+      safety = List.copyOf(safety);
+    }
+  }
+
+  /** Copies the lists. */
+  public Entry {
+    names = List.copyOf(names);
+    lay = List.copyOf(lay);
+    mistaken = List.copyOf(mistaken);
+    related = List.copyOf(related);
+  }
+
+  /** Its page, from the site's root. */
+  public String url() {
+    return kind.folder() + "/" + id + ".html";
+  }
+}

@@ -1,0 +1,105 @@
+package benchlore.generator.site;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.Mistaken;
+import benchlore.generator.library.Name;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What the template of a record's page needs. */
+final class RecordPage {
+  private static final String ROOT = "../";
+
+  private final Library library;
+  private final Markdown markdown;
+  private final FactViews views;
+
+  RecordPage(Library library) {
+    this.library = library;
+    this.markdown = new Markdown(library, ROOT);
+    this.views = new FactViews(library, markdown, ROOT);
+  }
+
+  /** Values for the template {@code record}. */
+  Map<String, Object> values(Entry entry) {
+    Map<String, Object> values = new HashMap<>();
+    Entry.Text text = entry.text();
+    values.put("entry", entry);
+    values.put("root", ROOT);
+    values.put("names", shownNames(entry));
+    values.put("does", markdown.line(text.does()));
+    values.put("looks", markdown.line(text.looks()));
+    values.put("use", markdown.block(text.use()));
+    values.put("wrong", text.wrong().stream().map(markdown::line).toList());
+    values.put("safety", text.safety().stream().map(markdown::line).toList());
+    values.put("body", text.body().isEmpty() ? "" : markdown.block(text.body()));
+    values.put("mistaken", mistaken(entry));
+    values.put("rows", views.rows(entry.facts()));
+    values.put("sections", views.sections(entry.facts()));
+    values.put("tables", views.tables(entry.facts()));
+    values.put("steps", groups(entry.facts(), "steps", "do", "why", "caution"));
+    values.put("causes", groups(entry.facts(), "causes", "cause", "sign", "cure", "prevention"));
+    values.put("needs", links(entry.facts().list("needs")));
+    values.put("related", links(related(entry)));
+    values.put("drawings", BitDrawings.of(entry));
+    return values;
+  }
+
+  private static List<String> shownNames(Entry entry) {
+    List<String> names = new ArrayList<>();
+    for (Name name : entry.names()) {
+      if (!name.misspelt()) {
+        boolean plain = name.use().equals("trade");
+        String use =
+            name.use().length() == 2 ? name.use().toUpperCase(java.util.Locale.ROOT) : name.use();
+        names.add(plain ? name.text() : name.text() + " (" + use + ")");
+      }
+    }
+    return names;
+  }
+
+  private List<Map<String, String>> mistaken(Entry entry) {
+    List<Map<String, String>> list = new ArrayList<>();
+    for (Mistaken m : entry.mistaken()) {
+      Entry other = library.entries().get(m.id());
+      list.add(
+          Map.of(
+              "title", other == null ? m.thing() : other.title(),
+              "url", other == null ? "" : ROOT + other.url(),
+              "tell", markdown.line(m.tell())));
+    }
+    return list;
+  }
+
+  private List<Map<String, String>> groups(Facts facts, String key, String... fields) {
+    List<Map<String, String>> list = new ArrayList<>();
+    for (Facts group : facts.groups(key)) {
+      Map<String, String> values = new HashMap<>();
+      for (String field : fields) {
+        String text = group.words(field);
+        values.put(field, text.isEmpty() ? "" : markdown.line(text));
+      }
+      list.add(values);
+    }
+    return list;
+  }
+
+  /** What this record names as related, and whatever names this one. */
+  private List<String> related(Entry entry) {
+    List<String> ids = new ArrayList<>(entry.related());
+    for (Entry other : library.entries().values()) {
+      if (other.related().contains(entry.id()) && !ids.contains(other.id())) {
+        ids.add(other.id());
+      }
+    }
+    return ids;
+  }
+
+  private List<Entry> links(List<String> ids) {
+    return ids.stream().map(id -> library.entries().get(id)).toList();
+  }
+}

@@ -1,0 +1,137 @@
+package benchlore.generator.site;
+
+import benchlore.generator.find.FinderData;
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Kind;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.Prose;
+import benchlore.generator.library.Source;
+import benchlore.schedules.answer.Provenance;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Makes every file of the site, in memory: the same input gives the same bytes. */
+public final class Site {
+  private static final List<String> COPIED = List.of("css", "js", "vendor");
+
+  /**
+   * What a site is made of.
+   *
+   * @param library every record
+   * @param lexicon lay words for the finder
+   * @param template the template folder
+   */
+  public record Input(Library library, List<Facts> lexicon, Path template) {
+    /** Copies the list. */
+    public Input {
+      lexicon = List.copyOf(lexicon);
+    }
+  }
+
+  private final Input input;
+  private final Templates templates;
+  private final SortedMap<String, byte[]> files = new TreeMap<>();
+
+  private Site(Input input) {
+    this.input = input;
+    this.templates = new Templates(input.template().resolve("pages"));
+  }
+
+  /**
+   * Renders the site.
+   *
+   * @param input what it is made of
+   * @return bytes by path, relative to the site's folder, with forward slashes
+   * @throws IOException if a template can't be read
+   */
+  public static SortedMap<String, byte[]> render(Input input) throws IOException {
+    Site site = new Site(input);
+    site.copyAssets();
+    site.frontPage();
+    site.kindPages();
+    site.recordPages();
+    site.sourcesPage();
+    String finder = FinderData.script(input.library(), input.lexicon());
+    site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
+    return site.files;
+  }
+
+  private void copyAssets() throws IOException {
+    for (String folder : COPIED) {
+      Path from = input.template().resolve(folder);
+      try (Stream<Path> found = Files.walk(from)) {
+        for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
+          String name = from.relativize(file).toString().replace('\\', '/');
+          files.put(folder + "/" + name, Files.readAllBytes(file));
+        }
+      }
+    }
+  }
+
+  private void frontPage() throws IOException {
+    List<Map<String, Object>> kinds = new ArrayList<>();
+    for (Kind kind : Kind.values()) {
+      kinds.add(Map.of("kind", kind, "count", input.library().of(kind).size()));
+    }
+    page("index.html", "front", new HashMap<>(Map.of("kinds", kinds, "plans", List.of())));
+  }
+
+  private void kindPages() throws IOException {
+    for (Kind kind : Kind.values()) {
+      List<Map<String, Object>> cards = new ArrayList<>();
+      for (Entry entry : input.library().of(kind)) {
+        cards.add(
+            Map.of(
+                "entry",
+                entry,
+                "does",
+                Prose.plain(entry.text().does()),
+                "picture",
+                kind == Kind.ROUTER_BITS));
+      }
+      page(
+          kind.folder() + "/index.html",
+          "kind",
+          new HashMap<>(Map.of("kind", kind, "cards", cards, "root", "../")));
+    }
+  }
+
+  private void recordPages() throws IOException {
+    RecordPage record = new RecordPage(input.library());
+    for (Entry entry : input.library().entries().values()) {
+      page(entry.url(), "record", record.values(entry));
+    }
+  }
+
+  private void sourcesPage() throws IOException {
+    SourceCounts counts = new SourceCounts(input.library());
+    List<Map<String, Object>> sources = new ArrayList<>();
+    for (Source source : input.library().sources().values()) {
+      sources.add(Map.of("source", source, "count", counts.of(source.id())));
+    }
+    Map<String, Object> values = new HashMap<>();
+    values.put("sources", sources);
+    values.put("all", counts.all());
+    values.put("published", counts.of(Provenance.Kind.SOURCE));
+    values.put("practice", counts.of(Provenance.Kind.COMMON_PRACTICE));
+    values.put("memory", counts.of(Provenance.Kind.FROM_MEMORY));
+    page("sources.html", "sources", values);
+  }
+
+  private void page(String path, String template, Map<String, Object> values) throws IOException {
+    values.putIfAbsent("root", "");
+    values.put("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
+    values.put("allKinds", Kind.values());
+    files.put(path, templates.render(template, values));
+  }
+}

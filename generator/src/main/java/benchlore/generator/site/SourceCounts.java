@@ -1,0 +1,47 @@
+package benchlore.generator.site;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Fact;
+import benchlore.generator.library.Library;
+import benchlore.schedules.answer.Provenance;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** How many figures rest on each source, and on none. */
+final class SourceCounts {
+  private final Map<Provenance.Kind, Integer> byKind = new EnumMap<>(Provenance.Kind.class);
+  private final Map<String, Integer> bySource = new TreeMap<>();
+
+  SourceCounts(Library library) {
+    for (Entry entry : library.entries().values()) {
+      count(entry.facts().data());
+      entry.facts().figures().forEach(this::count);
+    }
+  }
+
+  int of(Provenance.Kind kind) {
+    return byKind.getOrDefault(kind, 0);
+  }
+
+  int of(String sourceId) {
+    return bySource.getOrDefault(sourceId, 0);
+  }
+
+  int all() {
+    return byKind.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  private void count(Fact fact) {
+    if (fact instanceof Fact.Measure measure) {
+      byKind.merge(measure.datum().from().kind(), 1, Integer::sum);
+      if (!measure.sourceId().isEmpty()) {
+        bySource.merge(measure.sourceId(), 1, Integer::sum);
+      }
+    } else if (fact instanceof Fact.Group group) {
+      group.facts().values().forEach(this::count);
+    } else if (fact instanceof Fact.Items items) {
+      items.items().forEach(this::count);
+    }
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Makes the pages of the site from the library and its plans, and writes them whole.
+ *
+ * <p>Enter at {@link benchlore.generator.site.Site} (pages as bytes) and {@link
+ * benchlore.generator.site.SiteWriter} (to a folder). May depend on {@code library}, {@code
+ * drawing}, {@code find} and {@code planning}, and on the template and Markdown libraries.
+ */
+package benchlore.generator.site;

@@ -1,0 +1,51 @@
+package benchlore.schedules.air;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What to work out: a room, the coats put on in it, and what else matters there.
+ *
+ * @param room volume, outdoor air, mixing, temperature
+ * @param releases one for each coat, in any order, at least one
+ * @param ignitionSources everything in the room, or open to it, that can light a vapour
+ * @param isocyanate true if a finish holds isocyanates (two-part urethanes, moisture-cured ones)
+ * @param selfHeatingRags true if a finish dries by oxidation, so that rags heat up by themselves
+ */
+public record AirRequest(
+    RoomAir room,
+    List<Release> releases,
+    List<IgnitionSource> ignitionSources,
+    boolean isocyanate,
+    boolean selfHeatingRags) {
+  /** Copies the lists; refuses nulls. */
+  public AirRequest {
+    if (room == null) {
+      throw new NullPointerException("room");
+    }
+    releases = List.copyOf(releases);
+    ignitionSources = List.copyOf(ignitionSources);
+  }
+
+  boolean sprays() {
+    for (Release release : releases) {
+      if (release.method() == ApplyMethod.SPRAY) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Every solvent once, in the order met. */
+  List<SolventData> solvents() {
+    List<SolventData> found = new ArrayList<>();
+    for (Release release : releases) {
+      for (Release.Share share : release.shares()) {
+        if (!found.contains(share.solvent())) {
+          found.add(share.solvent());
+        }
+      }
+    }
+    return found;
+  }
+}

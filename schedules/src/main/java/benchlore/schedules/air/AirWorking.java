@@ -1,0 +1,197 @@
+package benchlore.schedules.air;
+
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** How a schedule was worked out, a line a figure. */
+final class AirWorking {
+  static final Provenance DILUTION =
+      Provenance.source(
+          "University industrial-ventilation course, dilution chapter, formula sheet",
+          "V dC = G dt - Q' C dt; Q' = G / C; Q = K Q'");
+  private static final Provenance MIXTURE =
+      Provenance.source("29 CFR 1910.1000(d)(2)", "sum of concentration / limit at most 1");
+  static final Provenance AVERAGE =
+      Provenance.source("29 CFR 1910.1000(d)(1)", "sum of concentration x time / 8 hours");
+  private static final Provenance LE_CHATELIER =
+      Provenance.source(
+          "Process-safety formula sheet", "1 / limit of the mixture = sum of share / limit");
+  private static final Provenance MOLAR_VOLUME =
+      Provenance.source(
+          "National fact sheet on converting exposure limits", "molar volume by temperature");
+
+  private final List<Line> lines = new ArrayList<>();
+  private final AirRequest request;
+  private final AirSchedule schedule;
+
+  private AirWorking(AirRequest request, AirSchedule schedule) {
+    this.request = request;
+    this.schedule = schedule;
+  }
+
+  static List<Line> of(AirRequest request, AirSchedule schedule) {
+    AirWorking working = new AirWorking(request, schedule);
+    working.addRoom();
+    working.addRelease();
+    working.addHealth();
+    working.addDanger();
+    working.addFire();
+    working.addFlow();
+    working.addReEntry();
+    return working.lines;
+  }
+
+  private void addRoom() {
+    RoomAir room = request.room();
+    add(
+        Figure.computed(
+            "molar volume x 1000", Vapour.molarVolume(room.celsius()) * 1000, Unit.RATIO),
+        "molar volume (litres a mole) = 8.3145 x (temperature + 273.15) / 101.325",
+        List.of(Figure.input("air temperature", room.celsius(), Unit.CELSIUS)),
+        MOLAR_VOLUME);
+    add(
+        Figure.computed(
+            "effective air changes", room.effectiveChangesPerSecond() * 3600, Unit.PER_HOUR),
+        "effective air changes = outdoor air / mixing factor / volume",
+        List.of(
+            Figure.input("outdoor air", room.outdoorFlow(), Unit.CUBIC_METRE_PER_SECOND),
+            Figure.input("mixing factor", room.mixingFactor(), Unit.RATIO),
+            Figure.input("room volume", room.volume(), Unit.CUBIC_METRE)),
+        DILUTION);
+  }
+
+  private void addRelease() {
+    List<Figure> inputs = new ArrayList<>();
+    for (Release release : request.releases()) {
+      ReleaseCurve curve = release.curveUsed();
+      Provenance from = release.curve().isPresent() ? Provenance.input() : ApplyMethod.FROM;
+      inputs.add(Figure.input("solvent of a coat", release.volatileKilogram(), Unit.KILOGRAM));
+      inputs.add(Figure.of("quick share", curve.quickShare(), Unit.RATIO, from));
+      inputs.add(Figure.of("quick time", curve.quickSecond(), Unit.SECOND, from));
+      inputs.add(Figure.of("decay time", curve.decaySecond(), Unit.SECOND, from));
+    }
+    add(
+        Figure.computed("highest vapour", schedule.peaks().ppm().value(), Unit.PPM),
+        "volume x change of concentration = release - outdoor air / mixing factor x concentration,"
+            + " solved exactly; ppm = concentration / molar mass x molar volume",
+        inputs,
+        DILUTION);
+  }
+
+  private void addHealth() {
+    List<Figure> limits = new ArrayList<>();
+    for (ExposureLimit limit : schedule.coverage().limits()) {
+      String name = "limit of " + limit.solventId() + ", " + limit.body();
+      limits.add(Figure.of(name, limit.ppm(), Unit.PPM, limit.from()));
+    }
+    if (schedule.peaks().index().isPresent()) {
+      double peak = schedule.peaks().index().get().value();
+      add(
+          Figure.computed("highest mixture index", peak, Unit.RATIO),
+          "index = sum of concentration / limit",
+          limits,
+          MIXTURE);
+    }
+    addOptional(
+        "8-hour mixture index",
+        schedule.eightHour().index(),
+        Unit.RATIO,
+        "average = (solvent released - solvent still in the air) / flow / 8 hours, each over its"
+            + " limit",
+        AVERAGE);
+  }
+
+  private void addDanger() {
+    if (schedule.peaks().dangerShare().isPresent()) {
+      List<Figure> levels = new ArrayList<>();
+      for (SolventData solvent : request.solvents()) {
+        solvent
+            .idlh()
+            .ifPresent(
+                d ->
+                    levels.add(
+                        Figure.of("danger level of " + solvent.id(), d.low(), Unit.PPM, d.from())));
+      }
+      double share = schedule.peaks().dangerShare().get().value();
+      add(
+          Figure.computed("highest share of the danger level", share, Unit.RATIO),
+          "share = sum of concentration / level immediately dangerous to life or health",
+          levels,
+          Provenance.commonPractice("levels added as for like effects, to the safe side"));
+    }
+    addOptional(
+        "highest mixture index if brushed",
+        schedule.brushedPeakIndex(),
+        Unit.RATIO,
+        "the sprayed coats worked out again with the brush's release",
+        ApplyMethod.FROM);
+  }
+
+  private void addFire() {
+    if (schedule.peaks().percentLowerExplosive().isEmpty()) {
+      return;
+    }
+    List<Figure> limits = new ArrayList<>();
+    for (SolventData solvent : request.solvents()) {
+      solvent
+          .lowerExplosiveLimit()
+          .ifPresent(
+              d ->
+                  limits.add(
+                      Figure.of(
+                          "explosive limit of " + solvent.id(), d.low(), Unit.PERCENT, d.from())));
+    }
+    add(
+        Figure.computed(
+            "highest share of the lower explosive limit",
+            schedule.peaks().percentLowerExplosive().get().value(),
+            Unit.PERCENT),
+        "percent of the limit = 100 x sum of concentration / lower explosive limit",
+        limits,
+        LE_CHATELIER);
+  }
+
+  private void addFlow() {
+    FlowNeeded flow = schedule.flow();
+    String health = "flow = mixing factor x sum of greatest release / limit";
+    Unit unit = Unit.CUBIC_METRE_PER_SECOND;
+    addOptional("flow for health", flow.healthEveryMoment(), unit, health, DILUTION);
+    String eight = "flow = mixing factor x sum of release in 8 hours / 8 hours / limit";
+    addOptional("flow for health over 8 hours", flow.healthEightHour(), unit, eight, DILUTION);
+    String fire = "flow = mixing factor x greatest release / (share x lower explosive limit)";
+    addOptional("flow for fire, 10 %", flow.fireTenth(), unit, fire, FireRule.TENTH.from());
+    addOptional("flow for fire, 25 %", flow.fireQuarter(), unit, fire, FireRule.QUARTER.from());
+    add(
+        Figure.computed("air changes needed", flow.changesPerHour(), Unit.PER_HOUR),
+        "air changes = the greater of flow for health and for fire at 10 % / volume",
+        List.of(Figure.input("room volume", request.room().volume(), Unit.CUBIC_METRE)),
+        DILUTION);
+  }
+
+  private void addReEntry() {
+    for (AirSchedule.ReEntry reEntry : schedule.reEntries()) {
+      addOptional(
+          "re-entry after the coat",
+          reEntry.second(),
+          Unit.SECOND,
+          "from here on index at most 1 and vapour at most 10 % of the lower explosive limit",
+          DILUTION);
+    }
+  }
+
+  private void addOptional(
+      String name, OptionalDouble value, Unit unit, String formula, Provenance rule) {
+    if (value.isPresent()) {
+      add(Figure.computed(name, value.getAsDouble(), unit), formula, List.of(), rule);
+    }
+  }
+
+  private void add(Figure result, String formula, List<Figure> inputs, Provenance rule) {
+    lines.add(new Line(result, formula, inputs, rule));
+  }
+}

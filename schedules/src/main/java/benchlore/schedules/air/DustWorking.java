@@ -1,0 +1,86 @@
+package benchlore.schedules.air;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How a dust schedule was worked out, a line a figure. */
+final class DustWorking {
+  private static final Provenance BALANCE = Provenance.commonPractice("balance of mass");
+
+  private DustWorking() {}
+
+  static List<Line> of(DustRequest request, DustSchedule schedule) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(airborne(request, schedule));
+    lines.add(peak(request, schedule));
+    Figure limit =
+        Figure.of(
+            "limit, " + schedule.governing(),
+            schedule.governing().kilogramPerCubicMetre(),
+            Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE,
+            schedule.governing().from());
+    lines.add(
+        new Line(
+            Figure.computed("8-hour share of the limit", schedule.eightHourIndex(), Unit.RATIO),
+            "share = (airborne - still in the air after 8 hours) / flow / 8 hours / limit",
+            List.of(limit),
+            AirWorking.AVERAGE));
+    lines.add(
+        new Line(
+            Figure.computed(
+                "outdoor air needed", schedule.flowNeeded(), Unit.CUBIC_METRE_PER_SECOND),
+            "flow = mixing factor x airborne in 8 hours / 8 hours / limit",
+            List.of(limit),
+            AirWorking.DILUTION));
+    if (schedule.clearSecond().isPresent()) {
+      lines.add(
+          new Line(
+              Figure.computed(
+                  "clear after sanding", schedule.clearSecond().getAsDouble(), Unit.SECOND),
+              "time = ln(highest / limit) x volume x mixing factor / flow",
+              List.of(limit),
+              AirWorking.DILUTION));
+    }
+    return lines;
+  }
+
+  private static Line airborne(DustRequest request, DustSchedule schedule) {
+    Datum capture = request.capture().share();
+    Figure share =
+        request.airborneShare().isPresent()
+            ? Figure.input("airborne share", request.airborneShare().getAsDouble(), Unit.RATIO)
+            : Figure.of(
+                "airborne share",
+                Dust.AIRBORNE_SHARE,
+                Unit.RATIO,
+                Provenance.fromMemory("share of uncaught sanding dust that stays in the air"));
+    return new Line(
+        Figure.computed("airborne dust", schedule.airborneKilogram(), Unit.KILOGRAM),
+        "airborne = removed x (1 - captured share) x airborne share",
+        List.of(
+            Figure.input("removed", request.removedKilogram(), Unit.KILOGRAM),
+            Figure.of("captured share", capture.low(), Unit.RATIO, capture.from()),
+            share),
+        BALANCE);
+  }
+
+  private static Line peak(DustRequest request, DustSchedule schedule) {
+    return new Line(
+        Figure.computed(
+            "highest dust in the air",
+            schedule.peakKilogramPerCubicMetre(),
+            Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE),
+        "highest = airborne / time / (flow / mixing factor) x (1 - exp(-changes x time))",
+        List.of(
+            Figure.input("sanding time", request.sandingSecond(), Unit.SECOND),
+            Figure.input("room volume", request.room().volume(), Unit.CUBIC_METRE),
+            Figure.input("outdoor air", request.room().outdoorFlow(), Unit.CUBIC_METRE_PER_SECOND),
+            Figure.input("mixing factor", request.room().mixingFactor(), Unit.RATIO)),
+        AirWorking.DILUTION);
+  }
+}

@@ -1,0 +1,139 @@
+package benchlore.schedules.air;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The room's air over time: every coat's concentration weighed on a {@link Scale} and added.
+ *
+ * @param room the room
+ * @param coats the coats, in order of start
+ */
+record Exposure(MixedRoom room, List<Coat> coats) {
+  /**
+   * One coat.
+   *
+   * @param emission what it gives off
+   * @param ppm what 1 kg/m3 of its volatile part is on the scale of this name, and so on
+   */
+  record Coat(Emission emission, double ppm, double health, double explosive, double idlh) {
+    static Coat of(Release release, double celsius) {
+      return new Coat(
+          Emission.of(release),
+          Scale.PPM.perKilogramPerCubicMetre(release, celsius),
+          Scale.HEALTH.perKilogramPerCubicMetre(release, celsius),
+          Scale.EXPLOSIVE.perKilogramPerCubicMetre(release, celsius),
+          Scale.IDLH.perKilogramPerCubicMetre(release, celsius));
+    }
+
+    double weight(Scale scale) {
+      return switch (scale) {
+        case PPM -> ppm;
+        case HEALTH -> health;
+        case EXPLOSIVE -> explosive;
+        case IDLH -> idlh;
+      };
+    }
+  }
+
+  static Exposure of(RoomAir room, List<Release> releases) {
+    List<Coat> coats = new ArrayList<>();
+    for (Release release : releases) {
+      coats.add(Coat.of(release, room.celsius()));
+    }
+    coats.sort((a, b) -> Double.compare(a.emission().startSecond(), b.emission().startSecond()));
+    return new Exposure(MixedRoom.of(room), coats);
+  }
+
+  double at(Scale scale, double second) {
+    return weigh(scale, concentrations(second));
+  }
+
+  /** Each coat's concentration, kg/m3, in the order of the coats. */
+  double[] concentrations(double second) {
+    double[] each = new double[coats.size()];
+    for (int i = 0; i < each.length; i++) {
+      each[i] = room.concentration(coats.get(i).emission(), second);
+    }
+    return each;
+  }
+
+  /** Concentrations of the coats, weighed and added. */
+  double weigh(Scale scale, double[] concentrations) {
+    double sum = 0;
+    for (int i = 0; i < concentrations.length; i++) {
+      sum = concentrations[i] * coats.get(i).weight(scale) + sum;
+    }
+    return sum;
+  }
+
+  /** Average over a window that starts at {@code fromSecond}. */
+  double average(Scale scale, double fromSecond, double lengthSecond) {
+    double sum = 0;
+    for (Coat coat : coats) {
+      double before = room.dose(coat.emission(), fromSecond);
+      double dose = room.dose(coat.emission(), fromSecond + lengthSecond) - before;
+      sum = dose * coat.weight(scale) + sum;
+    }
+    return Math.max(0, sum / lengthSecond);
+  }
+
+  /** No value at or after this moment, coats still to come included, can pass this. */
+  double ceiling(Scale scale, double second) {
+    double sum = 0;
+    for (Coat coat : coats) {
+      sum = room.ceiling(coat.emission(), second) * coat.weight(scale) + sum;
+    }
+    return sum;
+  }
+
+  /** Release at a moment: the effective flow, m3/s, that would hold the scale at 1. */
+  double releaseRate(Scale scale, double second) {
+    double sum = 0;
+    for (Coat coat : coats) {
+      sum = coat.emission().kilogramPerSecond(second) * coat.weight(scale) + sum;
+    }
+    return sum;
+  }
+
+  /** The greatest release: rates only fall between the breaks, so it stands at one of them. */
+  double greatestReleaseRate(Scale scale) {
+    double greatest = 0;
+    for (double second : breaks()) {
+      greatest = Math.max(greatest, releaseRate(scale, second));
+    }
+    return greatest;
+  }
+
+  /** The greatest mean release over a window of this length that begins with a coat. */
+  double greatestMeanRelease(Scale scale, double lengthSecond) {
+    double greatest = 0;
+    for (Coat first : coats) {
+      double from = first.emission().startSecond();
+      double sum = 0;
+      for (Coat coat : coats) {
+        double before = coat.emission().releasedKilogram(from);
+        double released = coat.emission().releasedKilogram(from + lengthSecond) - before;
+        sum = released * coat.weight(scale) + sum;
+      }
+      greatest = Math.max(greatest, sum / lengthSecond);
+    }
+    return greatest;
+  }
+
+  /** Starts and flash-off ends, in order: between them every curve is smooth. */
+  List<Double> breaks() {
+    List<Double> seconds = new ArrayList<>();
+    for (Coat coat : coats) {
+      seconds.add(coat.emission().startSecond());
+      seconds.add(coat.emission().quickEndSecond());
+    }
+    seconds.sort(Double::compare);
+    return seconds;
+  }
+
+  double lastQuickEndSecond() {
+    List<Double> seconds = breaks();
+    return seconds.get(seconds.size() - 1);
+  }
+}

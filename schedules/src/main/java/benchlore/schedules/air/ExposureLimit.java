@@ -1,0 +1,49 @@
+package benchlore.schedules.air;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Provenance;
+import java.util.Optional;
+
+/**
+ * The exposure limit that governs a solvent: the lower of those published.
+ *
+ * @param solventId which solvent
+ * @param ppm the limit, 8-hour average
+ * @param body who set it
+ * @param from its source, with the date where the record has one
+ */
+public record ExposureLimit(String solventId, double ppm, Body body, Provenance from) {
+  /** Who sets limits. */
+  public enum Body {
+    /** The US regulator: permissible exposure limit, law in workplaces. */
+    OSHA,
+    /** The US research institute: recommended exposure limit, advice. */
+    NIOSH
+  }
+
+  /** Refuses nulls. */
+  public ExposureLimit {
+    if (solventId == null || body == null || from == null) {
+      throw new NullPointerException("solventId, body and from");
+    }
+  }
+
+  /**
+   * The governing limit.
+   *
+   * @return empty if none is published
+   */
+  static Optional<ExposureLimit> of(SolventData solvent) {
+    Optional<ExposureLimit> law = solvent.oshaLimit().map(datum -> from(solvent, datum, Body.OSHA));
+    Optional<ExposureLimit> advice =
+        solvent.nioshLimit().map(datum -> from(solvent, datum, Body.NIOSH));
+    if (law.isEmpty()) {
+      return advice;
+    }
+    return advice.filter(a -> a.ppm() < law.get().ppm()).or(() -> law);
+  }
+
+  private static ExposureLimit from(SolventData solvent, Datum datum, Body body) {
+    return new ExposureLimit(solvent.id(), datum.low(), body, datum.from());
+  }
+}

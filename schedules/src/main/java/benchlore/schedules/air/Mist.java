@@ -1,0 +1,95 @@
+package benchlore.schedules.air;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
+import java.util.List;
+
+/**
+ * Spray mist: the solids that miss the work, against the brush that leaves none in the air.
+ *
+ * <pre>
+ * mist = solids x (1 - transfer);  V dc/dt = mist / time - (Q / K) c, solved exactly
+ * </pre>
+ *
+ * <p>All mist is taken to hang until the air carries it off, which errs to the safe side. Solvent
+ * vapour is {@link Air}'s.
+ */
+public final class Mist {
+  private Mist() {}
+
+  /**
+   * Estimates the mist of one spraying.
+   *
+   * <p>Refused: numbers outside the ranges of the request, and isocyanates.
+   *
+   * @param request room, gun and finish
+   * @return what lands, what hangs and for how long
+   */
+  public static Answer<MistEstimate> plan(MistRequest request) {
+    if (request == null) {
+      throw new NullPointerException("request");
+    }
+    Checks checks = new Checks();
+    AirChecks.room(request.room(), checks);
+    checks
+        .within("solidsKilogram", request.solidsKilogram(), 1e-6, 100, Unit.KILOGRAM)
+        .within("sprayingSecond", request.sprayingSecond(), 1, 86_400, Unit.SECOND);
+    HomeRefusals.sprayedIsocyanate(request.isocyanate(), checks);
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    MistEstimate estimate = estimate(request);
+    return Answer.of(
+        estimate,
+        working(request, estimate),
+        List.of(Warning.SPRAY_MIST.caution(), Warning.DEFER_TO_SDS.caution()));
+  }
+
+  private static MistEstimate estimate(MistRequest request) {
+    double landed = request.solidsKilogram() * request.gun().transfer().low();
+    double mist = request.solidsKilogram() - landed;
+    MixedRoom room = MixedRoom.of(request.room());
+    double end = request.sprayingSecond();
+    double peak = room.concentration(new Emission(0, mist, new ReleaseCurve(1, end, 1)), end);
+    double index = peak / DustLimit.OSHA_RESPIRABLE.kilogramPerCubicMetre();
+    double clear = index <= 1 ? 0 : Numeric.log(index) / room.changesPerSecond();
+    return new MistEstimate(landed, mist, peak, index, clear);
+  }
+
+  private static List<Line> working(MistRequest request, MistEstimate estimate) {
+    DustLimit limit = DustLimit.OSHA_RESPIRABLE;
+    Figure solids = Figure.input("solids", request.solidsKilogram(), Unit.KILOGRAM);
+    Figure transfer =
+        Figure.of(
+            "transfer",
+            request.gun().transfer().low(),
+            Unit.RATIO,
+            request.gun().transfer().from());
+    Figure level =
+        Figure.of(
+            "limit",
+            limit.kilogramPerCubicMetre(),
+            Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE,
+            limit.from());
+    return List.of(
+        new Line(
+            Figure.computed("mist", estimate.mistKilogram(), Unit.KILOGRAM),
+            "mist = solids x (1 - transfer)",
+            List.of(solids, transfer),
+            transfer.from()),
+        new Line(
+            Figure.computed("highest share of the limit", estimate.peakIndex(), Unit.RATIO),
+            "highest = mist / time / (flow / mixing factor) x (1 - exp(-changes x time)) / limit",
+            List.of(level),
+            AirWorking.DILUTION),
+        new Line(
+            Figure.computed("clear after spraying", estimate.clearSecond(), Unit.SECOND),
+            "time = ln(highest share) x volume x mixing factor / flow",
+            List.of(),
+            AirWorking.DILUTION));
+  }
+}

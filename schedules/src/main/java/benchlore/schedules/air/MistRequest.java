@@ -1,0 +1,20 @@
+package benchlore.schedules.air;
+
+/**
+ * Spraying in a room. Any numbers may be given; the entry refuses what makes no sense.
+ *
+ * @param room volume, outdoor air, mixing, temperature
+ * @param gun kind of gun
+ * @param solidsKilogram solids that leave the gun, kg, 1e-6 to 100
+ * @param sprayingSecond how long it is sprayed, 1 to 86 400 s
+ * @param isocyanate true if the finish holds isocyanates: refused
+ */
+public record MistRequest(
+    RoomAir room, SprayGun gun, double solidsKilogram, double sprayingSecond, boolean isocyanate) {
+  /** Refuses nulls. */
+  public MistRequest {
+    if (room == null || gun == null) {
+      throw new NullPointerException("room and gun");
+    }
+  }
+}

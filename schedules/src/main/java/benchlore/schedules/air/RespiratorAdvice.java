@@ -1,0 +1,20 @@
+package benchlore.schedules.air;
+
+import benchlore.schedules.answer.Note;
+import java.util.List;
+
+/**
+ * What to wear, and where it stops protecting.
+ *
+ * @param respirator the class
+ * @param limits its limits, each a sentence; never empty unless no mask is needed
+ */
+public record RespiratorAdvice(Respirator respirator, List<Note> limits) {
+  /** Copies the list. */
+  public RespiratorAdvice {
+    if (respirator == null) {
+      throw new NullPointerException("respirator");
+    }
+    limits = List.copyOf(limits);
+  }
+}

@@ -1,0 +1,158 @@
+package benchlore.schedules.air;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Works out a schedule from a request already checked. */
+final class ScheduleBuild {
+  private static final double CURVE_AHEAD_SECOND = FlowNeeded.EIGHT_HOURS;
+  private static final double MOST_CURVE_SECOND = 60 * 86_400.0;
+
+  private final AirRequest request;
+  private final Exposure exposure;
+  private final AirSchedule.Coverage coverage;
+  private final boolean healthKnown;
+  private final boolean fireKnown;
+
+  private ScheduleBuild(AirRequest request) {
+    this.request = request;
+    this.exposure = Exposure.of(request.room(), request.releases());
+    List<SolventData> solvents = request.solvents();
+    this.coverage = coverage(solvents);
+    this.healthKnown = solvents.isEmpty() || !coverage.limits().isEmpty();
+    this.fireKnown =
+        solvents.isEmpty() || coverage.withoutExplosiveLimit().size() < solvents.size();
+  }
+
+  static AirSchedule of(AirRequest request) {
+    return new ScheduleBuild(request).build();
+  }
+
+  private AirSchedule build() {
+    List<AirSchedule.ReEntry> reEntries = reEntries();
+    double until = curveEnd(reEntries);
+    Samples samples = Samples.of(exposure, until);
+    AirSchedule.Peaks peaks = peaks(samples);
+    double peakIndex = peaks.index().map(p -> p.value()).orElse(0.0);
+    return new AirSchedule(
+        curve(samples),
+        peaks,
+        eightHour(),
+        coverage,
+        FlowNeeded.of(exposure, request.room(), healthKnown, fireKnown),
+        reEntries,
+        RespiratorChoice.vapour(request, peakIndex, coverage.healthComplete()),
+        brushedPeakIndex(until));
+  }
+
+  private static AirSchedule.Coverage coverage(List<SolventData> solvents) {
+    List<ExposureLimit> limits = new ArrayList<>();
+    List<String> withoutHealth = new ArrayList<>();
+    List<String> withoutExplosive = new ArrayList<>();
+    for (SolventData solvent : solvents) {
+      ExposureLimit.of(solvent).ifPresentOrElse(limits::add, () -> withoutHealth.add(solvent.id()));
+      if (solvent.lowerExplosiveLimit().isEmpty()) {
+        withoutExplosive.add(solvent.id());
+      }
+    }
+    return new AirSchedule.Coverage(limits, withoutHealth, withoutExplosive);
+  }
+
+  private double curveEnd(List<AirSchedule.ReEntry> reEntries) {
+    double end = exposure.lastQuickEndSecond() + CURVE_AHEAD_SECOND;
+    for (AirSchedule.ReEntry reEntry : reEntries) {
+      end = Math.max(end, reEntry.coatStartSecond() + reEntry.second().orElse(0));
+    }
+    return Math.min(end, MOST_CURVE_SECOND);
+  }
+
+  private List<AirSchedule.Point> curve(Samples samples) {
+    List<AirSchedule.Point> points = new ArrayList<>();
+    for (int i = 0; i < samples.size(); i++) {
+      points.add(
+          new AirSchedule.Point(
+              samples.second(i),
+              samples.value(Scale.PPM, i),
+              when(healthKnown, samples.value(Scale.HEALTH, i)),
+              when(fireKnown, samples.value(Scale.EXPLOSIVE, i))));
+    }
+    return points;
+  }
+
+  private AirSchedule.Peaks peaks(Samples samples) {
+    return new AirSchedule.Peaks(
+        PeakSearch.highest(samples, Scale.PPM),
+        peak(healthKnown, samples, Scale.HEALTH),
+        peak(fireKnown, samples, Scale.EXPLOSIVE),
+        peak(idlhKnown(), samples, Scale.IDLH));
+  }
+
+  private static Optional<AirSchedule.Peak> peak(boolean known, Samples samples, Scale scale) {
+    return known ? Optional.of(PeakSearch.highest(samples, scale)) : Optional.empty();
+  }
+
+  private boolean idlhKnown() {
+    for (SolventData solvent : request.solvents()) {
+      if (solvent.idlh().isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private AirSchedule.EightHour eightHour() {
+    Scale scale = healthKnown && coverage.healthComplete() ? Scale.HEALTH : Scale.PPM;
+    double from = 0;
+    double worst = -1;
+    for (Exposure.Coat coat : exposure.coats()) {
+      double start = coat.emission().startSecond();
+      double average = exposure.average(scale, start, FlowNeeded.EIGHT_HOURS);
+      if (average > worst) {
+        worst = average;
+        from = start;
+      }
+    }
+    double index = exposure.average(Scale.HEALTH, from, FlowNeeded.EIGHT_HOURS);
+    double ppm = exposure.average(Scale.PPM, from, FlowNeeded.EIGHT_HOURS);
+    return new AirSchedule.EightHour(from, ppm, when(healthKnown, index));
+  }
+
+  private List<AirSchedule.ReEntry> reEntries() {
+    List<AirSchedule.ReEntry> list = new ArrayList<>();
+    for (Exposure.Coat coat : exposure.coats()) {
+      double start = coat.emission().startSecond();
+      OptionalDouble health = reEntry(healthKnown, Scale.HEALTH, FlowNeeded.FINE_INDEX, start);
+      OptionalDouble fire = reEntry(fireKnown, Scale.EXPLOSIVE, FireRule.TENTH.percent(), start);
+      OptionalDouble both =
+          health.isPresent() && fire.isPresent()
+              ? OptionalDouble.of(Math.max(health.getAsDouble(), fire.getAsDouble()))
+              : OptionalDouble.empty();
+      list.add(new AirSchedule.ReEntry(start, health, fire, both));
+    }
+    return list;
+  }
+
+  private OptionalDouble reEntry(boolean known, Scale scale, double threshold, double start) {
+    return known
+        ? ReEntrySearch.secondsAfter(exposure, scale, threshold, start)
+        : OptionalDouble.empty();
+  }
+
+  private OptionalDouble brushedPeakIndex(double until) {
+    if (!request.sprays() || !healthKnown) {
+      return OptionalDouble.empty();
+    }
+    List<Release> brushed = new ArrayList<>();
+    for (Release release : request.releases()) {
+      brushed.add(release.method() == ApplyMethod.SPRAY ? release.brushed() : release);
+    }
+    Exposure other = Exposure.of(request.room(), brushed);
+    return OptionalDouble.of(PeakSearch.highest(Samples.of(other, until), Scale.HEALTH).value());
+  }
+
+  private static OptionalDouble when(boolean known, double value) {
+    return known ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * Air in the shop: solvent vapour, fire, sanding dust and re-entry.
+ *
+ * <p>Enter at {@link benchlore.schedules.air.Air}, for dust at {@link
+ * benchlore.schedules.air.Dust}, for overspray at {@link benchlore.schedules.air.Mist}. May depend
+ * on {@code answer} and {@code numeric}. Immutable.
+ */
+package benchlore.schedules.air;

@@ -1,0 +1,177 @@
+package benchlore.schedules.calendar;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The hours someone works in the shop, week after week, less the days off.
+ *
+ * <p>Local wall-clock time without zones: a clock change is the maker's to notice. Looks {@value
+ * #MOST_DAYS} days ahead at most.
+ *
+ * @param days hours of each day of the week, in order, not overlapping; a day left out is a day off
+ * @param daysOff single days without work
+ */
+public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff) {
+  private static final int MOST_DAYS = 400;
+
+  /** Any hour of any day. */
+  public static final ShopWeek ALWAYS = ShopWeek.daily(0, 24);
+
+  /**
+   * Hours within one day.
+   *
+   * @param fromMinuteInclusive minutes after midnight, 0 to 1439
+   * @param toMinuteExclusive minutes after midnight, above the first, to 1440
+   */
+  public record Span(int fromMinuteInclusive, int toMinuteExclusive) {
+    /** Refuses hours that are none. */
+    public Span {
+      if (fromMinuteInclusive < 0
+          || toMinuteExclusive > 1440
+          || fromMinuteInclusive >= toMinuteExclusive) {
+        throw new IllegalArgumentException(
+            "a span runs from 0 to 1440 minutes, upward: "
+                + fromMinuteInclusive
+                + ", "
+                + toMinuteExclusive);
+      }
+    }
+
+    Slot on(LocalDate day) {
+      LocalDateTime midnight = day.atStartOfDay();
+      return new Slot(
+          midnight.plusMinutes(fromMinuteInclusive), midnight.plusMinutes(toMinuteExclusive));
+    }
+  }
+
+  /** Copies what it is given; refuses spans of a day that overlap or run backward. */
+  public ShopWeek {
+    EnumMap<DayOfWeek, List<Span>> copy = new EnumMap<>(DayOfWeek.class);
+    for (Map.Entry<DayOfWeek, List<Span>> day : days.entrySet()) {
+      copy.put(day.getKey(), List.copyOf(day.getValue()));
+      int end = -1;
+      for (Span span : day.getValue()) {
+        if (span.fromMinuteInclusive() < end) {
+          throw new IllegalArgumentException(
+              "spans of a day must follow each other: " + day.getKey());
+        }
+        end = span.toMinuteExclusive();
+      }
+    }
+    days = Map.copyOf(copy);
+    daysOff = List.copyOf(daysOff);
+  }
+
+  /**
+   * The same hours every day.
+   *
+   * @param fromHourInclusive 0 to 23
+   * @param toHourExclusive 1 to 24
+   */
+  public static ShopWeek daily(int fromHourInclusive, int toHourExclusive) {
+    EnumMap<DayOfWeek, List<Span>> days = new EnumMap<>(DayOfWeek.class);
+    for (DayOfWeek day : DayOfWeek.values()) {
+      days.put(day, List.of(new Span(fromHourInclusive * 60, toHourExclusive * 60)));
+    }
+    return new ShopWeek(days, List.of());
+  }
+
+  /** True if someone is in the shop then. */
+  public boolean open(LocalDateTime moment) {
+    for (Slot slot : on(moment.toLocalDate())) {
+      if (!moment.isBefore(slot.start()) && moment.isBefore(slot.end())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** True if there is no hour of work in any week. */
+  public boolean empty() {
+    for (List<Span> spans : days.values()) {
+      if (!spans.isEmpty()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The longest stretch of work without a break, seconds. */
+  public long longestSeconds() {
+    int longest = 0;
+    for (List<Span> spans : days.values()) {
+      for (Span span : spans) {
+        longest = Math.max(longest, span.toMinuteExclusive() - span.fromMinuteInclusive());
+      }
+    }
+    return longest * 60L;
+  }
+
+  /**
+   * The first stretch in which work fits without a break.
+   *
+   * @param earliest not before this moment
+   * @param seconds length of the work, 0 or more
+   * @return empty if none in 400 days
+   */
+  public Optional<Slot> unbroken(LocalDateTime earliest, long seconds) {
+    LocalDate day = earliest.toLocalDate();
+    for (int i = 0; i < MOST_DAYS; i++) {
+      for (Slot open : on(day.plusDays(i))) {
+        LocalDateTime start = open.start().isBefore(earliest) ? earliest : open.start();
+        LocalDateTime end = start.plusSeconds(seconds);
+        if (start.isBefore(open.end()) && !end.isAfter(open.end())) {
+          return Optional.of(new Slot(start, end));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The first stretches that together hold work which may be laid down and taken up again, such as
+   * sanding.
+   *
+   * @param earliest not before this moment
+   * @param seconds length of the work, 0 or more
+   * @return in order; empty if 400 days do not hold it
+   */
+  public List<Slot> pieces(LocalDateTime earliest, long seconds) {
+    List<Slot> pieces = new ArrayList<>();
+    long left = seconds;
+    LocalDate day = earliest.toLocalDate();
+    for (int i = 0; i < MOST_DAYS; i++) {
+      for (Slot open : on(day.plusDays(i))) {
+        LocalDateTime start = open.start().isBefore(earliest) ? earliest : open.start();
+        if (!start.isBefore(open.end())) {
+          continue;
+        }
+        long fits = Math.min(left, new Slot(start, open.end()).seconds());
+        pieces.add(new Slot(start, start.plusSeconds(fits)));
+        left = left - fits;
+        if (left <= 0) {
+          return List.copyOf(pieces);
+        }
+      }
+    }
+    return List.of();
+  }
+
+  private List<Slot> on(LocalDate day) {
+    List<Slot> slots = new ArrayList<>();
+    List<Span> spans = days.get(day.getDayOfWeek());
+    if (spans != null && !daysOff.contains(day)) {
+      for (Span span : spans) {
+        slots.add(span.on(day));
+      }
+    }
+    return slots;
+  }
+}

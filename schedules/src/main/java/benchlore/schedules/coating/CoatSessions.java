@@ -1,0 +1,44 @@
+package benchlore.schedules.coating;
+
+import benchlore.schedules.calendar.ShopWeek;
+import benchlore.schedules.calendar.Slot;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Optional;
+
+/**
+ * When a coat may go on: in one stretch of shop hours that also holds the scuffing before it, if it
+ * is scuffed.
+ *
+ * @param week the shop's hours
+ * @param scuff time to scuff the coat before, 0 or more
+ * @param coat time to put one coat on, 0 or more
+ */
+public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
+  /** Any hour of any day, in no time. */
+  public static final CoatSessions ALWAYS =
+      new CoatSessions(ShopWeek.ALWAYS, Duration.ZERO, Duration.ZERO);
+
+  /** Refuses nulls and negative times. */
+  public CoatSessions {
+    if (week == null || scuff == null || coat == null) {
+      throw new NullPointerException("week, scuff and coat");
+    }
+    if (scuff.isNegative() || coat.isNegative()) {
+      throw new IllegalArgumentException("scuff and coat must be 0 or more");
+    }
+  }
+
+  /**
+   * The first moment a coat may go on.
+   *
+   * @param ready when the coat before may be worked on
+   * @param scuffed whether it is scuffed first
+   * @return empty if the hours never hold it
+   */
+  Optional<LocalDateTime> first(LocalDateTime ready, boolean scuffed) {
+    Duration before = scuffed ? scuff : Duration.ZERO;
+    Optional<Slot> slot = week.unbroken(ready, before.plus(coat).toSeconds());
+    return slot.map(found -> found.start().plus(before));
+  }
+}

@@ -1,0 +1,35 @@
+package benchlore.schedules.glueup;
+
+import benchlore.schedules.glueup.GlueUpRequest.Joint;
+import benchlore.schedules.glueup.GlueUpSchedule.Glue;
+import java.util.List;
+
+/**
+ * Adhesive to have at hand.
+ *
+ * <pre>
+ * kg = area x spread x squeeze-out x pot loss;  litres = kg / density
+ * </pre>
+ *
+ * <p>Spread is stated for one glue line and covers both faces: spread both, half on each. The high
+ * end of the range is used, so that it does not run out half way.
+ */
+final class GlueNeed {
+  private GlueNeed() {}
+
+  /** Kilograms for so much glue line. */
+  static double massKilogram(double areaSquareMetre, AdhesiveData adhesive) {
+    double lines = areaSquareMetre * adhesive.spread().high();
+    return lines * Practice.SQUEEZE_OUT.high() * Practice.POT_LOSS.high();
+  }
+
+  /** Everything for these joints. */
+  static Glue of(List<Joint> joints, AdhesiveData adhesive) {
+    double area = 0;
+    for (Joint joint : joints) {
+      area = joint.areaSquareMetre() * joint.count() + area;
+    }
+    double mass = massKilogram(area, adhesive);
+    return new Glue(area, mass, mass / adhesive.density().low(), 0.5 * adhesive.spread().high());
+  }
+}

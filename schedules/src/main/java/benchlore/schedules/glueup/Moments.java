@@ -1,0 +1,85 @@
+package benchlore.schedules.glueup;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.glueup.GlueUpSchedule.Batch;
+import benchlore.schedules.glueup.GlueUpSchedule.Moment;
+import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.room.EquivalentAge;
+import benchlore.schedules.room.EquivalentAge.Rate;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * When the whole assembly may be unclamped, handled, machined and loaded, counted from the moment
+ * its last batch is tight.
+ *
+ * @param clampsOff the last clamps come off
+ * @param handle gentle handling
+ * @param machine machining across the joint
+ * @param fullLoad full load
+ */
+record Moments(Moment clampsOff, Moment handle, Moment machine, Moment fullLoad) {
+  /** Seconds in clamps for a joint pressed at a moment; empty if it never sets. */
+  static OptionalDouble clampSeconds(GlueUpRequest request, LocalDateTime tight) {
+    Rate setting = Rates.setting(request.adhesive(), request.wood());
+    double label = request.adhesive().clampTime().high();
+    return EquivalentAge.secondsUntil(request.climate(), tight, label, setting);
+  }
+
+  /** The moments after these batches; empty if the air never lets the joint reach one of them. */
+  static Optional<Moments> of(GlueUpRequest request, List<Batch> batches) {
+    AdhesiveData adhesive = request.adhesive();
+    Rate setting = Rates.setting(adhesive, request.wood());
+    LocalDateTime tight = batches.get(batches.size() - 1).tight();
+    LocalDateTime off = Batches.last(batches);
+    double machineLabel = machineLabel(adhesive).high();
+    OptionalDouble handled =
+        EquivalentAge.secondsUntil(
+            request.climate(), tight, adhesive.handleAfter().high(), setting);
+    OptionalDouble loaded =
+        EquivalentAge.secondsUntil(
+            request.climate(), tight, adhesive.fullStrength().high(), setting);
+    OptionalDouble settled =
+        EquivalentAge.secondsUntil(
+            request.climate(), tight, machineLabel, machineRate(adhesive, setting));
+    if (handled.isEmpty() || loaded.isEmpty() || settled.isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDateTime handle = later(off, after(tight, handled.getAsDouble()));
+    LocalDateTime machine = later(handle, after(tight, settled.getAsDouble()));
+    LocalDateTime load = later(handle, after(tight, loaded.getAsDouble()));
+    LocalDateTime start = request.start();
+    return Optional.of(
+        new Moments(
+            moment(start, off),
+            moment(start, handle),
+            moment(start, machine),
+            moment(start, load)));
+  }
+
+  /** The adhesive's own wait, else 7 days if it brings water, else until it may be handled. */
+  static Datum machineLabel(AdhesiveData adhesive) {
+    return adhesive
+        .machineAfter()
+        .orElseGet(() -> adhesive.waterBased() ? Rates.MACHINE_AFTER : adhesive.handleAfter());
+  }
+
+  private static Rate machineRate(AdhesiveData adhesive, Rate setting) {
+    return adhesive.waterBased() ? Rates.machining() : setting;
+  }
+
+  private static Moment moment(LocalDateTime start, LocalDateTime at) {
+    return new Moment(at, Duration.between(start, at).toMillis() / 1000.0);
+  }
+
+  private static LocalDateTime after(LocalDateTime from, double seconds) {
+    return from.plusSeconds(Numeric.ceil(seconds));
+  }
+
+  private static LocalDateTime later(LocalDateTime one, LocalDateTime other) {
+    return one.isAfter(other) ? one : other;
+  }
+}

@@ -1,0 +1,269 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.air.Air;
+import benchlore.schedules.air.AirRequest;
+import benchlore.schedules.air.AirSchedule;
+import benchlore.schedules.air.ApplyMethod;
+import benchlore.schedules.air.Release;
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.coating.CoatSchedule;
+import benchlore.schedules.coating.CoatSessions;
+import benchlore.schedules.coating.CoatStep;
+import benchlore.schedules.coating.CoatedArea;
+import benchlore.schedules.coating.Coating;
+import benchlore.schedules.coating.CoatingRequest;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.QuantityRequest;
+import benchlore.schedules.coating.ScuffReason;
+import benchlore.schedules.coating.SprayGun;
+import benchlore.schedules.coating.Stage;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lays the coats into the shop's hours, each with its window, its air and its cautions. */
+final class CoatSteps {
+  /**
+   * What the coats gave.
+   *
+   * @param coats the sequence
+   * @param air the air after one coat; empty if nothing but water evaporates
+   * @param working working of the sequence
+   * @param cautions cautions of the sequence
+   */
+  record Coated(
+      CoatSchedule coats, Optional<AirSchedule> air, List<Line> working, List<Caution> cautions) {}
+
+  private final PlanRequest request;
+  private final Draft draft;
+  private final double area;
+  private final double coatSeconds;
+  private final double scuffSeconds;
+
+  CoatSteps(PlanRequest request, Draft draft) {
+    this.request = request;
+    this.draft = draft;
+    double total = 0;
+    for (Part part : request.parts()) {
+      total = total + part.coatedSquareMetre();
+    }
+    this.area = total;
+    double pace = PlanRules.pace(request.coats().method()).high();
+    this.coatSeconds = pace * area + PlanRules.AROUND_A_COAT.high();
+    this.scuffSeconds = SCUFF_PACE * area;
+  }
+
+  // Common practice: a between-coats scuff is a once-over, about the pace of a finishing pass.
+  private static final double SCUFF_PACE = 240;
+
+  Optional<Coated> add() {
+    if (draft.unbroken("a coat", draft.ready(), coatSeconds + scuffSeconds).isEmpty()) {
+      return Optional.empty();
+    }
+    LocalDateTime first = Coating.firstMoment(coating(draft.ready())).orElse(draft.ready());
+    Answer<CoatSchedule> answer = Coating.plan(coating(first));
+    if (answer instanceof Answer.Refused<CoatSchedule> refused) {
+      draft.refuse(refused.reasons());
+      return Optional.empty();
+    }
+    Answer.Given<CoatSchedule> given = (Answer.Given<CoatSchedule>) answer;
+    CoatSchedule coats = given.value();
+    Optional<Answer<AirSchedule>> air = air(coats);
+    if (air.isPresent() && air.get() instanceof Answer.Refused<AirSchedule> refused) {
+      draft.refuse(refused.reasons());
+      return Optional.empty();
+    }
+    Optional<Answer.Given<AirSchedule>> breathing = air.map(a -> (Answer.Given<AirSchedule>) a);
+    for (int i = 0; i < coats.coats().size(); i++) {
+      add(coats, i, given, breathing);
+    }
+    buy(coats);
+    return Optional.of(
+        new Coated(coats, breathing.map(Answer.Given::value), given.working(), given.cautions()));
+  }
+
+  private void add(
+      CoatSchedule coats,
+      int i,
+      Answer.Given<CoatSchedule> given,
+      Optional<Answer.Given<AirSchedule>> air) {
+    CoatStep coat = coats.coats().get(i);
+    if (coat.scuff() != ScuffReason.NONE) {
+      draft.add(scuff(coat));
+    }
+    String number = "Coat " + coat.number() + ":";
+    List<Caution> cautions = new ArrayList<>();
+    for (Caution caution : given.cautions()) {
+      if (caution.what().pattern().startsWith(number)) {
+        cautions.add(caution);
+      }
+    }
+    air.ifPresent(a -> cautions.addAll(a.cautions()));
+    List<Line> working = new ArrayList<>();
+    for (Line line : given.working()) {
+      if (line.result().name().startsWith("coat " + coat.number() + ":")) {
+        working.add(line);
+      }
+    }
+    air.ifPresent(a -> working.addAll(a.working()));
+    String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
+    draft.add(
+        new Step(
+            "coat-" + coat.number(),
+            "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
+            Step.Kind.WORK,
+            List.of(new Slot(coat.start(), coat.start().plusSeconds((long) coatSeconds))),
+            notes(coats, coat, air),
+            cautions,
+            working,
+            i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
+    draft.readyFrom(coat.start().plusSeconds((long) coatSeconds));
+  }
+
+  private Step scuff(CoatStep coat) {
+    LocalDateTime start = coat.start().minusSeconds((long) scuffSeconds);
+    String grade = "P" + (int) request.materials().finish().betweenCoatGrade().high();
+    return new Step(
+        "scuff-" + coat.number(),
+        "Scuff with " + grade + ", wipe clean",
+        Step.Kind.WORK,
+        List.of(new Slot(start, coat.start())),
+        List.of(
+            Note.of(SheenWords.of(coat.scuff())),
+            Note.of(
+                "Dull all over, no shiny spots, no bare edges. Vacuum, then a barely damp cloth.")),
+        List.of(),
+        List.of(),
+        Optional.empty());
+  }
+
+  private List<Note> notes(
+      CoatSchedule coats, CoatStep coat, Optional<Answer.Given<AirSchedule>> air) {
+    List<Note> notes = new ArrayList<>();
+    double litres = coats.liquid().value() / coats.coats().size();
+    notes.add(
+        Note.of(
+            "Pour out {0}; a wet film of {1}.",
+            Quantity.of(litres, Unit.CUBIC_METRE_LIQUID),
+            Quantity.of(request.coats().wetFilmMicron(), Unit.MICRON)));
+    for (Stage stage : List.of(Stage.TOUCH_DRY, Stage.SAND, Stage.RECOAT_OPENS)) {
+      coat.drying()
+          .time(stage)
+          .ifPresent(
+              time ->
+                  notes.add(
+                      Note.of(
+                          capital(stage.words()) + " {0} after it goes on.",
+                          Quantity.of((double) time.planned().toSeconds(), Unit.SECOND))));
+    }
+    air.ifPresent(a -> notes.addAll(airNotes(a.value())));
+    return notes;
+  }
+
+  private static List<Note> airNotes(AirSchedule air) {
+    List<Note> notes = new ArrayList<>();
+    air.reEntries()
+        .get(0)
+        .second()
+        .ifPresent(
+            second ->
+                notes.add(
+                    Note.of(
+                        "With this much air the room is fine to sit in again about {0} after you"
+                            + " begin.",
+                        Quantity.of(second, Unit.SECOND))));
+    notes.addAll(air.respirator().limits());
+    return notes;
+  }
+
+  private Step.Window window(CoatStep before) {
+    LocalDateTime opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
+    return new Step.Window(opens, before.drying().moment(Stage.RECOAT_CLOSES));
+  }
+
+  private CoatingRequest coating(LocalDateTime start) {
+    CoatSessions sessions =
+        new CoatSessions(
+            request.shop().week(),
+            Duration.ofSeconds((long) scuffSeconds),
+            Duration.ofSeconds((long) coatSeconds));
+    double edges = 0;
+    double faces = 0;
+    for (Part part : request.parts()) {
+      CoatedArea one =
+          CoatedArea.of(
+              part.lengthMetre(), part.widthMetre(), part.thicknessMetre(), part.count(), true);
+      faces = faces + one.faceSquareMetre();
+      edges = edges + one.edgeSquareMetre();
+    }
+    QuantityRequest quantity =
+        new QuantityRequest(
+            request.materials().finish(),
+            new CoatedArea(faces, edges, true),
+            request.coats().coats(),
+            request.coats().wetFilmMicron(),
+            request.coats().method(),
+            SprayGun.HVLP);
+    return new CoatingRequest(
+        quantity, request.shop().climate(), start, sessions, request.coats().sheen());
+  }
+
+  private Optional<Answer<AirSchedule>> air(CoatSchedule coats) {
+    FinishData finish = request.materials().finish();
+    double one = coats.liquid().value() / coats.coats().size();
+    double kilogram = finish.voc().high() * one;
+    if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
+      return Optional.empty();
+    }
+    Release release =
+        new Release(
+            0,
+            kilogram,
+            request.materials().solvents(),
+            ApplyMethod.valueOf(request.coats().method().name()),
+            Optional.empty());
+    return Optional.of(
+        Air.plan(
+            new AirRequest(
+                request.shop().room(),
+                List.of(release),
+                request.shop().ignition(),
+                finish.isocyanate(),
+                finish.selfHeatingRags())));
+  }
+
+  private void buy(CoatSchedule coats) {
+    int count = coats.coats().size();
+    double one = coats.liquid().value() / count;
+    List<String> told = new ArrayList<>();
+    for (CoatStep coat : coats.coats()) {
+      String sheen = coat.sheen().map(SheenWords::of).orElse("");
+      if (told.contains(sheen)) {
+        continue;
+      }
+      told.add(sheen);
+      int same = 0;
+      for (CoatStep other : coats.coats()) {
+        same = other.sheen().equals(coat.sheen()) ? same + 1 : same;
+      }
+      String what = sheen.isEmpty() ? "finish" : "finish, " + sheen;
+      draft.buy(
+          new Purchase(
+              what,
+              Quantity.of(one * same, Unit.CUBIC_METRE_LIQUID),
+              same == 1 ? "one coat" : same + " coats"));
+    }
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+  }
+}

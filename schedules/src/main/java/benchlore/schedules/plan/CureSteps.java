@@ -1,0 +1,129 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.coating.CoatSchedule;
+import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.coating.Stage;
+import benchlore.schedules.sanding.RubOut;
+import benchlore.schedules.sanding.RubOutRequest;
+import benchlore.schedules.sanding.RubOutSchedule;
+import benchlore.schedules.sanding.RubbedSheen;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** From the last coat to the finished, installed parts. */
+final class CureSteps {
+  // Nibs and brush marks of a brushed film, to level when rubbing out; from memory.
+  private static final double LEVEL_MICRON = 15;
+
+  private CureSteps() {}
+
+  static void add(PlanRequest request, Draft draft, CoatSchedule coats) {
+    LocalDateTime last = coats.last().start();
+    LocalDateTime use = coats.moment(Stage.LIGHT_USE).orElse(last);
+    LocalDateTime stack = coats.moment(Stage.STACK).orElse(use);
+    LocalDateTime fit = stack.isAfter(use) ? stack : use;
+    LocalDateTime cured = coats.moment(Stage.FULL_CURE).orElse(fit);
+    wait(draft, "dry", "Let the last coat dry before it is handled much", draft.ready(), fit);
+    draft.readyFrom(coats.rubOut() && cured.isAfter(fit) ? cured : fit);
+    if (coats.rubOut()) {
+      wait(draft, "cure-before-rubbing", "Full cure before rubbing out", fit, cured);
+      rubOut(request, draft, coats);
+    }
+    install(request, draft);
+    if (!coats.rubOut()) {
+      LocalDateTime from = draft.ready().isBefore(cured) ? draft.ready() : cured;
+      wait(draft, "cure", "Full cure: no water, no wax, nothing left standing on it", from, cured);
+    }
+  }
+
+  private static void wait(
+      Draft draft, String id, String title, LocalDateTime from, LocalDateTime until) {
+    if (!until.isAfter(from)) {
+      return;
+    }
+    draft.add(
+        new Step(
+            id,
+            title,
+            Step.Kind.WAIT,
+            List.of(new Slot(from, until)),
+            List.of(),
+            List.of(),
+            List.of(),
+            Optional.empty()));
+  }
+
+  private static void install(PlanRequest request, Draft draft) {
+    int count = 0;
+    for (Part part : request.parts()) {
+      count = count + part.count();
+    }
+    List<Slot> slots = draft.book("fitting the parts", PlanRules.INSTALL.high() * count);
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              "install",
+              "Fit the finished parts",
+              Step.Kind.WORK,
+              slots,
+              List.of(
+                  Note.of(
+                      "Fit them as at the dry fit. Drive no screw into a film that still dents.")),
+              List.of(),
+              List.of(),
+              Optional.empty()));
+    }
+  }
+
+  private static void rubOut(PlanRequest request, Draft draft, CoatSchedule coats) {
+    double area = 0;
+    for (Part part : request.parts()) {
+      area = area + part.coatedSquareMetre();
+    }
+    Answer<RubOutSchedule> answer =
+        RubOut.plan(
+            new RubOutRequest(
+                sheen(request.coats().sheen()),
+                coats.dryFilm().value(),
+                LEVEL_MICRON,
+                area,
+                request.shop().sanding()));
+    if (answer instanceof Answer.Refused<RubOutSchedule> refused) {
+      draft.refuse(refused.reasons());
+      return;
+    }
+    Answer.Given<RubOutSchedule> given = (Answer.Given<RubOutSchedule>) answer;
+    List<Slot> slots = draft.book("rubbing out", given.value().seconds());
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              "rub-out",
+              "Rub out to the sheen",
+              Step.Kind.WORK,
+              slots,
+              List.of(
+                  Note.of(
+                      "It takes {0} of film and leaves {1}; stay off the edges until last.",
+                      Quantity.of(given.value().removedMicron(), Unit.MICRON),
+                      Quantity.of(given.value().leftMicron(), Unit.MICRON))),
+              given.cautions(),
+              given.working(),
+              Optional.empty()));
+    }
+  }
+
+  private static RubbedSheen sheen(Sheen sheen) {
+    return switch (sheen) {
+      case MATT -> RubbedSheen.MATT;
+      case SATIN -> RubbedSheen.SATIN;
+      case SEMI_GLOSS -> RubbedSheen.SEMI_GLOSS;
+      case GLOSS -> RubbedSheen.GLOSS;
+    };
+  }
+}

@@ -1,0 +1,100 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.calendar.ShopWeek;
+import benchlore.schedules.calendar.Slot;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A plan being laid out: the steps so far, what to buy, what is in the way, and the moment from
+ * which the next step may start. Made and used in one call of {@link Plan#plan}.
+ */
+final class Draft {
+  private final ShopWeek week;
+  private final List<Step> steps = new ArrayList<>();
+  private final List<Purchase> shopping = new ArrayList<>();
+  private final List<Refusal> refusals = new ArrayList<>();
+  private LocalDateTime ready;
+
+  Draft(ShopWeek week, LocalDateTime start) {
+    this.week = week;
+    this.ready = start;
+  }
+
+  LocalDateTime ready() {
+    return ready;
+  }
+
+  /** Nothing later starts before this moment. */
+  void readyFrom(LocalDateTime moment) {
+    ready = moment.isAfter(ready) ? moment : ready;
+  }
+
+  void add(Step step) {
+    steps.add(step);
+  }
+
+  void buy(Purchase purchase) {
+    shopping.add(purchase);
+  }
+
+  void refuse(List<Refusal> reasons) {
+    refusals.addAll(reasons);
+  }
+
+  boolean refused() {
+    return !refusals.isEmpty();
+  }
+
+  List<Refusal> refusals() {
+    return List.copyOf(refusals);
+  }
+
+  List<Purchase> shopping() {
+    return List.copyOf(shopping);
+  }
+
+  /** The steps in order of their start; steps that start together stay in the order laid. */
+  List<Step> steps() {
+    List<Step> ordered = new ArrayList<>(steps);
+    ordered.sort((a, b) -> a.start().compareTo(b.start()));
+    return ordered;
+  }
+
+  /**
+   * Books work from the ready moment on, in as many pieces as the hours make it, and moves the
+   * ready moment to its end.
+   *
+   * @return the pieces; empty, with a refusal noted, if the calendar does not hold it
+   */
+  List<Slot> book(String what, double seconds) {
+    long whole = (long) Math.ceil(seconds / 60) * 60;
+    List<Slot> slots = week.pieces(ready, whole);
+    if (slots.isEmpty()) {
+      noHours(what);
+      return slots;
+    }
+    readyFrom(slots.get(slots.size() - 1).end());
+    return slots;
+  }
+
+  /** The first stretch of shop hours from a moment on that holds this without a break. */
+  Optional<Slot> unbroken(String what, LocalDateTime from, double seconds) {
+    Optional<Slot> slot = week.unbroken(from, (long) Math.ceil(seconds / 60) * 60);
+    if (slot.isEmpty()) {
+      noHours(what);
+    }
+    return slot;
+  }
+
+  private void noHours(String what) {
+    refusals.add(
+        Refusal.of(
+            "shop.week",
+            "The shop's hours never hold: " + what + ".",
+            "Give longer hours on at least one day, or split the work."));
+  }
+}

@@ -1,0 +1,27 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.air.Release;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.wood.WoodData;
+import java.util.List;
+
+/**
+ * What the project is made of.
+ *
+ * @param wood the species
+ * @param adhesive for the blanks
+ * @param finish on every part
+ * @param solvents the volatile part of the finish, shares by mass; empty if nothing but water
+ *     evaporates
+ */
+public record Materials(
+    WoodData wood, AdhesiveData adhesive, FinishData finish, List<Release.Share> solvents) {
+  /** Copies the list; refuses nulls. */
+  public Materials {
+    if (wood == null || adhesive == null || finish == null) {
+      throw new NullPointerException("wood, adhesive and finish");
+    }
+    solvents = List.copyOf(solvents);
+  }
+}

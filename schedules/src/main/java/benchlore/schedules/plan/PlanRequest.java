@@ -1,0 +1,35 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.wood.Seasons;
+import java.time.LocalDateTime;
+import java.util.List;
+
+/**
+ * One project.
+ *
+ * @param start not before this moment
+ * @param parts at least one
+ * @param materials wood, adhesive, finish
+ * @param coats how the finish goes on
+ * @param shop where
+ * @param place the year the finished parts will see
+ * @param settled whether the boards have already lain in the shop long enough
+ * @param moisturePercent of the boards by meter, 3 to 25
+ */
+public record PlanRequest(
+    LocalDateTime start,
+    List<Part> parts,
+    Materials materials,
+    CoatChoice coats,
+    Shop shop,
+    Seasons place,
+    boolean settled,
+    double moisturePercent) {
+  /** Copies the list; refuses nulls. */
+  public PlanRequest {
+    if (start == null || materials == null || coats == null || shop == null || place == null) {
+      throw new NullPointerException("start, materials, coats, shop and place");
+    }
+    parts = List.copyOf(parts);
+  }
+}

@@ -1,0 +1,157 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Cautions;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.coating.CoatBond;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.sanding.Pores;
+import benchlore.schedules.sanding.Sanding;
+import benchlore.schedules.sanding.SandingArea;
+import benchlore.schedules.sanding.SandingPass;
+import benchlore.schedules.sanding.SandingRequest;
+import benchlore.schedules.sanding.SandingSchedule;
+import benchlore.schedules.sanding.SandingWood;
+import benchlore.schedules.sanding.SurfaceWanted;
+import benchlore.schedules.wood.WoodData;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Sands every part to the grade its finish asks for, and counts the discs. */
+final class SandSteps {
+  private final PlanRequest request;
+  private final Draft draft;
+  private final List<Note> notes = new ArrayList<>();
+  private final List<Line> working = new ArrayList<>();
+  private List<Caution> cautions = List.of();
+  private final Map<String, Integer> discs = new LinkedHashMap<>();
+  private double seconds;
+  private double between;
+
+  SandSteps(PlanRequest request, Draft draft) {
+    this.request = request;
+    this.draft = draft;
+  }
+
+  void add() {
+    for (Part part : request.parts()) {
+      Answer<SandingSchedule> answer = Sanding.plan(sanding(part));
+      if (answer instanceof Answer.Given<SandingSchedule> given) {
+        take(part, given);
+      } else {
+        draft.refuse(((Answer.Refused<SandingSchedule>) answer).reasons());
+      }
+    }
+    if (draft.refused()) {
+      return;
+    }
+    List<Slot> slots = draft.book("sanding", seconds - between);
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              "sand",
+              "Sand the bare wood",
+              Step.Kind.WORK,
+              slots,
+              notes,
+              cautions,
+              working,
+              Optional.empty()));
+    }
+    discs.forEach(
+        (grade, count) ->
+            draft.buy(
+                new Purchase(grade, Quantity.of(count, Unit.COUNT), "discs or sheets, all parts")));
+  }
+
+  private void take(Part part, Answer.Given<SandingSchedule> given) {
+    SandingSchedule schedule = given.value();
+    seconds = seconds + schedule.totals().seconds();
+    StringBuilder grades = new StringBuilder();
+    List<Quantity> minutes = new ArrayList<>();
+    for (SandingPass pass : schedule.passes()) {
+      count(pass);
+      grades.append(grades.length() == 0 ? "" : ", then ");
+      grades.append(pass.grit().label()).append(" for {").append(minutes.size()).append("}");
+      minutes.add(Quantity.of(pass.seconds(), Unit.SECOND));
+    }
+    notes.add(new Note(part.name() + ": " + grades + ".", minutes));
+    schedule.extras().endGrain().ifPresent(this::endGrain);
+    schedule
+        .extras()
+        .grainRaising()
+        .ifPresent(
+            raising ->
+                notes.add(
+                    Note.of(
+                        "Wet the bare wood, let it dry for {0} and knock the whiskers off with "
+                            + raising.knockOff().grit().label()
+                            + ".",
+                        Quantity.of(raising.drySeconds().high(), Unit.SECOND))));
+    schedule.extras().poreFilling().ifPresent(filling -> notes.add(filling.when()));
+    schedule
+        .extras()
+        .betweenCoats()
+        .ifPresent(scuff -> between = scuff.each().seconds() * scuff.times() + between);
+    working.addAll(named(part, given.working()));
+    cautions = Cautions.merged(cautions, given.cautions());
+  }
+
+  private void endGrain(SandingPass pass) {
+    count(pass);
+    notes.add(
+        Note.of("End grain: on to " + pass.grit().label() + ", or it drinks finish and darkens."));
+  }
+
+  private void count(SandingPass pass) {
+    discs.merge(pass.grit().label(), pass.discs(), Integer::sum);
+  }
+
+  private static List<Line> named(Part part, List<Line> lines) {
+    List<Line> named = new ArrayList<>();
+    for (Line line : lines) {
+      named.add(line.named(part.name() + ": " + line.result().name()));
+    }
+    return named;
+  }
+
+  private SandingRequest sanding(Part part) {
+    WoodData wood = request.materials().wood();
+    FinishData finish = request.materials().finish();
+    boolean scuffs = finish.bond() != CoatBond.MELTS_IN && finish.bond() != CoatBond.ANY_TIME;
+    return new SandingRequest(
+        part.surface(),
+        new SandingWood(
+            wood.hardness().map(h -> h.mid()).orElse(4_000.0),
+            wood.specificGravity().mid() * 1000,
+            pores(wood),
+            wood.figuredOrBlotchy(),
+            wood.oily()),
+        new SandingArea(part.coatedSquareMetre(), part.endGrainSquareMetre()),
+        new SurfaceWanted(
+            finish.finalGrade(),
+            scuffs ? Optional.of(finish.betweenCoatGrade()) : Optional.empty(),
+            request.coats().coats(),
+            finish.raisesGrain(),
+            request.coats().sheen() == Sheen.GLOSS),
+        request.shop().sanding());
+  }
+
+  private static Pores pores(WoodData wood) {
+    return switch (wood.pores()) {
+      case NONE -> Pores.NONPOROUS;
+      case DIFFUSE -> Pores.DIFFUSE_POROUS;
+      case SEMI_RING -> Pores.SEMI_RING_POROUS;
+      case RING -> Pores.RING_POROUS;
+    };
+  }
+}

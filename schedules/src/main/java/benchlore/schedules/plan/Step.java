@@ -1,0 +1,80 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.calendar.Slot;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One step of a plan.
+ *
+ * @param id short name, unique in the plan: "coat-2"
+ * @param title what is done, a few words
+ * @param kind hands on, or waiting
+ * @param slots when, in order; at least one; a wait is one slot
+ * @param notes what to do and what to look for
+ * @param cautions what can hurt or spoil, here and now
+ * @param working how the figures came about
+ * @param window when this step may start at the earliest and must have started at the latest
+ */
+public record Step(
+    String id,
+    String title,
+    Kind kind,
+    List<Slot> slots,
+    List<Note> notes,
+    List<Caution> cautions,
+    List<Line> working,
+    Optional<Window> window) {
+  /** Hands on, or waiting. */
+  public enum Kind {
+    /** Someone works. */
+    WORK,
+    /** Nobody works; the clock does. */
+    WAIT
+  }
+
+  /**
+   * When a step may begin.
+   *
+   * @param opens earliest
+   * @param closes latest without extra work; empty if there is none
+   */
+  public record Window(LocalDateTime opens, Optional<LocalDateTime> closes) {}
+
+  /** Copies the lists; refuses nulls and a step without time. */
+  public Step {
+    if (id == null || title == null || kind == null || window == null) {
+      throw new NullPointerException("id, title, kind and window");
+    }
+    slots = List.copyOf(slots);
+    notes = List.copyOf(notes);
+    cautions = List.copyOf(cautions);
+    working = List.copyOf(working);
+    if (slots.isEmpty()) {
+      throw new IllegalArgumentException("slots must not be empty");
+    }
+  }
+
+  /** When it begins. */
+  public LocalDateTime start() {
+    return slots.get(0).start();
+  }
+
+  /** When it is done. */
+  public LocalDateTime end() {
+    return slots.get(slots.size() - 1).end();
+  }
+
+  /** Hands-on seconds; 0 for a wait. */
+  public long workSeconds() {
+    long seconds = 0;
+    for (Slot slot : slots) {
+      seconds = seconds + slot.seconds();
+    }
+    return kind == Kind.WORK ? seconds : 0;
+  }
+}

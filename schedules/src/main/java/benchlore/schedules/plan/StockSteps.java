@@ -1,0 +1,76 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.room.Climate;
+import benchlore.schedules.wood.Air;
+import benchlore.schedules.wood.FitRequest;
+import benchlore.schedules.wood.FitSchedule;
+import benchlore.schedules.wood.RingAngle;
+import benchlore.schedules.wood.Wood;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** Lets the boards settle in the shop's air, unless they have. */
+final class StockSteps {
+  private StockSteps() {}
+
+  static void add(PlanRequest request, Draft draft) {
+    if (request.settled()) {
+      return;
+    }
+    Part thickest = request.parts().get(0);
+    for (Part part : request.parts()) {
+      thickest = part.thicknessMetre() > thickest.thicknessMetre() ? part : thickest;
+    }
+    Answer<FitSchedule> answer = Wood.plan(fit(request, thickest));
+    if (answer instanceof Answer.Given<FitSchedule> given) {
+      FitSchedule.Settling settling = given.value().settling();
+      LocalDateTime end = draft.ready().plusSeconds((long) Math.ceil(settling.highSecond()));
+      draft.add(
+          new Step(
+              "settle",
+              "Let the boards settle in the shop",
+              Step.Kind.WAIT,
+              List.of(new Slot(draft.ready(), end)),
+              List.of(
+                  Note.of(
+                      "Stack them on stickers with air all round for {0} to {1}, until two meter"
+                          + " readings a week apart agree.",
+                      Quantity.of(settling.lowSecond(), Unit.SECOND),
+                      Quantity.of(settling.highSecond(), Unit.SECOND))),
+              List.of(),
+              given.working(),
+              Optional.empty()));
+      draft.readyFrom(end);
+    } else {
+      draft.refuse(((Answer.Refused<FitSchedule>) answer).reasons());
+    }
+  }
+
+  /** The fit question for a part, without an opening or a fixing. */
+  static FitRequest fit(PlanRequest request, Part part) {
+    return new FitRequest(
+        request.materials().wood(),
+        RingAngle.FLAT,
+        part.widthMetre(),
+        part.thicknessMetre(),
+        request.moisturePercent(),
+        mean(request.shop().climate()),
+        request.place(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static Air mean(Climate climate) {
+    double humidity = 0;
+    for (Climate.Reading reading : climate.hours()) {
+      humidity = humidity + reading.relativeHumidityPercent();
+    }
+    return new Air(climate.meanCelsius(), humidity / climate.hours().size());
+  }
+}

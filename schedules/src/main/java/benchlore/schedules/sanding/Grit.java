@@ -1,0 +1,30 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Provenance;
+
+/**
+ * One grade of coated abrasive.
+ *
+ * <p>Made by {@link Grits}; the table there holds every grade this package knows.
+ *
+ * @param system the scale the number belongs to
+ * @param number the grade as printed on the back of the paper, 12 to 2500
+ * @param micron average grain size, micrometres
+ * @param from where the grain size comes from
+ */
+public record Grit(GritSystem system, int number, double micron, Provenance from) {
+  /** Refuses a grain size that is not a positive finite number. */
+  public Grit {
+    if (system == null || from == null) {
+      throw new NullPointerException("system and from");
+    }
+    if (!(micron > 0) || !Double.isFinite(micron)) {
+      throw new IllegalArgumentException("micron must be positive and finite: " + micron);
+    }
+  }
+
+  /** The grade as the trade writes it, the scale always shown: "P180", "CAMI 180". */
+  public String label() {
+    return system.prefix() + number;
+  }
+}

@@ -1,0 +1,151 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Grades of coated abrasive: look one up, find the nearest to a grain size, convert between scales.
+ *
+ * <p>Grades are compared by grain size in micrometres, never by number: CAMI 400 is about P800. Up
+ * to about 220 the two scales agree within the charts' own rounding, above it they part.
+ */
+public final class Grits {
+  private static final double COARSEST_MICRON = 3000;
+  private static final double FINEST_MICRON = 1;
+  private static final double CLOSE_RATIO = 1.12;
+  private static final Provenance NEAREST_RULE =
+      Provenance.commonPractice("grades are matched by grain size, nearest by ratio");
+
+  private Grits() {}
+
+  /** Every grade of a scale, coarse first. */
+  public static List<Grit> all(GritSystem system) {
+    if (system == null) {
+      throw new NullPointerException("system");
+    }
+    return system == GritSystem.CAMI ? GritTable.CAMI : GritTable.FEPA_P;
+  }
+
+  /**
+   * A grade by its number.
+   *
+   * @param system the scale
+   * @param number as printed on the paper
+   * @return the grade; empty if the scale has no such grade here
+   */
+  public static Optional<Grit> find(GritSystem system, int number) {
+    for (Grit grit : all(system)) {
+      if (grit.number() == number) {
+        return Optional.of(grit);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The grade whose grain is nearest to a size.
+   *
+   * @param system the scale to look in
+   * @param micron grain size, 1 to 3000 micrometres; anything else is refused
+   * @return the grade with its ratio; a caution if no grade of the scale comes close
+   */
+  public static Answer<GritMatch> nearest(GritSystem system, double micron) {
+    if (system == null) {
+      throw new NullPointerException("system");
+    }
+    Checks checks =
+        new Checks().within("micron", micron, FINEST_MICRON, COARSEST_MICRON, Unit.MICRON);
+    return checks.fine()
+        ? match(system, Figure.input("grain size asked for", micron, Unit.MICRON))
+        : Answer.refuse(checks.refusals());
+  }
+
+  /**
+   * The grade of another scale that comes nearest to this one.
+   *
+   * @param grit the grade in hand
+   * @param system the scale to convert to
+   * @return the nearest grade; a caution if no grade of that scale comes close
+   */
+  public static Answer<GritMatch> convert(Grit grit, GritSystem system) {
+    if (grit == null || system == null) {
+      throw new NullPointerException("grit and system");
+    }
+    return match(system, Figure.of(grit.label(), grit.micron(), Unit.MICRON, grit.from()));
+  }
+
+  /** The grade of a scale nearest to a positive grain size, by ratio. */
+  static Grit closest(GritSystem system, double micron) {
+    Grit best = all(system).get(0);
+    for (Grit grit : all(system)) {
+      if (apart(grit.micron(), micron) < apart(best.micron(), micron)) {
+        best = grit;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Grain size of a P number, which need not be a grade of the table: straight between neighbours
+   * on logarithmic scales.
+   *
+   * @param number 12 to 2500
+   * @return micrometres
+   */
+  static double micronOfP(double number) {
+    List<Grit> grades = GritTable.FEPA_P;
+    Grit coarse = grades.get(0);
+    for (Grit fine : grades) {
+      if (fine.number() >= number) {
+        return between(coarse, fine, number);
+      }
+      coarse = fine;
+    }
+    return coarse.micron();
+  }
+
+  /** How far two grain sizes are apart: the larger over the smaller, 1 or more. */
+  static double apart(double micron, double otherMicron) {
+    return micron > otherMicron ? micron / otherMicron : otherMicron / micron;
+  }
+
+  private static double between(Grit coarse, Grit fine, double number) {
+    if (fine.number() == number || coarse.number() == fine.number()) {
+      return fine.micron();
+    }
+    double span = Numeric.log((double) fine.number() / coarse.number());
+    double share = Numeric.log(number / coarse.number()) / span;
+    return Numeric.pow(fine.micron() / coarse.micron(), share) * coarse.micron();
+  }
+
+  private static Answer<GritMatch> match(GritSystem system, Figure asked) {
+    double micron = asked.quantity().value();
+    Grit grit = closest(system, micron);
+    Line line =
+        new Line(
+            Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from()),
+            "nearest grade: least ratio of the larger to the smaller grain size",
+            List.of(asked),
+            NEAREST_RULE);
+    List<Caution> cautions = new ArrayList<>();
+    if (apart(grit.micron(), micron) > CLOSE_RATIO) {
+      cautions.add(
+          new Caution(
+              "no-close-grade",
+              Caution.Severity.WORK,
+              Note.of("No grade of this scale has grain close to what was asked for."),
+              Note.of("Where scratches matter, take the finer neighbour and sand longer.")));
+    }
+    return Answer.of(new GritMatch(grit, grit.micron() / micron), List.of(line), cautions);
+  }
+}

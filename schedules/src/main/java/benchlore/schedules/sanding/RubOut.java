@@ -1,0 +1,212 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Caution.Severity;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Rubs a cured film out to a sheen: level with paper, refine by the cheapest path over the shelf,
+ * then pad, compound or polish.
+ *
+ * <pre>
+ * film off = sum over papers of max(marks, one covering pass) + rubbing;  film left = film - film off
+ * </pre>
+ *
+ * <p>The same model as {@link Sanding}, with the scratch of a hard film. Only film finishes can be
+ * rubbed out; hard, brittle and melted-together ones (shellac, lacquer, two-part) take it best.
+ * Chains are general finishing practice, from memory; times may be out by a factor of two.
+ */
+public final class RubOut {
+  /** Coarsest grain used on a film: P320. */
+  private static final double COARSEST_MICRON = 46;
+
+  private static final Datum LEAST_FILM =
+      Datum.of(25, Unit.MICRON, Provenance.fromMemory("a thinner film wears through soon"));
+
+  private static final Provenance RULE =
+      Provenance.fromMemory("rub-out chains and film removal of general finishing practice");
+
+  private static final Figure FILM_HARDNESS =
+      Figure.of(
+          "hardness the film is taken as",
+          SandingRules.REFERENCE_HARDNESS.low(),
+          Unit.NEWTON,
+          Provenance.fromMemory("clean or wet paper cuts cured film about like cherry"));
+
+  private RubOut() {}
+
+  /**
+   * The cheapest rub-out in hands-on time.
+   *
+   * @param request the question; refused outside the ranges of its record, if the last paper can't
+   *     be reached from the shelf, or if less than 25 micrometres of film would be left
+   * @return the steps with working and cautions
+   */
+  public static Answer<RubOutSchedule> plan(RubOutRequest request) {
+    if (request == null) {
+      throw new NullPointerException("request");
+    }
+    Checks checks = new Checks();
+    SandingChecks.shop(checks, request.shop());
+    checks.within("filmMicron", request.filmMicron(), 5, 2000, Unit.MICRON);
+    checks.within("levelMicron", request.levelMicron(), 1, 500, Unit.MICRON);
+    checks.within("areaSquareMetre", request.areaSquareMetre(), 0.0001, 1000, Unit.SQUARE_METRE);
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    Optional<List<SandingPass>> papers = papers(request);
+    if (papers.isEmpty()) {
+      return Answer.refuse(List.of(noWay(request)));
+    }
+    RubOutSchedule schedule = schedule(request, papers.get());
+    if (schedule.leftMicron() < LEAST_FILM.low()) {
+      return Answer.refuse(List.of(tooThin(request, schedule)));
+    }
+    return Answer.of(schedule, working(request, schedule), cautions(request, schedule));
+  }
+
+  private static Optional<List<SandingPass>> papers(RubOutRequest request) {
+    SandingShop shop = request.shop();
+    List<Grit> fine = new ArrayList<>();
+    for (Grit grit : shop.shelf()) {
+      if (grit.micron() <= COARSEST_MICRON) {
+        fine.add(grit);
+      }
+    }
+    SandingShop papers = new SandingShop(fine, shop.tools(), shop.jumpLimitRatio());
+    Stock film = Stock.film(request.areaSquareMetre());
+    return GradePath.cheapest(film, papers, start(request), target(request));
+  }
+
+  private static GradeTarget target(RubOutRequest request) {
+    return GradeTarget.of(request.sheen().lastPaper());
+  }
+
+  private static StartDepth start(RubOutRequest request) {
+    double depth = request.levelMicron();
+    Line line =
+        new Line(
+            Figure.computed("depth to level", depth, Unit.MICRON),
+            "depth = nibs, brush marks or orange peel",
+            List.of(Figure.input("depth to level", depth, Unit.MICRON)),
+            RULE);
+    return StartDepth.cut(depth, line);
+  }
+
+  private static RubOutSchedule schedule(RubOutRequest request, List<SandingPass> papers) {
+    double seconds = Sanding.seconds(papers);
+    double removed = 0;
+    for (SandingPass pass : papers) {
+      removed = removed + pass.removedMicron();
+    }
+    for (RubKind kind : request.sheen().rubbing()) {
+      seconds = kind.secondsPerSquareMetre() * request.areaSquareMetre() + seconds;
+      removed = removed + kind.removedMicron();
+    }
+    double left = request.filmMicron() - removed;
+    return new RubOutSchedule(papers, request.sheen().rubbing(), seconds, removed, left);
+  }
+
+  private static Refusal noWay(RubOutRequest request) {
+    Datum last = request.sheen().lastPaper();
+    return new Refusal(
+        "shelf",
+        Note.of("The last paper for this sheen can't be reached from the shelf in small steps."),
+        Note.of(
+            "Have papers from P320 or P400 up to P{0} to P{1} with no large gap between.",
+            Quantity.of(last.low(), Unit.COUNT), Quantity.of(last.high(), Unit.COUNT)));
+  }
+
+  private static Refusal tooThin(RubOutRequest request, RubOutSchedule schedule) {
+    return new Refusal(
+        "filmMicron",
+        Note.of(
+            "Rubbing out takes about {0} of a film of {1}: it would cut through at edges.",
+            Quantity.of(schedule.removedMicron(), Unit.MICRON),
+            Quantity.of(request.filmMicron(), Unit.MICRON)),
+        Note.of("Add a coat or two and let the film cure, or choose a duller sheen."));
+  }
+
+  private static List<Line> working(RubOutRequest request, RubOutSchedule schedule) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(start(request).line());
+    for (SandingPass pass : schedule.papers()) {
+      lines.add(SandingWorking.pass(pass, request.areaSquareMetre(), List.of(FILM_HARDNESS)));
+    }
+    for (RubKind kind : schedule.rubbing()) {
+      double pace = kind.secondsPerSquareMetre();
+      lines.add(
+          new Line(
+              Figure.computed(kind.words(), request.areaSquareMetre() * pace, Unit.SECOND),
+              "seconds = area x pace",
+              List.of(Figure.of("pace", pace, Unit.SECOND_PER_SQUARE_METRE, RULE)),
+              RULE));
+    }
+    lines.add(
+        new Line(
+            Figure.computed("film left", schedule.leftMicron(), Unit.MICRON),
+            "film left = film - sum of what each step takes",
+            List.of(
+                Figure.input("film", request.filmMicron(), Unit.MICRON),
+                Figure.computed("taken off", schedule.removedMicron(), Unit.MICRON),
+                Figure.of("least film", LEAST_FILM.low(), Unit.MICRON, LEAST_FILM.from())),
+            RULE));
+    return lines;
+  }
+
+  private static List<Caution> cautions(RubOutRequest request, RubOutSchedule schedule) {
+    List<Caution> cautions = new ArrayList<>();
+    add(
+        cautions,
+        Severity.WORK,
+        "cure-before-rubbing",
+        "A film that isn't fully cured clogs paper, shrinks back and loses its gloss.",
+        "Wait for the full cure on the label before rubbing out.");
+    if (powered(request.shop())) {
+      add(
+          cautions,
+          Severity.DANGER,
+          "mains-and-water",
+          "Wet sanding with a mains-powered sander can kill.",
+          "Wet-sand by hand on a block, or use a tool made and rated for it; dry papers need dust"
+              + " extraction and a respirator.");
+    }
+    add(
+        cautions,
+        Severity.WORK,
+        "no-steel-wool-on-waterborne",
+        "Bits of steel wool left in or under a waterborne film rust into dark specks.",
+        "Use nonwoven pads on waterborne finishes.");
+    if (schedule.leftMicron() < request.filmMicron() / 2) {
+      add(
+          cautions,
+          Severity.WORK,
+          "half-the-film-goes",
+          "Rubbing out takes more than half of this film.",
+          "Add a coat first, and keep off edges and corners, where it is thinnest.");
+    }
+    return cautions;
+  }
+
+  private static boolean powered(SandingShop shop) {
+    return shop.tools().contains(SandingTool.RANDOM_ORBIT)
+        || shop.tools().contains(SandingTool.BELT);
+  }
+
+  private static void add(
+      List<Caution> cautions, Severity severity, String code, String what, String measure) {
+    cautions.add(new Caution(code, severity, Note.of(what), Note.of(measure)));
+  }
+}

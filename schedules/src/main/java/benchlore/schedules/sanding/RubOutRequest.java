@@ -1,0 +1,25 @@
+package benchlore.schedules.sanding;
+
+/**
+ * A question about rubbing out a cured film.
+ *
+ * @param sheen the sheen wanted
+ * @param filmMicron dry film there is, 5 to 2000
+ * @param levelMicron depth of the nibs, brush marks or orange peel to level, 1 to 500; 5 to 20 is
+ *     usual
+ * @param areaSquareMetre 0.0001 to 1000
+ * @param shop what is to hand
+ */
+public record RubOutRequest(
+    RubbedSheen sheen,
+    double filmMicron,
+    double levelMicron,
+    double areaSquareMetre,
+    SandingShop shop) {
+  /** Refuses nulls; figures are checked by the plan. */
+  public RubOutRequest {
+    if (sheen == null || shop == null) {
+      throw new NullPointerException("sheen and shop");
+    }
+  }
+}

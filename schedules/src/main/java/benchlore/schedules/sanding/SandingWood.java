@@ -1,0 +1,29 @@
+package benchlore.schedules.sanding;
+
+/**
+ * The wood, as far as sanding asks.
+ *
+ * @param hardnessNewton side (Janka) hardness at 12 % moisture, 200 to 25000; 1 lbf = 4.448 N
+ * @param densityKilogramPerCubicMetre 80 to 1400
+ * @param pores how its pores lie
+ * @param figured curly, quilted or burl: scratches show from every side
+ * @param resinous clogs the paper: pine, teak and the like
+ */
+public record SandingWood(
+    double hardnessNewton,
+    double densityKilogramPerCubicMetre,
+    Pores pores,
+    boolean figured,
+    boolean resinous) {
+  /** Refuses null; figures are checked by the plan. */
+  public SandingWood {
+    if (pores == null) {
+      throw new NullPointerException("pores");
+    }
+  }
+
+  /** True for wood soft enough to show every scratch. */
+  boolean soft() {
+    return pores == Pores.NONPOROUS || hardnessNewton < SandingRules.SOFT_BELOW.low();
+  }
+}

@@ -1,0 +1,149 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The working of a schedule, a line a figure. */
+final class SandingWorking {
+  private static final Provenance RATE_RULE =
+      Provenance.fromMemory(
+          "no published removal rates for hand-held sanding of wood were found; minutes may be out"
+              + " by a factor of two");
+  private static final Provenance FINAL_RULE =
+      Provenance.commonPractice(
+          "the finish's own grades; figured and soft wood takes the finer half; charts disagree,"
+              + " the label wins");
+  private static final Provenance SUM = Provenance.commonPractice("a sum");
+
+  private SandingWorking() {}
+
+  static List<Line> of(SandingRequest request, StartDepth start, SandingSchedule schedule) {
+    List<Line> lines = new ArrayList<>();
+    lines.add(start.line());
+    lines.add(finalGrade(request, start));
+    for (SandingPass pass : schedule.passes()) {
+      lines.add(pass(pass, request));
+    }
+    extras(lines, request, schedule.extras());
+    lines.add(removed(schedule));
+    lines.add(dust(request, schedule));
+    return lines;
+  }
+
+  private static Line finalGrade(SandingRequest request, StartDepth start) {
+    GradeTarget target = Sanding.target(request, start);
+    SurfaceWanted wanted = request.wanted();
+    Datum grades =
+        start.light() ? wanted.betweenCoatGrade().orElse(wanted.finalGrade()) : wanted.finalGrade();
+    return new Line(
+        Figure.computed("coarsest last grain accepted", target.coarsestMicron(), Unit.MICRON),
+        "grain size of the coarsest P grade the finish takes; by ratio the middle of its range for"
+            + " figured or soft wood",
+        List.of(
+            Figure.of("coarsest P grade", grades.low(), Unit.COUNT, grades.from()),
+            Figure.of("finest P grade", grades.high(), Unit.COUNT, grades.from()),
+            Figure.input("jump limit", request.shop().jumpLimitRatio(), Unit.RATIO)),
+        FINAL_RULE);
+  }
+
+  static Line pass(SandingPass pass, SandingRequest request) {
+    List<Figure> inputs = new ArrayList<>();
+    inputs.add(Figure.input("side hardness", request.wood().hardnessNewton(), Unit.NEWTON));
+    return pass(pass, request.area().totalSquareMetre(), inputs);
+  }
+
+  static Line pass(SandingPass pass, double area, List<Figure> more) {
+    List<Figure> inputs = new ArrayList<>(more);
+    SandingTool.Row row = pass.tool().row();
+    Grit grit = pass.grit();
+    inputs.add(Figure.input("area", area, Unit.SQUARE_METRE));
+    inputs.add(Figure.computed("depth of the marks", pass.depthMicron(), Unit.MICRON));
+    inputs.add(Figure.of("grain", grit.micron(), Unit.MICRON, grit.from()));
+    inputs.add(
+        Figure.of("one micrometre with P80 on 1 m2", 1e-6 / row.removal(), Unit.SECOND, RATE_RULE));
+    inputs.add(
+        Figure.of("covering pass", 1 / row.cover(), Unit.SECOND_PER_SQUARE_METRE, RATE_RULE));
+    inputs.add(Figure.of("disc life", row.discLife().low(), Unit.SECOND, row.discLife().from()));
+    inputs.add(figure("exponent of grain", SandingRules.GRAIN_POWER));
+    inputs.add(figure("exponent of hardness", SandingRules.HARDNESS_POWER));
+    inputs.add(figure("cleaning and looking", SandingRules.GRADE_CHANGE));
+    return new Line(
+        Figure.computed(grit.label() + " with " + pass.tool().words(), pass.seconds(), Unit.SECOND),
+        "seconds = area x max(covering pass, depth / rate) + cleaning + disc changes;"
+            + " rate = P80 rate x (grain / 201)^1.3 x (4400 / hardness)^0.5; film counts double",
+        inputs,
+        RATE_RULE);
+  }
+
+  private static void extras(List<Line> lines, SandingRequest request, SandingExtras extras) {
+    double area = request.area().totalSquareMetre();
+    if (extras.endGrain().isPresent()) {
+      List<Figure> more = List.of(figure("end grain factor", SandingRules.END_GRAIN_FACTOR));
+      lines.add(pass(extras.endGrain().get(), request.area().endGrainSquareMetre(), more));
+    }
+    if (extras.grainRaising().isPresent()) {
+      GrainRaising raising = extras.grainRaising().get();
+      lines.add(
+          light("raising the grain", raising.knockOff(), area, figure("wetting", ExtrasPlan.WET)));
+    }
+    if (extras.poreFilling().isPresent()) {
+      PoreFilling filling = extras.poreFilling().get();
+      lines.add(light("filling pores", filling.level(), area, figure("packing", ExtrasPlan.PACK)));
+    }
+    if (extras.betweenCoats().isPresent()) {
+      BetweenCoats between = extras.betweenCoats().get();
+      Figure times = Figure.computed("times", between.times(), Unit.COUNT);
+      lines.add(light("each time between coats", between.each(), area, times));
+    }
+  }
+
+  private static Line light(String name, SandingPass pass, double area, Figure more) {
+    return new Line(
+        Figure.computed(
+            name + ", light pass with " + pass.grit().label(), pass.seconds(), Unit.SECOND),
+        "seconds = light share x area x covering pass + cleaning + disc changes",
+        List.of(
+            more,
+            Figure.input("area", area, Unit.SQUARE_METRE),
+            figure("light share", SandingRules.LIGHT_SHARE),
+            Figure.of(
+                "covering pass",
+                1 / pass.tool().row().cover(),
+                Unit.SECOND_PER_SQUARE_METRE,
+                RATE_RULE)),
+        RATE_RULE);
+  }
+
+  private static Line removed(SandingSchedule schedule) {
+    List<Figure> inputs = new ArrayList<>();
+    for (SandingPass pass : schedule.passes()) {
+      inputs.add(Figure.computed(pass.grit().label(), pass.removedMicron(), Unit.MICRON));
+    }
+    return new Line(
+        Figure.computed("off the face", schedule.totals().removedMicron(), Unit.MICRON),
+        "sum over passes of max(depth, what one covering pass takes)",
+        inputs,
+        SUM);
+  }
+
+  private static Line dust(SandingRequest request, SandingSchedule schedule) {
+    double density = request.wood().densityKilogramPerCubicMetre();
+    return new Line(
+        Figure.computed("dust made", schedule.totals().dustKilogram(), Unit.KILOGRAM),
+        "dust = area x depth removed x density, wood and film apart, extras included",
+        List.of(
+            Figure.input("area", request.area().totalSquareMetre(), Unit.SQUARE_METRE),
+            Figure.input("density", density, Unit.KILOGRAM_PER_CUBIC_METRE),
+            figure("film density", SandingRules.FILM_DENSITY)),
+        SUM);
+  }
+
+  private static Figure figure(String name, Datum datum) {
+    return Figure.of(name, datum.low(), datum.unit(), datum.from());
+  }
+}

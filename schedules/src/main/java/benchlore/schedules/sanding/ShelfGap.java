@@ -1,0 +1,88 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Which grade to buy: plans again with each P grade added to the shelf and keeps those that save
+ * time. The times carry the sanding model's own doubt, so a saving of a few percent is none.
+ */
+public final class ShelfGap {
+  private static final double WORTH_SHARE = 0.98;
+  private static final Provenance RULE =
+      Provenance.commonPractice("each P grade tried on the shelf in turn");
+
+  private ShelfGap() {}
+
+  /**
+   * Grades worth buying.
+   *
+   * @param request as for {@link Sanding#plan}, and refused alike, but a shelf from which there is
+   *     no way is answered with what opens one
+   * @return offers that save at least two percent, best first
+   */
+  public static Answer<ShelfAdvice> plan(SandingRequest request) {
+    if (request == null) {
+      throw new NullPointerException("request");
+    }
+    Checks checks = SandingChecks.of(request);
+    if (!checks.fine()) {
+      return Answer.refuse(checks.refusals());
+    }
+    StartDepth start = request.start().depth();
+    OptionalDouble now = seconds(Sanding.facePasses(request, request.shop(), start));
+    List<ShelfAdvice.Offer> offers = new ArrayList<>();
+    List<Line> working = new ArrayList<>();
+    for (Grit grit : GritTable.FEPA_P) {
+      SandingShop more = request.shop().withGrit(grit);
+      OptionalDouble then = seconds(Sanding.facePasses(request, more, start));
+      if (then.isPresent()
+          && (now.isEmpty() || then.getAsDouble() < now.getAsDouble() * WORTH_SHARE)) {
+        offers.add(new ShelfAdvice.Offer(grit, then.getAsDouble()));
+        working.add(line(grit, then.getAsDouble()));
+      }
+    }
+    offers.sort((a, b) -> Double.compare(a.thenSeconds(), b.thenSeconds()));
+    return Answer.of(new ShelfAdvice(now, offers), working, List.of());
+  }
+
+  /** P grades on the cheapest path over every P grade that are not on the shelf. */
+  static List<Grit> missing(SandingRequest request, StartDepth start) {
+    SandingShop full = request.shop();
+    for (Grit grit : GritTable.FEPA_P) {
+      full = full.withGrit(grit);
+    }
+    List<Grit> missing = new ArrayList<>();
+    Optional<List<SandingPass>> passes = Sanding.facePasses(request, full, start);
+    if (passes.isPresent()) {
+      for (SandingPass pass : passes.get()) {
+        if (!request.shop().shelf().contains(pass.grit())) {
+          missing.add(pass.grit());
+        }
+      }
+    }
+    return missing;
+  }
+
+  private static OptionalDouble seconds(Optional<List<SandingPass>> passes) {
+    return passes.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Sanding.seconds(passes.get()));
+  }
+
+  private static Line line(Grit grit, double seconds) {
+    return new Line(
+        Figure.computed("face passes with " + grit.label(), seconds, Unit.SECOND),
+        "cheapest path over the shelf and " + grit.label(),
+        List.of(Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from())),
+        RULE);
+  }
+}

@@ -1,0 +1,124 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
+import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import java.util.List;
+
+/** How deep each kind of start surface must be sanded, with its working. */
+final class StartDepths {
+  private static final double MICRON_PER_METRE = 1e6;
+
+  /** Fibres bruised or torn below the ridges, which must go too. */
+  private static final Datum BELOW_PLANED =
+      Datum.range(40, 80, Unit.MICRON, Provenance.fromMemory("bruised and lifted fibres"));
+
+  private static final Datum BELOW_BALL =
+      Datum.range(10, 30, Unit.MICRON, Provenance.fromMemory("fuzz and bruised fibres"));
+
+  private static final Datum BELOW_STRAIGHT =
+      Datum.range(30, 80, Unit.MICRON, Provenance.fromMemory("steps between depths, chatter"));
+
+  private static final Datum BELOW_FILM =
+      Datum.range(10, 30, Unit.MICRON, Provenance.fromMemory("finish that soaked in"));
+
+  private static final Provenance ADDED =
+      Provenance.commonPractice("sand to the bottom of the deepest mark");
+
+  private StartDepths() {}
+
+  static void checkArc(
+      Checks checks, String pitchName, double pitch, String radiusName, double radius) {
+    checks.within(radiusName, radius, 0.00025, 0.2, Unit.METRE);
+    checks.within(pitchName, pitch, 1e-6, 0.1, Unit.METRE);
+    checks.require(
+        !(radius > 0 && pitch > 2 * radius),
+        pitchName,
+        "The cuts are further apart than the cutter is wide, so they leave a wall between.",
+        "Give a distance between cuts that is at most the cutter's diameter.");
+  }
+
+  static void checkDepth(Checks checks, String name, double micron) {
+    checks.within(name, micron, 1, 5000, Unit.MICRON);
+  }
+
+  static StartDepth sawn(SawnBy by) {
+    Datum depth = by.depth();
+    Figure marks =
+        Figure.of("depth of saw marks, deep end", depth.high(), Unit.MICRON, depth.from());
+    return StartDepth.cut(depth.high(), line(depth.high(), "depth = saw marks", List.of(marks)));
+  }
+
+  static StartDepth planed(double pitchMetre, double radiusMetre) {
+    return arc("knife pitch", pitchMetre, radiusMetre, BELOW_PLANED);
+  }
+
+  static StartDepth ballNose(double diameterMetre, double stepoverMetre) {
+    return arc("stepover", stepoverMetre, diameterMetre / 2, BELOW_BALL);
+  }
+
+  static StartDepth straightCut(double diameterMetre, double feedMetre) {
+    return arc("feed a flute", feedMetre, diameterMetre / 2, BELOW_STRAIGHT);
+  }
+
+  static StartDepth tornGrain(double depthMicron) {
+    Figure given = Figure.input("depth of the pits", depthMicron, Unit.MICRON);
+    return StartDepth.cut(depthMicron, line(depthMicron, "depth = pits", List.of(given)));
+  }
+
+  static StartDepth oldFilm(double filmMicron, StartSurface.OldFilm.Fate fate) {
+    Figure film = Figure.input("old film", filmMicron, Unit.MICRON);
+    if (fate == StartSurface.OldFilm.Fate.SCUFF) {
+      // A film thinner than a scuff is scuffed through: then it is all that comes off.
+      double scuff = Math.min(SandingRules.SCUFF_MICRON.low(), filmMicron);
+      Line line = line(scuff, "depth = scuff, at most the film", List.of(film, scuffFigure()));
+      return new StartDepth(scuff, scuff, Double.POSITIVE_INFINITY, true, line);
+    }
+    double depth = filmMicron + BELOW_FILM.high();
+    Figure below = figure("soaked in, deep end", BELOW_FILM);
+    Line line = line(depth, "depth = film + soaked in", List.of(film, below));
+    return new StartDepth(depth, filmMicron, Double.POSITIVE_INFINITY, false, line);
+  }
+
+  static StartDepth sandedTo(Grit grit) {
+    double depth = SandingRules.SCRATCH_SHARE.low() * grit.micron();
+    Figure grain = Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from());
+    Line line =
+        line(
+            depth,
+            "depth = scratch share x grain",
+            List.of(figure("scratch share", SandingRules.SCRATCH_SHARE), grain));
+    return new StartDepth(depth, 0, grit.micron(), false, line);
+  }
+
+  private static StartDepth arc(String pitchName, double pitch, double radius, Datum below) {
+    double ridge = ArcMarks.heightMetre(radius, pitch) * MICRON_PER_METRE;
+    double depth = ridge + below.high();
+    Line line =
+        new Line(
+            Figure.computed("depth to remove", depth, Unit.MICRON),
+            "depth = r - sqrt(r^2 - (s/2)^2) + fibres below",
+            List.of(
+                Figure.input(pitchName, pitch, Unit.METRE),
+                Figure.input("cutter radius", radius, Unit.METRE),
+                Figure.of("ridge height", ridge, Unit.MICRON, ArcMarks.FORMULA),
+                figure("fibres below, deep end", below)),
+            ArcMarks.FORMULA);
+    return StartDepth.cut(depth, line);
+  }
+
+  private static Figure scuffFigure() {
+    return figure("scuff", SandingRules.SCUFF_MICRON);
+  }
+
+  private static Figure figure(String name, Datum datum) {
+    return Figure.of(name, datum.high(), datum.unit(), datum.from());
+  }
+
+  private static Line line(double depth, String formula, List<Figure> inputs) {
+    return new Line(Figure.computed("depth to remove", depth, Unit.MICRON), formula, inputs, ADDED);
+  }
+}

@@ -1,0 +1,168 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.answer.Checks;
+
+/**
+ * The surface as it is now. Each variant knows how deep its marks go; {@link
+ * Sanding#plan(SandingRequest)} refuses figures outside the ranges given here.
+ */
+public sealed interface StartSurface {
+
+  /** Tells what is wrong with the figures. */
+  void check(Checks checks);
+
+  /** Depth to remove; only for figures that passed the check. */
+  StartDepth depth();
+
+  /**
+   * Sawn and nothing more.
+   *
+   * @param by what sawed it
+   */
+  record Sawn(SawnBy by) implements StartSurface {
+    /** Refuses null. */
+    public Sawn {
+      if (by == null) {
+        throw new NullPointerException("by");
+      }
+    }
+
+    @Override
+    public void check(Checks checks) {}
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.sawn(by);
+    }
+  }
+
+  /**
+   * Planed by machine or jointed.
+   *
+   * @param knifePitchMetre distance between knife marks, 0.0002 to 0.01; see {@link
+   *     ArcMarks#knifePitchMetre}
+   * @param cutterRadiusMetre radius of the cutter head with its knives, 0.01 to 0.2
+   */
+  record Planed(double knifePitchMetre, double cutterRadiusMetre) implements StartSurface {
+    @Override
+    public void check(Checks checks) {
+      StartDepths.checkArc(
+          checks, "knifePitchMetre", knifePitchMetre, "cutterRadiusMetre", cutterRadiusMetre);
+    }
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.planed(knifePitchMetre, cutterRadiusMetre);
+    }
+  }
+
+  /**
+   * Milled to shape with a ball-nose bit.
+   *
+   * @param ballDiameterMetre 0.0005 to 0.1
+   * @param stepoverMetre distance between passes, above 0, at most the diameter
+   */
+  record BallNose(double ballDiameterMetre, double stepoverMetre) implements StartSurface {
+    @Override
+    public void check(Checks checks) {
+      StartDepths.checkArc(
+          checks, "stepoverMetre", stepoverMetre, "ballDiameterMetre", ballDiameterMetre / 2);
+    }
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.ballNose(ballDiameterMetre, stepoverMetre);
+    }
+  }
+
+  /**
+   * The wall left by a straight or spiral bit.
+   *
+   * @param bitDiameterMetre 0.0005 to 0.1
+   * @param feedPerFluteMetre chip load, above 0, at most the diameter
+   */
+  record StraightCut(double bitDiameterMetre, double feedPerFluteMetre) implements StartSurface {
+    @Override
+    public void check(Checks checks) {
+      StartDepths.checkArc(
+          checks, "feedPerFluteMetre", feedPerFluteMetre, "bitDiameterMetre", bitDiameterMetre / 2);
+    }
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.straightCut(bitDiameterMetre, feedPerFluteMetre);
+    }
+  }
+
+  /**
+   * Torn or chipped grain, or any other pit of a known depth.
+   *
+   * @param depthMicron depth of the deepest pits that must go, 1 to 5000; 100 to 300 is usual
+   */
+  record TornGrain(double depthMicron) implements StartSurface {
+    @Override
+    public void check(Checks checks) {
+      StartDepths.checkDepth(checks, "depthMicron", depthMicron);
+    }
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.tornGrain(depthMicron);
+    }
+  }
+
+  /**
+   * An old finish.
+   *
+   * @param filmMicron its dry thickness, 1 to 5000; 50 to 150 is usual
+   * @param fate what becomes of it
+   */
+  record OldFilm(double filmMicron, Fate fate) implements StartSurface {
+    /** What becomes of an old film. */
+    public enum Fate {
+      /** Sanded off to bare wood. */
+      REMOVE,
+      /** Kept, and dulled so that the next coat holds. */
+      SCUFF
+    }
+
+    /** Refuses null. */
+    public OldFilm {
+      if (fate == null) {
+        throw new NullPointerException("fate");
+      }
+    }
+
+    @Override
+    public void check(Checks checks) {
+      StartDepths.checkDepth(checks, "filmMicron", filmMicron);
+    }
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.oldFilm(filmMicron, fate);
+    }
+  }
+
+  /**
+   * Sanded before.
+   *
+   * @param grit the last grade used
+   */
+  record SandedTo(Grit grit) implements StartSurface {
+    /** Refuses null. */
+    public SandedTo {
+      if (grit == null) {
+        throw new NullPointerException("grit");
+      }
+    }
+
+    @Override
+    public void check(Checks checks) {}
+
+    @Override
+    public StartDepth depth() {
+      return StartDepths.sandedTo(grit);
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package benchlore.schedules.wood;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Unit;
+import java.util.Optional;
+
+/**
+ * What the engine needs to know of one species. Ranges stay ranges.
+ *
+ * <p>Every figure is checked here for its unit and for a range no wood leaves; a record file that
+ * breaks one is an author's mistake and should be caught by its loader first (see the limits at
+ * each component).
+ *
+ * @param specificGravity oven-dry mass over volume at 12 % moisture content, {@link Unit#RATIO},
+ *     0.05 to 1.5 ({@code specific-gravity} in a species record)
+ * @param hardness side hardness, {@link Unit#NEWTON}, 100 to 30000 ({@code hardness})
+ * @param radialShrinkage green to oven-dry, {@link Unit#PERCENT}, 0.1 to 20 ({@code
+ *     radial-shrinkage})
+ * @param tangentialShrinkage green to oven-dry, {@link Unit#PERCENT}, 0.1 to 20 ({@code
+ *     tangential-shrinkage})
+ * @param movementRadial dimensional change coefficient, {@link Unit#PER_PERCENT_MOISTURE}, 0.0001
+ *     to 0.01; absent: worked out from the shrinkage ({@code movement-radial})
+ * @param movementTangential as {@code movementRadial}, along the rings ({@code
+ *     movement-tangential})
+ * @param pores how the vessels lie ({@code pores})
+ * @param oily true if the wood carries oil or wax that troubles glue and film ({@code oily})
+ * @param figuredOrBlotchy true if figure tears out or stain goes on uneven ({@code blotch-prone})
+ * @param hardwood true for a broadleaf tree, false for a conifer ({@code group})
+ * @param tannin true if the wood is rich in tannin: dark marks with iron and with water ({@code
+ *     tannin-rich})
+ */
+public record WoodData(
+    Datum specificGravity,
+    Optional<Datum> hardness,
+    Datum radialShrinkage,
+    Datum tangentialShrinkage,
+    Optional<Datum> movementRadial,
+    Optional<Datum> movementTangential,
+    Pores pores,
+    boolean oily,
+    boolean figuredOrBlotchy,
+    boolean hardwood,
+    boolean tannin) {
+  /** How the vessels of a wood lie in its rings. */
+  public enum Pores {
+    /** No vessels: conifers. */
+    NONE,
+    /** Small and even through the ring: maple, cherry, birch. */
+    DIFFUSE,
+    /** Large to small through the ring: walnut, butternut. */
+    SEMI_RING,
+    /** A row of large ones at the start of each ring: oak, ash, elm. */
+    RING
+  }
+
+  /** Refuses nulls, a wrong unit and a figure no wood has. */
+  public WoodData {
+    check("specificGravity", specificGravity, 0.05, 1.5, Unit.RATIO);
+    checkOptional("hardness", hardness, 100, 30_000, Unit.NEWTON);
+    check("radialShrinkage", radialShrinkage, 0.1, 20, Unit.PERCENT);
+    check("tangentialShrinkage", tangentialShrinkage, 0.1, 20, Unit.PERCENT);
+    checkOptional("movementRadial", movementRadial, 0.0001, 0.01, Unit.PER_PERCENT_MOISTURE);
+    checkOptional(
+        "movementTangential", movementTangential, 0.0001, 0.01, Unit.PER_PERCENT_MOISTURE);
+    if (pores == null) {
+      throw new NullPointerException("pores");
+    }
+  }
+
+  private static void checkOptional(
+      String name, Optional<Datum> datum, double low, double high, Unit unit) {
+    if (datum == null) {
+      throw new NullPointerException(name);
+    }
+    if (datum.isPresent()) {
+      check(name, datum.get(), low, high, unit);
+    }
+  }
+
+  private static void check(String name, Datum datum, double low, double high, Unit unit) {
+    if (datum == null) {
+      throw new NullPointerException(name);
+    }
+    if (datum.unit() != unit) {
+      throw new IllegalArgumentException(name + " must be in " + unit + ": " + datum.unit());
+    }
+    if (datum.low() < low || datum.high() > high) {
+      throw new IllegalArgumentException(
+          name + " must be " + low + " to " + high + ": " + datum.low() + ", " + datum.high());
+    }
+  }
+}

@@ -1,0 +1,176 @@
+package benchlore.schedules.air;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import benchlore.schedules.answer.Answer;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+
+class AirPropertyTest {
+  private static final int TRIES = 200;
+
+  @Provide
+  Arbitrary<Release> release() {
+    Arbitrary<SolventData> solvent =
+        Arbitraries.of("toluene", "ethanol", "acetone", "turpentine", "n-butyl acetate")
+            .map(Solvents::of);
+    return Combinators.combine(
+            Arbitraries.doubles().between(0, 20_000),
+            Arbitraries.doubles().between(0.001, 3).ofScale(4),
+            solvent,
+            Arbitraries.doubles().between(0.1, 1),
+            Arbitraries.of(ApplyMethod.class))
+        .as(
+            (start, kg, s, share, method) ->
+                new Release(
+                    start, kg, List.of(new Release.Share(s, share)), method, Optional.empty()));
+  }
+
+  @Provide
+  Arbitrary<List<Release>> releases() {
+    return release().list().ofMinSize(1).ofMaxSize(4);
+  }
+
+  @Provide
+  Arbitrary<RoomAir> room() {
+    return Combinators.combine(
+            Arbitraries.doubles().between(10, 1000),
+            Arbitraries.doubles().between(0.2, 30),
+            Arbitraries.doubles().between(1, 10),
+            Arbitraries.doubles().between(-10, 40))
+        .as(RoomAir::ofAirChanges);
+  }
+
+  private static AirSchedule schedule(RoomAir room, List<Release> releases) {
+    return ScheduleBuild.of(new AirRequest(room, releases, List.of(), false, false));
+  }
+
+  private static double peak(AirSchedule schedule) {
+    return schedule.peaks().index().orElseThrow().value();
+  }
+
+  @Property(tries = TRIES)
+  void neverNegativeNeverNaN(
+      @ForAll("room") RoomAir room, @ForAll("releases") List<Release> releases) {
+    AirSchedule s = schedule(room, releases);
+    double before = -1;
+    for (AirSchedule.Point point : s.curve()) {
+      assertTrue(point.second() > before);
+      before = point.second();
+      assertTrue(point.ppm() >= -1e-9 && Double.isFinite(point.ppm()));
+      assertTrue(point.index().orElseThrow() <= peak(s) * (1 + 1e-9) + 1e-12);
+    }
+    for (AirSchedule.ReEntry reEntry : s.reEntries()) {
+      assertTrue(reEntry.second().orElse(0) >= 0);
+    }
+    assertTrue(s.eightHour().index().orElseThrow() <= peak(s) * (1 + 1e-9));
+    assertTrue(Double.isFinite(s.flow().changesPerHour()) && s.flow().changesPerHour() > 0);
+  }
+
+  @Property(tries = TRIES)
+  void planNeverThrows(@ForAll double a, @ForAll double b, @ForAll double c) {
+    Release release =
+        new Release(
+            a,
+            b,
+            List.of(new Release.Share(Solvents.of("acetone"), c)),
+            ApplyMethod.BRUSH,
+            Optional.of(new ReleaseCurve(c, a, b)));
+    AirRequest request =
+        new AirRequest(new RoomAir(a, b, c, a), List.of(release), List.of(), false, false);
+    Answer<AirSchedule> answer = Air.plan(request);
+    int told = answer.fold(g -> g.working().size(), r -> r.reasons().size());
+    assertTrue(told > 0);
+  }
+
+  @Property(tries = TRIES)
+  void moreOutdoorAirNeverMakesItWorse(
+      @ForAll("room") RoomAir room,
+      @ForAll("releases") List<Release> releases,
+      @ForAll @DoubleRange(min = 1, max = 5) double more) {
+    RoomAir windy =
+        new RoomAir(room.volume(), room.outdoorFlow() * more, room.mixingFactor(), room.celsius());
+    assertTrue(peak(schedule(windy, releases)) <= peak(schedule(room, releases)) * (1 + 1e-9));
+  }
+
+  @Property(tries = TRIES)
+  void twiceTheSolventIsTwiceTheVapour(
+      @ForAll("room") RoomAir room, @ForAll("release") Release release) {
+    Release twice =
+        new Release(
+            release.startSecond(),
+            2 * release.volatileKilogram(),
+            release.shares(),
+            release.method(),
+            release.curve());
+    double one = peak(schedule(room, List.of(release)));
+    assertEquals(2 * one, peak(schedule(room, List.of(twice))), 1e-6 * one);
+  }
+
+  @Property(tries = TRIES)
+  void theFlowAskedForIsEnough(
+      @ForAll("room") RoomAir room, @ForAll("releases") List<Release> releases) {
+    FlowNeeded flow = schedule(room, releases).flow();
+    RoomAir enough =
+        new RoomAir(room.volume(), flow.governing(), room.mixingFactor(), room.celsius());
+    AirSchedule s = schedule(enough, releases);
+    assertTrue(peak(s) <= 1 + 1e-9);
+    assertTrue(s.peaks().percentLowerExplosive().orElseThrow().value() <= 10 + 1e-9);
+    RoomAir lean =
+        new RoomAir(
+            room.volume(),
+            flow.healthEightHour().orElseThrow(),
+            room.mixingFactor(),
+            room.celsius());
+    assertTrue(schedule(lean, releases).eightHour().index().orElseThrow() <= 1 + 1e-9);
+  }
+
+  @Property(tries = TRIES)
+  void airIsFineFromReEntryUntilTheNextCoat(
+      @ForAll("room") RoomAir room,
+      @ForAll("releases") List<Release> releases,
+      @ForAll @DoubleRange(min = 0, max = 1) double share) {
+    AirSchedule s = schedule(room, releases);
+    Exposure exposure = Exposure.of(room, releases);
+    List<AirSchedule.ReEntry> all = s.reEntries();
+    for (int i = 0; i < all.size(); i++) {
+      AirSchedule.ReEntry reEntry = all.get(i);
+      if (reEntry.healthSecond().isPresent()) {
+        double from = reEntry.coatStartSecond() + reEntry.healthSecond().getAsDouble();
+        double next = i + 1 < all.size() ? all.get(i + 1).coatStartSecond() : from + 200_000;
+        double moment = from + share * Math.max(0, next - from);
+        assertTrue(exposure.at(Scale.HEALTH, moment) <= 1 + 1e-6);
+      }
+    }
+  }
+
+  @Property(tries = TRIES)
+  void massBalances(
+      @ForAll("room") RoomAir room,
+      @ForAll("release") Release release,
+      @ForAll @DoubleRange(min = 0, max = 100_000) double second) {
+    MixedRoom mixed = MixedRoom.of(room);
+    Emission emission = Emission.of(release);
+    double inRoom = mixed.volume() * mixed.concentration(emission, second);
+    double gone = mixed.dose(emission, second) * mixed.changesPerSecond() * mixed.volume();
+    assertEquals(emission.releasedKilogram(second), inRoom + gone, 1e-9);
+    assertTrue(gone >= -1e-12);
+  }
+
+  @Property(tries = TRIES)
+  void ppmAndMassAreEachOthersInverse(
+      @ForAll @DoubleRange(min = 0, max = 1e6) double ppm,
+      @ForAll @DoubleRange(min = 2, max = 500) double gramPerMole,
+      @ForAll @DoubleRange(min = -20, max = 50) double celsius) {
+    double mass = Vapour.kilogramPerCubicMetre(ppm, gramPerMole / 1000, celsius);
+    assertEquals(ppm, Vapour.ppm(mass, gramPerMole / 1000, celsius), 1e-9 * ppm);
+  }
+}
