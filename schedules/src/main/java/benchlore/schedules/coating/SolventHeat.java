@@ -7,7 +7,8 @@ import java.util.List;
  * Heat of evaporation of common solvents near 25 deg C, which says how steeply their vapour
  * pressure rises with temperature.
  *
- * <p>Keyed by the solvent record's id; unknown solvents count as {@link #OTHER}. All figures from memory of handbook tables.
+ * <p>Keyed by the solvent record's id; unknown solvents count as {@link #OTHER}. All figures from
+ * memory of handbook tables.
  */
 enum SolventHeat {
   ETHANOL("ethanol", 42_300),

@@ -38,7 +38,7 @@ final class WetHours {
     return Answer.of(cautions, List.of(), List.of());
   }
 
-  private static List<Breach> breaches(DryingRequest request, DryingTimes times) {
+  static List<Breach> breaches(DryingRequest request, DryingTimes times) {
     FinishData finish = request.finish();
     WetAir air = WetAir.of(request, wet(finish, times, WetLimit.DEW));
     List<Breach> breaches = new ArrayList<>();
