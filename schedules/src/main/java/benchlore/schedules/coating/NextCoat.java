@@ -1,7 +1,6 @@
 package benchlore.schedules.coating;
 
 import java.time.LocalDateTime;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -69,27 +68,18 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
         return passable;
       }
       DryingRequest coat = like.withStart(moment);
-      Optional<List<Breach>> breaches = breaches(coat);
-      if (breaches.isPresent() && breaches.get().isEmpty()) {
-        return next;
-      }
-      if (passable.isEmpty() && breaches.isPresent()) {
-        passable = next;
+      Optional<DryingTimes> times = Drying.wetTimes(coat);
+      if (FirstMoment.fine(coat) && times.isPresent()) {
+        if (WetHours.sound(coat, times.get())) {
+          return next;
+        }
+        boolean stands = !WetHours.tooCold(coat, times.get());
+        passable = passable.isEmpty() && stands ? next : passable;
       }
       LocalDateTime from = scuffed ? moment.minus(sessions.scuff()) : moment;
       next = sessions.first(from.withMinute(0).withSecond(0).withNano(0).plusHours(1), scuffed);
     }
     return passable;
-  }
-
-  /** The limits broken while this coat is wet; empty if it can't go on at all. */
-  private static Optional<List<Breach>> breaches(DryingRequest coat) {
-    Optional<DryingTimes> times = Drying.wetTimes(coat);
-    if (!FirstMoment.fine(coat) || times.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Breach> breaches = WetHours.breaches(coat, times.get());
-    return WetHours.tooCold(coat, times.get()) ? Optional.empty() : Optional.of(breaches);
   }
 
   private static ScuffReason planned(int number, FinishData finish, DryingTimes times) {

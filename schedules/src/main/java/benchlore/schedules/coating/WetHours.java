@@ -38,7 +38,7 @@ final class WetHours {
     return Answer.of(cautions, List.of(), List.of());
   }
 
-  static List<Breach> breaches(DryingRequest request, DryingTimes times) {
+  private static List<Breach> breaches(DryingRequest request, DryingTimes times) {
     FinishData finish = request.finish();
     WetAir air = WetAir.of(request, wet(finish, times, WetLimit.DEW));
     List<Breach> breaches = new ArrayList<>();
@@ -47,6 +47,11 @@ final class WetHours {
       Breach.find(limit, finish, wet).ifPresent(breaches::add);
     }
     return breaches;
+  }
+
+  /** Whether every limit is kept to while the film is wet. */
+  static boolean sound(DryingRequest request, DryingTimes times) {
+    return breaches(request, times).isEmpty();
   }
 
   /** Whether the film stays below its minimum temperature all the time it is wet. */
@@ -96,7 +101,7 @@ final class WetHours {
       DryingRequest later = request.withStart(hour.plusHours(i));
       if (FirstMoment.fine(later)) {
         Optional<DryingTimes> times = Drying.wetTimes(later);
-        if (times.isPresent() && breaches(later, times.get()).isEmpty()) {
+        if (times.isPresent() && sound(later, times.get())) {
           return "Start at " + Moment.words(later.start(), request.start()) + " instead";
         }
       }

@@ -3,9 +3,12 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.room.Climate;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -109,15 +112,8 @@ class HostileCoatingTest {
                 Sheen.SATIN)));
   }
 
-  @Test
-  void shopHoursThatAreNone() {
-    FinishData finish = FinishMaker.oil().make();
-    for (ShopHours hours :
-        List.of(new ShopHours(9, 9), new ShopHours(-1, 5), new ShopHours(8, 25))) {
-      Answers.refused(
-          Coating.plan(
-              new CoatingRequest(job(finish, table(), 2, 80), ROOM, NINE, hours, Sheen.GLOSS)));
-    }
+  private static CoatSessions nobody() {
+    return new CoatSessions(new ShopWeek(Map.of(), List.of()), Duration.ZERO, Duration.ZERO);
   }
 
   @Test
@@ -128,12 +124,12 @@ class HostileCoatingTest {
             job(finish, new CoatedArea(-1, -1, true), 0, Double.NaN),
             ROOM,
             NINE,
-            new ShopHours(9, 9),
+            nobody(),
             Sheen.MATT);
     List<String> inputs = Answers.refused(Coating.plan(request));
     assertTrue(
         inputs.containsAll(
-            List.of("hours", "faceSquareMetre", "edgeSquareMetre", "coats", "wetFilmMicron")),
+            List.of("sessions", "faceSquareMetre", "edgeSquareMetre", "coats", "wetFilmMicron")),
         inputs.toString());
   }
 
@@ -141,6 +137,6 @@ class HostileCoatingTest {
       FinishData finish, CoatedArea area, int coats, double micron) {
     return Coating.plan(
         new CoatingRequest(
-            job(finish, area, coats, micron), ROOM, NINE, ShopHours.ALWAYS, Sheen.GLOSS));
+            job(finish, area, coats, micron), ROOM, NINE, CoatSessions.ALWAYS, Sheen.GLOSS));
   }
 }

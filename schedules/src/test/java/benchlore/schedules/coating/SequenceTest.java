@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.room.Climate;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -23,7 +24,7 @@ class SequenceTest {
   private static final Climate ROOM = Climate.steady(20, 50);
 
   private static Answer<CoatSchedule> plan(
-      FinishMaker maker, int coats, Climate room, ShopHours hours, Sheen sheen) {
+      FinishMaker maker, int coats, Climate room, CoatSessions hours, Sheen sheen) {
     QuantityRequest job =
         new QuantityRequest(
             maker.make(),
@@ -35,8 +36,12 @@ class SequenceTest {
     return Coating.plan(new CoatingRequest(job, room, NINE, hours, sheen));
   }
 
-  private static CoatSchedule schedule(FinishMaker maker, int coats, ShopHours hours) {
+  private static CoatSchedule schedule(FinishMaker maker, int coats, CoatSessions hours) {
     return Answers.value(plan(maker, coats, ROOM, hours, Sheen.GLOSS));
+  }
+
+  private static CoatSessions daily(int from, int to) {
+    return new CoatSessions(ShopWeek.daily(from, to), Duration.ZERO, Duration.ZERO);
   }
 
   private static List<ScuffReason> scuffs(CoatSchedule schedule) {
@@ -55,7 +60,7 @@ class SequenceTest {
 
   @Test
   void withinTheWindowCoatsFollowAtItsOpening() {
-    CoatSchedule schedule = schedule(FinishMaker.oil(), 3, ShopHours.ALWAYS);
+    CoatSchedule schedule = schedule(FinishMaker.oil(), 3, CoatSessions.ALWAYS);
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
     assertEquals(10, hoursBetween(schedule, 0));
     assertEquals(10, hoursBetween(schedule, 1));
@@ -67,7 +72,7 @@ class SequenceTest {
     FinishMaker maker = FinishMaker.oil();
     maker.recoatCloses = Optional.of(FinishMaker.seconds(12 * 3600, 16 * 3600));
     // From 9 the window is open 19 to 21; the shop is shut until 9 the next day.
-    ShopHours hours = new ShopHours(9, 18);
+    CoatSessions hours = daily(9, 18);
     Answer<CoatSchedule> answer = plan(maker, 2, ROOM, hours, Sheen.GLOSS);
     CoatSchedule schedule = Answers.value(answer);
     assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
@@ -82,7 +87,7 @@ class SequenceTest {
     maker.bond = CoatBond.WITHIN_WINDOW;
     maker.recoatCloses = Optional.of(FinishMaker.seconds(6 * 3600, 24 * 3600));
     maker.recoatOpens = FinishMaker.seconds(3 * 3600, 4 * 3600);
-    CoatSchedule schedule = schedule(maker, 2, new ShopHours(8, 12));
+    CoatSchedule schedule = schedule(maker, 2, daily(8, 12));
     assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
     assertEquals(30 * 24, hoursBetween(schedule, 0));
   }
@@ -91,7 +96,7 @@ class SequenceTest {
   void scuffAlwaysWaitsUntilItSands() {
     FinishMaker maker = FinishMaker.oil();
     maker.bond = CoatBond.SCUFF_ALWAYS;
-    CoatSchedule schedule = schedule(maker, 3, ShopHours.ALWAYS);
+    CoatSchedule schedule = schedule(maker, 3, CoatSessions.ALWAYS);
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.BOND, ScuffReason.BOND), scuffs(schedule));
     assertEquals(12, hoursBetween(schedule, 0));
   }
@@ -101,18 +106,19 @@ class SequenceTest {
     FinishMaker maker = FinishMaker.oil();
     maker.recoatCloses = Optional.empty();
     assertEquals(
-        List.of(ScuffReason.NONE, ScuffReason.BOND), scuffs(schedule(maker, 2, ShopHours.ALWAYS)));
+        List.of(ScuffReason.NONE, ScuffReason.BOND),
+        scuffs(schedule(maker, 2, CoatSessions.ALWAYS)));
   }
 
   @Test
   void meltingCoatsAreNeverScuffed() {
-    CoatSchedule schedule = schedule(FinishMaker.lacquer(), 3, new ShopHours(9, 10));
+    CoatSchedule schedule = schedule(FinishMaker.lacquer(), 3, daily(9, 10));
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
   }
 
   @Test
   void raisedGrainIsSandedOnce() {
-    CoatSchedule schedule = schedule(FinishMaker.waterborne(), 3, ShopHours.ALWAYS);
+    CoatSchedule schedule = schedule(FinishMaker.waterborne(), 3, CoatSessions.ALWAYS);
     assertEquals(
         List.of(ScuffReason.NONE, ScuffReason.RAISED_GRAIN, ScuffReason.NONE), scuffs(schedule));
   }
@@ -121,7 +127,7 @@ class SequenceTest {
   void coldNightsPutTheNextCoatOffUntilItIsWarmEnough() {
     FinishMaker maker = FinishMaker.waterborne();
     Climate shed = Climate.steady(8, 50).withHeating(8, 17, 20);
-    CoatSchedule schedule = Answers.value(plan(maker, 3, shed, ShopHours.ALWAYS, Sheen.GLOSS));
+    CoatSchedule schedule = Answers.value(plan(maker, 3, shed, CoatSessions.ALWAYS, Sheen.GLOSS));
     for (CoatStep step : schedule.coats()) {
       int hour = step.start().getHour();
       assertTrue(hour >= 8 && hour <= 16, step.start().toString());
@@ -131,7 +137,7 @@ class SequenceTest {
   @Test
   void glossBuildsAndTheWantedSheenComesLast() {
     CoatSchedule schedule =
-        Answers.value(plan(FinishMaker.oil(), 3, ROOM, ShopHours.ALWAYS, Sheen.SATIN));
+        Answers.value(plan(FinishMaker.oil(), 3, ROOM, CoatSessions.ALWAYS, Sheen.SATIN));
     assertEquals(Optional.of(Sheen.GLOSS), schedule.coats().get(0).sheen());
     assertEquals(Optional.of(Sheen.GLOSS), schedule.coats().get(1).sheen());
     assertEquals(Optional.of(Sheen.SATIN), schedule.coats().get(2).sheen());
@@ -141,17 +147,18 @@ class SequenceTest {
   @Test
   void aSheenNotSoldIsRubbedOrRefused() {
     FinishMaker lacquer = FinishMaker.lacquer();
-    assertTrue(Answers.value(plan(lacquer, 3, ROOM, ShopHours.ALWAYS, Sheen.SEMI_GLOSS)).rubOut());
+    assertTrue(
+        Answers.value(plan(lacquer, 3, ROOM, CoatSessions.ALWAYS, Sheen.SEMI_GLOSS)).rubOut());
     assertEquals(
         List.of("sheen"),
-        Answers.refused(plan(FinishMaker.oil(), 3, ROOM, ShopHours.ALWAYS, Sheen.SEMI_GLOSS)));
+        Answers.refused(plan(FinishMaker.oil(), 3, ROOM, CoatSessions.ALWAYS, Sheen.SEMI_GLOSS)));
   }
 
   @Test
   void tooThickAFilmIsRefused() {
     assertEquals(
         List.of("coats"),
-        Answers.refused(plan(FinishMaker.lacquer(), 5, ROOM, ShopHours.ALWAYS, Sheen.GLOSS)));
+        Answers.refused(plan(FinishMaker.lacquer(), 5, ROOM, CoatSessions.ALWAYS, Sheen.GLOSS)));
   }
 
   @Test
@@ -167,7 +174,7 @@ class SequenceTest {
             80,
             ApplicationMethod.SPRAY,
             SprayGun.HVLP);
-    CoatingRequest request = new CoatingRequest(job, ROOM, NINE, ShopHours.ALWAYS, Sheen.GLOSS);
+    CoatingRequest request = new CoatingRequest(job, ROOM, NINE, CoatSessions.ALWAYS, Sheen.GLOSS);
     assertEquals(List.of("method"), Answers.refused(Coating.plan(request)));
   }
 
@@ -178,9 +185,8 @@ class SequenceTest {
       @ForAll @DoubleRange(min = 15, max = 24) double celsius) {
     FinishMaker maker = FinishMaker.of(mechanism);
     Climate room = Climate.steady(celsius, 50);
-    CoatSchedule few = Answers.value(plan(maker, coats, room, new ShopHours(8, 20), Sheen.GLOSS));
-    CoatSchedule more =
-        Answers.value(plan(maker, coats + 1, room, new ShopHours(8, 20), Sheen.GLOSS));
+    CoatSchedule few = Answers.value(plan(maker, coats, room, daily(8, 20), Sheen.GLOSS));
+    CoatSchedule more = Answers.value(plan(maker, coats + 1, room, daily(8, 20), Sheen.GLOSS));
     assertTrue(!more.moment(Stage.FULL_CURE).get().isBefore(few.moment(Stage.FULL_CURE).get()));
     assertTrue(more.liquid().value() > few.liquid().value());
     for (int i = 1; i < more.coats().size(); i++) {
