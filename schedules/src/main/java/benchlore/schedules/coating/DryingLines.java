@@ -90,11 +90,16 @@ final class DryingLines {
     Figure damp = Figure.of("reference humidity", humidity.mid(), Unit.PERCENT, humidity.from());
     Figure factor = Figure.of("factor for 10 C", q10.mid(), Unit.RATIO, q10.from());
     return switch (mechanism) {
-      case EVAPORATION -> List.of(warmth);
+      case EVAPORATION -> List.of(warmth, vapour(finish));
       case COALESCENCE -> List.of(warmth, damp);
       case OXIDATION, TWO_PART -> List.of(warmth, factor);
       case MOISTURE_CURE -> List.of(warmth, damp, factor);
     };
+  }
+
+  private static Figure vapour(FinishData finish) {
+    double factor = DryingRate.vapourFactor(finish, finish.referenceCelsius().mid() + 10);
+    return Figure.of("vapour pressure, 10 C warmer", factor, Unit.RATIO, SolventHeat.from());
   }
 
   private static DryingMechanism mechanism(FinishData finish, Stage stage) {

@@ -84,12 +84,15 @@ final class DryingRate {
   }
 
   private static EquivalentAge.Rate evaporation(FinishData finish) {
+    return air -> Math.min(FASTEST, vapourFactor(finish, air.celsius()));
+  }
+
+  /** Vapour pressure of the finish's solvents, relative to the reference temperature. */
+  static double vapourFactor(FinishData finish, double celsius) {
     double perKelvin = SolventHeat.mean(finish.solvents()) / GAS_CONSTANT;
     double reference = 1 / (finish.referenceCelsius().mid() + KELVIN);
-    return air -> {
-      double inverse = reference - 1 / (air.celsius() + KELVIN);
-      return Math.min(FASTEST, Numeric.exp(perKelvin * inverse));
-    };
+    double inverse = reference - 1 / (celsius + KELVIN);
+    return Numeric.exp(perKelvin * inverse);
   }
 
   private static EquivalentAge.Rate coalescence(FinishData finish) {

@@ -46,7 +46,10 @@ final class Sequence {
     Checks checks = check();
     Answer<Quantity> liquid = LiquidQuantity.plan(request.quantity());
     liquid.fold(
-        given -> working.addAll(given.working()),
+        given -> {
+          cautions.addAll(given.cautions());
+          return working.addAll(given.working());
+        },
         refused -> {
           refused.reasons().forEach(checks::add);
           return false;
