@@ -63,6 +63,6 @@ record Cutting(
     int discs = Math.max(1, Numeric.ceil(share));
     double changes = SandingRules.DISC_CHANGE.low() * (discs - 1);
     double seconds = work + changes + SandingRules.GRADE_CHANGE.low();
-    return new SandingPass(grit, tool, seconds, discs, depthMicron, removedMicron);
+    return new SandingPass(grit, tool, seconds, discs, share, depthMicron, removedMicron);
   }
 }

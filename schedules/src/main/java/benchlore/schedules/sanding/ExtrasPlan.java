@@ -19,7 +19,7 @@ final class ExtrasPlan {
           4 * 3600.0,
           16 * 3600.0,
           Unit.SECOND,
-          Provenance.commonPractice("overnight is safe; a warm dry room takes some hours"));
+          Provenance.commonPractice("guides say overnight; a warm dry room takes some hours"));
 
   static final Datum PACK =
       Datum.of(900, Unit.SECOND_PER_SQUARE_METRE, Provenance.fromMemory("pack, wait, wipe off"));

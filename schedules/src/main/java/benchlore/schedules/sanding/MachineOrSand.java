@@ -56,8 +56,9 @@ public final class MachineOrSand {
             .withStart(
                 new StartSurface.BallNose(
                     milling.ballDiameterMetre(), milling.coarsestStepoverMetre()));
-    Checks checks = SandingChecks.of(sanding);
+    Checks checks = new Checks();
     check(checks, milling);
+    SandingChecks.butStart(checks, sanding);
     if (!checks.fine()) {
       return Answer.refuse(checks.refusals());
     }
@@ -72,6 +73,8 @@ public final class MachineOrSand {
   private static void check(Checks checks, MillingPass milling) {
     double ball = milling.ballDiameterMetre();
     double widest = ball >= 0.0005 && ball <= 0.1 ? ball : 0.1;
+    StartDepths.checkDiameter(checks, "ballDiameterMetre", ball);
+    StartDepths.checkPitch(checks, "coarsestStepoverMetre", milling.coarsestStepoverMetre(), ball);
     checks.within(
         "feedMetrePerSecond", milling.feedMetrePerSecond(), 0.0005, 1, Unit.METRE_PER_SECOND);
     checks.within(

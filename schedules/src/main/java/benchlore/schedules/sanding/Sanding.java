@@ -14,7 +14,8 @@ import java.util.Optional;
  * <p>The model is set out in {@link StartSurface} (depth to remove), {@link ArcMarks} (machine
  * marks) and the working of each answer. Grain sizes and ridge heights are published; removal
  * rates, scratch depth and disc life are not, so minutes are an estimate that may be out by a
- * factor of two, and the working says so. The order of grades is far less sensitive.
+ * factor of two, and the working says so. The order of grades is far less sensitive. Parts that are
+ * sanded together are one question with their areas added.
  */
 public final class Sanding {
   private Sanding() {}

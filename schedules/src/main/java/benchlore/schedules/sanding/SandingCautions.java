@@ -63,6 +63,10 @@ final class SandingCautions {
                   Quantity.of(start.depthMicron(), Unit.MICRON)),
               Note.of("Plane, scrape or strip first, then plan again from that surface.")));
     }
+    if (request.start() instanceof StartSurface.Planed planed
+        && planed.knifePitchMetre() > SandingRules.KNIFE_PITCH.high()) {
+      knifeMarks();
+    }
     if (Sanding.target(request, start).isPassedBy(start.grainMicron())) {
       add(
           "sanded-too-fine",
@@ -81,15 +85,23 @@ final class SandingCautions {
     }
   }
 
+  private void knifeMarks() {
+    cautions.add(
+        new Caution(
+            "coarse-knife-marks",
+            Severity.WORK,
+            Note.of(
+                "Knife marks further apart than {0} tear grain deeper than they look.",
+                Quantity.of(SandingRules.KNIFE_PITCH.high(), Unit.METRE)),
+            Note.of("Feed slower or take a last light cut, and look for torn grain.")));
+  }
+
   private void passes(SandingRequest request, SandingSchedule schedule) {
     boolean cami = false;
     boolean belt = false;
-    boolean slow = false;
-    double area = request.area().totalSquareMetre();
     for (SandingPass pass : schedule.passes()) {
       cami = cami || pass.grit().system() == GritSystem.CAMI;
       belt = belt || pass.tool() == SandingTool.BELT;
-      slow = slow || pass.seconds() > area * SandingRules.LONG_PASS.low() + 600;
     }
     if (cami) {
       add(
@@ -105,13 +117,27 @@ final class SandingCautions {
           "A belt sander digs in within a second if tipped or stopped, and cuts through veneer.",
           "Start and stop it off the work, keep it flat and moving, along the grain.");
     }
-    if (slow) {
+    if (opensTooFine(request, schedule)) {
       add(
           "long-pass",
           Severity.WORK,
-          "One of these passes is very long for its grade.",
-          "A coarser grade before it would save time; ask which grade to buy.");
+          "The first pass is long, and it already uses the coarsest grade on the shelf.",
+          "A coarser grade may save time: ask which grade to buy.");
     }
+  }
+
+  private static boolean opensTooFine(SandingRequest request, SandingSchedule schedule) {
+    if (schedule.passes().isEmpty()) {
+      return false;
+    }
+    SandingPass first = schedule.passes().get(0);
+    for (Grit grit : request.shop().shelf()) {
+      if (grit.micron() > first.grit().micron()) {
+        return false;
+      }
+    }
+    double area = request.area().totalSquareMetre();
+    return first.seconds() - SandingRules.GRADE_CHANGE.low() > area * SandingRules.LONG_PASS.low();
   }
 
   private void extras(SandingRequest request, SandingSchedule schedule) {

@@ -11,6 +11,7 @@ import benchlore.schedules.answer.Unit;
  * @param tool the tool
  * @param seconds hands-on time with cleaning, looking and disc changes
  * @param discs discs, sheets or belts used up in this pass, rounded up, at least 1
+ * @param discShare the same unrounded; over several parts add these, then round up
  * @param depthMicron depth of the marks it must take out, micrometres
  * @param removedMicron material it takes off, micrometres; not less than the depth
  */
@@ -19,6 +20,7 @@ public record SandingPass(
     SandingTool tool,
     double seconds,
     int discs,
+    double discShare,
     double depthMicron,
     double removedMicron) {
 

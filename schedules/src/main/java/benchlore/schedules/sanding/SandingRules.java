@@ -69,13 +69,31 @@ final class SandingRules {
   static final Datum SOFT_BELOW =
       Datum.of(2500, Unit.NEWTON, Provenance.commonPractice("soft wood shows every scratch"));
 
-  /** Below this pace a pass is slow enough to want a coarser grade first. */
+  /** A first pass that takes longer than this wants a coarser grade before it. */
   static final Datum LONG_PASS =
       Datum.of(900, Unit.SECOND_PER_SQUARE_METRE, Provenance.commonPractice("a quarter hour a m2"));
 
   /** Depth above which a plane, jointer or scraper is the right tool and sanding is not. */
   static final Datum PLANE_ABOVE =
       Datum.of(400, Unit.MICRON, Provenance.commonPractice("plane or scrape, then sand"));
+
+  /** Knife marks for a finished face: twenty or more an inch. */
+  static final Datum KNIFE_PITCH =
+      Datum.of(
+          0.00127,
+          Unit.METRE,
+          Provenance.source("Knife marks per inch (wood-industry magazine)", "20 or more an inch"));
+
+  /** Pace of a random-orbit sander. */
+  static final Provenance PACE =
+      Provenance.source(
+          "What are the different uses for an orbital sander?", "about one inch a second");
+
+  /** Why the jump between grades is limited. */
+  static final Provenance JUMP =
+      Provenance.source(
+          "What are the different uses for an orbital sander?",
+          "avoid skipping more than one grit size");
 
   private SandingRules() {}
 }

@@ -5,8 +5,9 @@ import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 
 /**
- * What drives the abrasive. One row a tool; every figure is from memory, since no published removal
- * rate for hand-held sanding of wood was found. Weigh one disc's work and correct them.
+ * What drives the abrasive. One row a tool. But for the pace of the random-orbit sander every
+ * figure is from memory: no published removal rate for hand-held sanding of wood was found. Weigh
+ * one disc's work and correct them.
  */
 public enum SandingTool {
   /** Paper round a cork or rubber block, by hand, along the grain. */
@@ -49,6 +50,13 @@ public enum SandingTool {
   Row row() {
     Provenance from = Provenance.fromMemory("no published disc life found");
     return new Row(removal, cover, Datum.of(discSeconds, Unit.SECOND, from));
+  }
+
+  /** Where the pace of a covering pass comes from. */
+  Provenance coverFrom() {
+    return this == RANDOM_ORBIT
+        ? SandingRules.PACE
+        : Provenance.fromMemory("pad width times an even pace");
   }
 
   /** True if this tool is used with grain of this size at all. */

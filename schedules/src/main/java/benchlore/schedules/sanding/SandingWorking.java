@@ -26,6 +26,7 @@ final class SandingWorking {
     List<Line> lines = new ArrayList<>();
     lines.add(start.line());
     lines.add(finalGrade(request, start));
+    lines.add(jump(request, start, schedule));
     for (SandingPass pass : schedule.passes()) {
       lines.add(pass(pass, request));
     }
@@ -46,9 +47,26 @@ final class SandingWorking {
             + " figured or soft wood",
         List.of(
             Figure.of("coarsest P grade", grades.low(), Unit.COUNT, grades.from()),
-            Figure.of("finest P grade", grades.high(), Unit.COUNT, grades.from()),
-            Figure.input("jump limit", request.shop().jumpLimitRatio(), Unit.RATIO)),
+            Figure.of("finest P grade", grades.high(), Unit.COUNT, grades.from())),
         FINAL_RULE);
+  }
+
+  private static Line jump(SandingRequest request, StartDepth start, SandingSchedule schedule) {
+    double before = start.grainMicron();
+    double largest = 1;
+    for (SandingPass pass : schedule.passes()) {
+      double grain = pass.grit().micron();
+      if (before != Double.POSITIVE_INFINITY) {
+        largest = Math.max(largest, before / grain);
+      }
+      before = grain;
+    }
+    return new Line(
+        Figure.computed("largest jump in the path", largest, Unit.RATIO),
+        "grain before / grain after, at most the limit; of all such paths the one with the least"
+            + " hands-on time",
+        List.of(Figure.input("jump limit", request.shop().jumpLimitRatio(), Unit.RATIO)),
+        SandingRules.JUMP);
   }
 
   static Line pass(SandingPass pass, SandingRequest request) {
@@ -67,7 +85,11 @@ final class SandingWorking {
     inputs.add(
         Figure.of("one micrometre with P80 on 1 m2", 1e-6 / row.removal(), Unit.SECOND, RATE_RULE));
     inputs.add(
-        Figure.of("covering pass", 1 / row.cover(), Unit.SECOND_PER_SQUARE_METRE, RATE_RULE));
+        Figure.of(
+            "covering pass",
+            1 / row.cover(),
+            Unit.SECOND_PER_SQUARE_METRE,
+            pass.tool().coverFrom()));
     inputs.add(Figure.of("disc life", row.discLife().low(), Unit.SECOND, row.discLife().from()));
     inputs.add(figure("exponent of grain", SandingRules.GRAIN_POWER));
     inputs.add(figure("exponent of hardness", SandingRules.HARDNESS_POWER));
@@ -115,7 +137,7 @@ final class SandingWorking {
                 "covering pass",
                 1 / pass.tool().row().cover(),
                 Unit.SECOND_PER_SQUARE_METRE,
-                RATE_RULE)),
+                pass.tool().coverFrom())),
         RATE_RULE);
   }
 

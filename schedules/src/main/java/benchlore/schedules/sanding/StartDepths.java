@@ -30,15 +30,18 @@ final class StartDepths {
 
   private StartDepths() {}
 
-  static void checkArc(
-      Checks checks, String pitchName, double pitch, String radiusName, double radius) {
-    checks.within(radiusName, radius, 0.00025, 0.2, Unit.METRE);
-    checks.within(pitchName, pitch, 1e-6, 0.1, Unit.METRE);
+  /** Cuts may be at most a cutter's width apart, else a wall stays between them. */
+  static void checkPitch(Checks checks, String name, double metre, double widestMetre) {
+    checks.within(name, metre, 1e-6, 0.1, Unit.METRE);
     checks.require(
-        !(radius > 0 && pitch > 2 * radius),
-        pitchName,
+        !(widestMetre > 0 && metre > widestMetre),
+        name,
         "The cuts are further apart than the cutter is wide, so they leave a wall between.",
         "Give a distance between cuts that is at most the cutter's diameter.");
+  }
+
+  static void checkDiameter(Checks checks, String name, double metre) {
+    checks.within(name, metre, 0.0005, 0.1, Unit.METRE);
   }
 
   static void checkDepth(Checks checks, String name, double micron) {

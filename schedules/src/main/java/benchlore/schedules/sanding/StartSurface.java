@@ -1,6 +1,7 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Unit;
 
 /**
  * The surface as it is now. Each variant knows how deep its marks go; {@link
@@ -46,8 +47,8 @@ public sealed interface StartSurface {
   record Planed(double knifePitchMetre, double cutterRadiusMetre) implements StartSurface {
     @Override
     public void check(Checks checks) {
-      StartDepths.checkArc(
-          checks, "knifePitchMetre", knifePitchMetre, "cutterRadiusMetre", cutterRadiusMetre);
+      checks.within("knifePitchMetre", knifePitchMetre, 0.0002, 0.01, Unit.METRE);
+      checks.within("cutterRadiusMetre", cutterRadiusMetre, 0.01, 0.2, Unit.METRE);
     }
 
     @Override
@@ -65,8 +66,8 @@ public sealed interface StartSurface {
   record BallNose(double ballDiameterMetre, double stepoverMetre) implements StartSurface {
     @Override
     public void check(Checks checks) {
-      StartDepths.checkArc(
-          checks, "stepoverMetre", stepoverMetre, "ballDiameterMetre", ballDiameterMetre / 2);
+      StartDepths.checkDiameter(checks, "ballDiameterMetre", ballDiameterMetre);
+      StartDepths.checkPitch(checks, "stepoverMetre", stepoverMetre, ballDiameterMetre);
     }
 
     @Override
@@ -84,8 +85,8 @@ public sealed interface StartSurface {
   record StraightCut(double bitDiameterMetre, double feedPerFluteMetre) implements StartSurface {
     @Override
     public void check(Checks checks) {
-      StartDepths.checkArc(
-          checks, "feedPerFluteMetre", feedPerFluteMetre, "bitDiameterMetre", bitDiameterMetre / 2);
+      StartDepths.checkDiameter(checks, "bitDiameterMetre", bitDiameterMetre);
+      StartDepths.checkPitch(checks, "feedPerFluteMetre", feedPerFluteMetre, bitDiameterMetre);
     }
 
     @Override

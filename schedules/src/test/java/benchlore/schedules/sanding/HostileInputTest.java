@@ -114,7 +114,8 @@ class HostileInputTest {
     MillingPass feed = new MillingPass(0.006, figure, 0.0002, 0.002, 1);
     MillingPass ball = new MillingPass(figure, 0.02, 0.0002, 0.002, 1);
     MillingPass finest = new MillingPass(0.006, 0.02, figure, 0.002, 1);
-    for (MillingPass pass : List.of(feed, ball, finest)) {
+    MillingPass coarsest = new MillingPass(0.006, 0.02, 0.0002, figure, 1);
+    for (MillingPass pass : List.of(feed, ball, finest, coarsest)) {
       Answer<MachineOrSandCurve> answer =
           MachineOrSand.plan(new MachineOrSandRequest(pass, usual()));
       assertTrue(!Questions.refused(answer).isEmpty());

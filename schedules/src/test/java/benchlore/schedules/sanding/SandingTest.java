@@ -1,6 +1,7 @@
 package benchlore.schedules.sanding;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
@@ -218,6 +219,35 @@ class SandingTest {
         List.of("depthMicron", "tool"),
         Questions.refused(
             SandingPace.plan(Questions.p(400), SandingTool.BELT, Questions.CHERRY, -1)));
+  }
+
+  @Test
+  void aLongFirstPassWithTheCoarsestGradeIsSaid() {
+    SandingRequest sawn = Questions.of(new StartSurface.Sawn(SawnBy.BANDSAW));
+    assertTrue(
+        Questions.cautions(Sanding.plan(sawn.withShop(shelf(120, 180)))).contains("long-pass"));
+    assertFalse(
+        Questions.cautions(Sanding.plan(sawn.withShop(shelf(60, 80, 100, 120, 150, 180))))
+            .contains("long-pass"));
+  }
+
+  @Test
+  void coarseKnifeMarksAreSaid() {
+    SandingRequest coarse = Questions.of(new StartSurface.Planed(0.0025, 0.03));
+    assertTrue(Questions.cautions(Sanding.plan(coarse)).contains("coarse-knife-marks"));
+    SandingRequest fine = Questions.of(new StartSurface.Planed(0.001, 0.03));
+    assertFalse(Questions.cautions(Sanding.plan(fine)).contains("coarse-knife-marks"));
+  }
+
+  @Test
+  void discSharesAddUpOverParts() {
+    // One grade on the shelf, so that the path is the same however small the part.
+    SandingRequest all = Questions.of(PITS).withShop(shelf(180));
+    SandingPass whole = plan(all).passes().get(0);
+    SandingRequest part = Questions.with(all, new SandingArea(0.25, 0));
+    assertEquals(whole.discShare(), 4 * plan(part).passes().get(0).discShare(), 1e-9);
+    assertEquals(2, whole.discs());
+    assertEquals(1, plan(part).passes().get(0).discs());
   }
 
   @Test

@@ -1,0 +1,183 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Kind;
+import benchlore.generator.library.Library;
+import benchlore.schedules.air.Release;
+import benchlore.schedules.air.SolventData;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.coating.CoatBond;
+import benchlore.schedules.coating.DryingMechanism;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.FinishFamily;
+import benchlore.schedules.coating.FinishRole;
+import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.coating.SolventShare;
+import benchlore.schedules.coating.UsePlace;
+import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.wood.WoodData;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Single records as the engine sees them. */
+public final class EngineData {
+  private static final String WATER = "water";
+
+  private EngineData() {}
+
+  /** A species. */
+  public static WoodData wood(Entry species) {
+    Facts f = species.facts();
+    return new WoodData(
+        f.datum("specific-gravity"),
+        f.optionalDatum("hardness"),
+        f.datum("radial-shrinkage"),
+        f.datum("tangential-shrinkage"),
+        f.optionalDatum("movement-radial"),
+        f.optionalDatum("movement-tangential"),
+        f.word("pores", WoodData.Pores.class),
+        f.flag("oily"),
+        f.flag("blotch-prone"),
+        f.words("group").equals("hardwood"),
+        f.flag("tannin-rich"));
+  }
+
+  /** An adhesive. */
+  public static AdhesiveData adhesive(Entry adhesive) {
+    Facts f = adhesive.facts();
+    return new AdhesiveData(
+        f.word("family", AdhesiveData.Family.class),
+        f.word("setting", AdhesiveData.Setting.class),
+        f.flag("water-based"),
+        f.datum("open-time"),
+        f.optionalDatum("closed-time"),
+        f.datum("clamp-time"),
+        f.datum("handle-after"),
+        f.datum("full-strength"),
+        f.optionalDatum("machine-after"),
+        f.datum("reference-temperature"),
+        f.datum("minimum-temperature"),
+        f.optionalDatum("maximum-temperature"),
+        f.datum("spread"),
+        f.datum("density"),
+        f.datum("pressure-softwood"),
+        f.datum("pressure-medium"),
+        f.datum("pressure-hardwood"),
+        f.datum("maximum-gap"),
+        f.optionalDatum("rate-q10"),
+        f.optionalDatum("pot-life"),
+        f.word("oily-woods", AdhesiveData.OilyWoods.class),
+        f.word("water-resistance", AdhesiveData.WaterResistance.class),
+        f.flag("creeps"));
+  }
+
+  /**
+   * A finish the engine can schedule.
+   *
+   * @return empty for a material that carries no drying figures, such as a rubbing compound
+   */
+  public static Optional<FinishData> finish(Entry finish) {
+    Facts f = finish.facts();
+    for (String key : List.of("reference-temperature", "solids-by-volume", "wet-film", "voc")) {
+      if (f.optionalDatum(key).isEmpty()) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(schedulable(f));
+  }
+
+  private static FinishData schedulable(Facts f) {
+    return new FinishData(
+        f.word("family", FinishFamily.class),
+        f.word("role", FinishRole.class),
+        f.wordList("mechanisms", DryingMechanism.class),
+        f.word("bond", CoatBond.class),
+        f.optionalDatum("touch-dry"),
+        f.optionalDatum("recoat-opens"),
+        f.optionalDatum("sand-after"),
+        f.optionalDatum("handle-after"),
+        f.optionalDatum("light-use"),
+        f.optionalDatum("full-cure"),
+        f.optionalDatum("recoat-closes"),
+        f.optionalDatum("stack-after"),
+        f.optionalDatum("pot-life"),
+        f.datum("reference-temperature"),
+        f.datum("reference-humidity"),
+        f.datum("minimum-temperature"),
+        f.datum("maximum-temperature"),
+        f.datum("maximum-humidity"),
+        f.optionalDatum("minimum-humidity"),
+        f.datum("solids-by-volume"),
+        f.datum("density"),
+        f.datum("wet-film"),
+        f.datum("coats"),
+        f.optionalDatum("maximum-dry-film"),
+        f.datum("voc"),
+        f.optionalDatum("rate-q10"),
+        f.optionalDatum("flash-point"),
+        shares(f),
+        f.wordList("methods", ApplicationMethod.class),
+        f.wordList("sheens", Sheen.class),
+        f.flag("raises-grain"),
+        f.flag("self-heating-rags"),
+        f.flag("isocyanate"),
+        f.datum("final-grade"),
+        f.datum("between-coat-grade"),
+        f.wordList("places", UsePlace.class));
+  }
+
+  private static List<SolventShare> shares(Facts f) {
+    List<SolventShare> shares = new ArrayList<>();
+    for (Facts share : f.groups("solvents")) {
+      double part = share.datum("share").mid() / 100;
+      shares.add(new SolventShare(share.words("solvent"), part));
+    }
+    return shares;
+  }
+
+  /** A solvent. */
+  public static SolventData solvent(Entry solvent) {
+    Facts f = solvent.facts();
+    return new SolventData(
+        solvent.id(),
+        f.datum("molar-mass"),
+        f.datum("density"),
+        f.optionalDatum("boiling-point"),
+        f.optionalDatum("flash-point"),
+        f.optionalDatum("lower-explosive-limit"),
+        f.optionalDatum("upper-explosive-limit"),
+        f.optionalDatum("vapour-pressure"),
+        f.optionalDatum("osha-pel"),
+        f.optionalDatum("niosh-rel"),
+        f.optionalDatum("idlh"),
+        f.optionalDatum("evaporation-rate"),
+        f.flag("refused-at-home"));
+  }
+
+  /**
+   * The organic part of what evaporates from a finish, shares by mass that add up to 1; the figure
+   * for solvent in the tin counts no water, so water is left out here too.
+   */
+  public static List<Release.Share> organic(FinishData finish, Library library) {
+    double whole = 0;
+    for (SolventShare share : finish.solvents()) {
+      whole = share.solvent().equals(WATER) ? whole : share.massShare() + whole;
+    }
+    List<Release.Share> shares = new ArrayList<>();
+    for (SolventShare share : finish.solvents()) {
+      if (!share.solvent().equals(WATER)) {
+        Entry entry = library.find(Kind.SOLVENTS, share.solvent()).orElseThrow();
+        shares.add(new Release.Share(solvent(entry), share.massShare() / whole));
+      }
+    }
+    return shares;
+  }
+
+  /** The single figure of a range that a plan takes where its file gives none: the middle. */
+  static double usual(Datum datum) {
+    return datum.mid();
+  }
+}

@@ -1,0 +1,115 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Kind;
+import benchlore.generator.library.Library;
+import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.plan.CoatChoice;
+import benchlore.schedules.plan.Materials;
+import benchlore.schedules.plan.Part;
+import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.sanding.SawnBy;
+import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.wood.Place;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Reads one checked plan file into the engine's request. */
+final class PlanFile {
+  private final Facts plan;
+  private final Facts shop;
+  private final Library library;
+
+  PlanFile(Facts plan, Facts shop, Library library) {
+    this.plan = plan;
+    this.shop = shop;
+    this.library = library;
+  }
+
+  /** The request; an unknown record is an author's mistake, told by its exception's message. */
+  PlanRequest request() {
+    Facts finish = plan.group("finish");
+    FinishData data =
+        EngineData.finish(record(Kind.FINISHES, finish.words("record")))
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        finish.words("record") + " carries no drying figures"));
+    Materials materials =
+        new Materials(
+            EngineData.wood(record(Kind.SPECIES, plan.words("species"))),
+            EngineData.adhesive(record(Kind.ADHESIVES, plan.words("adhesive"))),
+            data,
+            EngineData.organic(data, library));
+    Facts boards = plan.group("boards");
+    return new PlanRequest(
+        LocalDateTime.parse(plan.words("start").replace(' ', 'T')),
+        parts(),
+        materials,
+        coats(finish, data),
+        new ShopFile(shop, plan).shop(),
+        plan.word("place", Place.class).seasons(),
+        boards.flag("settled"),
+        Amount.of(boards.words("moisture")));
+  }
+
+  private Entry record(Kind kind, String id) {
+    return library
+        .find(kind, id)
+        .orElseThrow(() -> new IllegalArgumentException("`" + id + "` is no " + kind.one()));
+  }
+
+  private static CoatChoice coats(Facts finish, FinishData data) {
+    String film = finish.words("wet-film");
+    return new CoatChoice(
+        Integer.parseInt(finish.words("coats")),
+        film.isEmpty() ? EngineData.usual(data.wetFilmMicron()) : Amount.of(film),
+        finish.word("method", ApplicationMethod.class),
+        finish.word("sheen", Sheen.class));
+  }
+
+  private List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (Facts part : plan.groups("parts")) {
+      parts.add(
+          new Part(
+              part.words("name"),
+              Integer.parseInt(part.words("count")),
+              Amount.of(part.words("length")),
+              Amount.of(part.words("width")),
+              Amount.of(part.words("thickness")),
+              Integer.parseInt(part.words("boards")),
+              surface(part.group("surface")),
+              Amount.of(part.words("machining")),
+              part.flag("moves")));
+    }
+    return parts;
+  }
+
+  private static StartSurface surface(Facts f) {
+    String kind = f.data().facts().keySet().iterator().next();
+    return switch (kind) {
+      case "ball-nose" ->
+          new StartSurface.BallNose(
+              Amount.of(f.group(kind).words("diameter")),
+              Amount.of(f.group(kind).words("stepover")));
+      case "planed" ->
+          new StartSurface.Planed(
+              Amount.of(f.group(kind).words("pitch")), Amount.of(f.group(kind).words("radius")));
+      case "straight-cut" ->
+          new StartSurface.StraightCut(
+              Amount.of(f.group(kind).words("diameter")),
+              Amount.of(f.group(kind).words("chip-load")));
+      case "sawn" ->
+          new StartSurface.Sawn(
+              SawnBy.valueOf(f.words(kind).replace('-', '_').toUpperCase(Locale.ROOT)));
+      case "sanded" -> new StartSurface.SandedTo(ShopFile.grit(f.words(kind)));
+      default -> throw new IllegalArgumentException("surface without a meaning: " + kind);
+    };
+  }
+}

@@ -1,0 +1,21 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.library.Facts;
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.ProjectPlan;
+
+/**
+ * A plan file with the engine's answer to it.
+ *
+ * @param id the file's id
+ * @param facts the file as written
+ * @param request what was asked
+ * @param answer the plan, or why not
+ */
+public record Planned(String id, Facts facts, PlanRequest request, Answer<ProjectPlan> answer) {
+  /** Its title. */
+  public String title() {
+    return facts.words("title");
+  }
+}

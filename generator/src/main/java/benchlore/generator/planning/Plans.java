@@ -1,0 +1,78 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.LibraryLoader;
+import benchlore.generator.library.Loaded;
+import benchlore.generator.library.Place;
+import benchlore.generator.library.Problem;
+import benchlore.schedules.plan.Plan;
+import benchlore.schedules.plan.PlanRequest;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Reads plan files and has the engine plan them. */
+public final class Plans {
+  private Plans() {}
+
+  /**
+   * Plans every file in {@code plans/} of a content folder.
+   *
+   * @param content the content folder
+   * @param library its records
+   * @return each plan with its answer, by file name; or every problem in the files
+   * @throws IOException if a file can't be read
+   */
+  public static Loaded<List<Planned>> all(Path content, Library library) throws IOException {
+    Path folder = content.resolve("plans");
+    if (!Files.isDirectory(folder)) {
+      return Loaded.of(List.of());
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      List<Path> plans = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+      return of(content, plans, library);
+    }
+  }
+
+  /**
+   * Plans the files given.
+   *
+   * @param content the content folder, for its schemas and its {@code shop.yaml}
+   * @param files plan files
+   * @param library what they refer to
+   * @return each plan with its answer; or every problem in the files
+   * @throws IOException if a file can't be read
+   */
+  public static Loaded<List<Planned>> of(Path content, List<Path> files, Library library)
+      throws IOException {
+    Loaded<Map<String, Facts>> shop =
+        LibraryLoader.loadFacts(content, List.of(content.resolve("shop.yaml")), "shop", library);
+    Loaded<Map<String, Facts>> plans = LibraryLoader.loadFacts(content, files, "plans", library);
+    List<Problem> problems = new ArrayList<>(shop.problems());
+    problems.addAll(plans.problems());
+    if (!problems.isEmpty()) {
+      return Loaded.failed(problems);
+    }
+    List<Planned> planned = new ArrayList<>();
+    for (Map.Entry<String, Facts> plan : plans.value().get().entrySet()) {
+      try {
+        PlanRequest request =
+            new PlanFile(plan.getValue(), shop.value().get().get("shop"), library).request();
+        planned.add(new Planned(plan.getKey(), plan.getValue(), request, Plan.plan(request)));
+      } catch (IllegalArgumentException e) {
+        problems.add(
+            new Problem(
+                new Place("plans/" + plan.getKey() + ".yaml", 1, 1),
+                "",
+                e.getMessage(),
+                "Change it to one the library has."));
+      }
+    }
+    return problems.isEmpty() ? Loaded.of(planned) : Loaded.failed(problems);
+  }
+}

@@ -1,0 +1,114 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.library.Facts;
+import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.calendar.ShopWeek;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.plan.Shop;
+import benchlore.schedules.room.Climate;
+import benchlore.schedules.sanding.Grit;
+import benchlore.schedules.sanding.GritSystem;
+import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.sanding.SandingShop;
+import benchlore.schedules.sanding.SandingTool;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Reads the shop, with whatever a plan says of it instead. */
+final class ShopFile {
+  private final Facts shop;
+  private final Facts plan;
+
+  ShopFile(Facts shop, Facts plan) {
+    this.shop = shop;
+    this.plan = plan;
+  }
+
+  Shop shop() {
+    Climate climate = climate();
+    double changes = Double.parseDouble(shop.words("air-changes"));
+    double mixing = Double.parseDouble(shop.words("mixing-factor"));
+    double volume = Amount.of(shop.words("volume"));
+    return new Shop(
+        week(),
+        climate,
+        RoomAir.ofAirChanges(volume, changes, mixing, climate.meanCelsius()),
+        shop.wordList("ignition", IgnitionSource.class),
+        new SandingShop(
+            grades(), shop.wordList("sanders", SandingTool.class), SandingShop.USUAL_JUMP),
+        clamps(),
+        Integer.parseInt(shop.words("people")));
+  }
+
+  private Facts said(String key) {
+    return plan.find(key).isPresent() ? plan.group(key) : shop.group(key);
+  }
+
+  private Climate climate() {
+    Facts f = said("climate");
+    Climate day =
+        Climate.swing(
+            Amount.of(f.words("low")), Amount.of(f.words("high")), Amount.of(f.words("humidity")));
+    if (f.find("heating").isEmpty()) {
+      return day;
+    }
+    Facts heating = f.group("heating");
+    return day.withHeating(
+        hour(heating.words("from")), hour(heating.words("to")), Amount.of(heating.words("at")));
+  }
+
+  private static int hour(String text) {
+    return Integer.parseInt(text.substring(0, text.indexOf(' ')));
+  }
+
+  private ShopWeek week() {
+    Facts hours = said("hours");
+    Map<DayOfWeek, List<ShopWeek.Span>> days = new EnumMap<>(DayOfWeek.class);
+    for (DayOfWeek day : DayOfWeek.values()) {
+      List<ShopWeek.Span> spans = new ArrayList<>();
+      for (String span : hours.list(day.name().toLowerCase(Locale.ROOT))) {
+        int dash = span.indexOf('-');
+        spans.add(
+            new ShopWeek.Span(minute(span.substring(0, dash)), minute(span.substring(dash + 1))));
+      }
+      days.put(day, spans);
+    }
+    List<String> off =
+        plan.find("days-off").isPresent() ? plan.list("days-off") : shop.list("days-off");
+    return new ShopWeek(days, off.stream().map(LocalDate::parse).toList());
+  }
+
+  private static int minute(String clock) {
+    return Integer.parseInt(clock.substring(0, 2)) * 60 + Integer.parseInt(clock.substring(3));
+  }
+
+  private List<Grit> grades() {
+    List<Grit> grades = new ArrayList<>();
+    for (String label : shop.list("grades")) {
+      grades.add(grit(label));
+    }
+    return grades;
+  }
+
+  /** A FEPA P grade by its label; a label that is no grade is an author's mistake. */
+  static Grit grit(String label) {
+    int number = Integer.parseInt(label.substring(1));
+    return Grits.find(GritSystem.FEPA_P, number)
+        .orElseThrow(() -> new IllegalArgumentException(label + " is no FEPA P grade"));
+  }
+
+  private GlueUpRequest.Clamps clamps() {
+    Facts f = shop.group("clamps");
+    return new GlueUpRequest.Clamps(
+        Integer.parseInt(f.words("count")),
+        Amount.of(f.words("force")),
+        Amount.of(f.words("caul")),
+        Amount.of(f.words("jaw")));
+  }
+}
