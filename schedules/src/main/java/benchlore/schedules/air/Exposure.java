@@ -105,20 +105,47 @@ record Exposure(MixedRoom room, List<Coat> coats) {
     return greatest;
   }
 
+  /** The same coats in the same room with another flow of outdoor air, m3/s. */
+  Exposure withFlow(RoomAir same, double outdoorFlow) {
+    RoomAir other = new RoomAir(same.volume(), outdoorFlow, same.mixingFactor(), same.celsius());
+    return new Exposure(MixedRoom.of(other), coats);
+  }
+
+  /**
+   * The greatest mean supply of vapour over a window of this length that begins with a coat: what
+   * is released in it, and what the room still holds of earlier coats when it begins.
+   *
+   * @param volume of the room, m3
+   */
+  double greatestMeanSupply(Scale scale, double lengthSecond, double volume) {
+    double greatest = 0;
+    for (Coat first : coats) {
+      double from = first.emission().startSecond();
+      double held = at(scale, from) * volume;
+      greatest =
+          Math.max(greatest, (releasedFrom(scale, from, lengthSecond) + held) / lengthSecond);
+    }
+    return greatest;
+  }
+
   /** The greatest mean release over a window of this length that begins with a coat. */
   double greatestMeanRelease(Scale scale, double lengthSecond) {
     double greatest = 0;
     for (Coat first : coats) {
-      double from = first.emission().startSecond();
-      double sum = 0;
-      for (Coat coat : coats) {
-        double before = coat.emission().releasedKilogram(from);
-        double released = coat.emission().releasedKilogram(from + lengthSecond) - before;
-        sum = released * coat.weight(scale) + sum;
-      }
-      greatest = Math.max(greatest, sum / lengthSecond);
+      double released = releasedFrom(scale, first.emission().startSecond(), lengthSecond);
+      greatest = Math.max(greatest, released / lengthSecond);
     }
     return greatest;
+  }
+
+  private double releasedFrom(Scale scale, double from, double lengthSecond) {
+    double sum = 0;
+    for (Coat coat : coats) {
+      double before = coat.emission().releasedKilogram(from);
+      double released = coat.emission().releasedKilogram(from + lengthSecond) - before;
+      sum = released * coat.weight(scale) + sum;
+    }
+    return sum;
   }
 
   /** Starts and flash-off ends, in order: between them every curve is smooth. */

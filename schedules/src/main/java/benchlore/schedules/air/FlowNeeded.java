@@ -55,7 +55,7 @@ public record FlowNeeded(
     double governing = Math.max(health, fire);
     Governs governs =
         governing > 0 ? (fire > health ? Governs.FIRE : Governs.HEALTH) : Governs.NEITHER;
-    double average = k * exposure.greatestMeanRelease(Scale.HEALTH, EIGHT_HOURS) / FINE_INDEX;
+    double average = eightHour(exposure, room);
     double quarter = tenth * FireRule.TENTH.percent() / FireRule.QUARTER.percent();
     return new FlowNeeded(
         when(healthKnown, moment),
@@ -65,6 +65,21 @@ public record FlowNeeded(
         governs,
         governing,
         governing * 3600 / room.volume());
+  }
+
+  /**
+   * Enough for the release of each 8 hours alone; then, with that flow, for what is still in the
+   * air of earlier coats as well. More air leaves less of it, so the second figure errs to more
+   * air.
+   */
+  private static double eightHour(Exposure exposure, RoomAir room) {
+    double k = room.mixingFactor();
+    double alone = k * exposure.greatestMeanRelease(Scale.HEALTH, EIGHT_HOURS) / FINE_INDEX;
+    if (!(alone > 0)) {
+      return 0;
+    }
+    Exposure lean = exposure.withFlow(room, alone);
+    return k * lean.greatestMeanSupply(Scale.HEALTH, EIGHT_HOURS, room.volume()) / FINE_INDEX;
   }
 
   private static OptionalDouble when(boolean known, double value) {

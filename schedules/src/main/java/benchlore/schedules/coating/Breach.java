@@ -1,8 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.room.Climate;
-import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -16,29 +15,23 @@ import java.util.Optional;
  */
 record Breach(
     WetLimit limit, LocalDateTime first, double worst, double mildest, boolean throughout) {
-  private static final int STEP_SECONDS = 600;
-  private static final long DAY_SECONDS = 86_400;
-
   /**
-   * Looks at every ten minutes of the wet hours, one day at most since every day is the same.
+   * Looks at the wet hours.
    *
    * @return the breach; empty if the limit is kept to
    */
-  static Optional<Breach> find(WetLimit limit, DryingRequest request, Duration wet) {
-    Climate climate = request.climate();
-    double bound = limit.bound(request.finish());
-    long span = Math.min(DAY_SECONDS, wet.toSeconds());
+  static Optional<Breach> find(WetLimit limit, FinishData finish, List<WetAir.Sample> wet) {
+    double bound = limit.bound(finish);
     LocalDateTime first = null;
     double worst = bound;
     double mildest = Double.NaN;
     boolean throughout = true;
-    for (long second = 0; second <= span; second += STEP_SECONDS) {
-      LocalDateTime moment = request.start().plusSeconds(second);
-      double figure = limit.figure(climate, moment);
+    for (WetAir.Sample air : wet) {
+      double figure = limit.figure(air);
       double excess = limit.excess(figure, bound);
       // A rounding error is no breach.
       if (excess > 1e-6) {
-        first = first == null ? moment : first;
+        first = first == null ? air.moment() : first;
         mildest = milder(limit, mildest, figure, bound);
         worst = excess > limit.excess(worst, bound) ? figure : worst;
       } else {

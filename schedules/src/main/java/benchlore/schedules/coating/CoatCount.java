@@ -35,7 +35,7 @@ final class CoatCount {
     }
     double dry = FilmThickness.dryMicron(finish, request.wetFilmMicron());
     int coats = Numeric.ceil(request.targetDryFilmMicron() / dry);
-    tooThick(checks, finish, coats * dry);
+    tooThick(checks, finish, dry * coats);
     return checks.fine()
         ? Answer.of(Quantity.of(coats, Unit.COUNT), List.of(line(request, dry, coats)), List.of())
         : Answer.refuse(checks.refusals());

@@ -32,11 +32,13 @@ final class Drying {
   private final DryingRequest request;
   private final FinishData finish;
   private final double factor;
+  private final DryingCourses courses;
 
   private Drying(DryingRequest request) {
     this.request = request;
     this.finish = request.finish();
     this.factor = FilmThickness.factor(finish, request.wetFilmMicron());
+    this.courses = new DryingCourses(request);
   }
 
   static Answer<DryingTimes> plan(DryingRequest request) {
@@ -112,14 +114,14 @@ final class Drying {
 
   private Optional<StageTime> reach(Stage stage, Datum stated, long[] floor) {
     if (stage == Stage.RECOAT_CLOSES) {
-      OptionalDouble closes = seconds(stated.low(), DryingRate.fastest(finish));
+      OptionalDouble closes = seconds(stated.low(), courses.of(stage));
       return closes.isEmpty()
           ? Optional.empty()
           : Optional.of(time(stage, down(closes), down(closes)));
     }
-    EquivalentAge.Rate rate = rate(stage);
-    OptionalDouble soonest = seconds(stated.low(), rate);
-    OptionalDouble planned = seconds(stated.high(), rate);
+    EquivalentAge.Course course = courses.of(stage);
+    OptionalDouble soonest = seconds(stated.low(), course);
+    OptionalDouble planned = seconds(stated.high(), course);
     if (soonest.isEmpty() || planned.isEmpty()) {
       return Optional.empty();
     }
@@ -128,29 +130,16 @@ final class Drying {
     return Optional.of(time(stage, early, Math.max(early, late)));
   }
 
-  private EquivalentAge.Rate rate(Stage stage) {
-    return switch (stage) {
-      case TOUCH_DRY -> DryingRate.of(finish, finish.dryingMechanism());
-      case FULL_CURE -> DryingRate.of(finish, finish.cureMechanism());
-      case RECOAT_CLOSES -> DryingRate.fastest(finish);
-      case RECOAT_OPENS, SAND, HANDLE, STACK, LIGHT_USE -> DryingRate.slowest(finish);
-    };
-  }
-
   private Optional<Duration> potLife() {
     if (finish.potLife().isEmpty()) {
       return Optional.empty();
     }
-    EquivalentAge.Rate rate = DryingRate.fastest(finish);
-    OptionalDouble seconds =
-        EquivalentAge.secondsUntil(
-            request.climate(), request.start(), finish.potLife().get().low(), rate);
+    OptionalDouble seconds = courses.fastest().secondsUntil(finish.potLife().get().low());
     return seconds.isEmpty() ? Optional.empty() : Optional.of(Duration.ofSeconds(down(seconds)));
   }
 
-  private OptionalDouble seconds(double stated, EquivalentAge.Rate rate) {
-    double needed = stated * factor;
-    return EquivalentAge.secondsUntil(request.climate(), request.start(), needed, rate);
+  private OptionalDouble seconds(double stated, EquivalentAge.Course course) {
+    return course.secondsUntil(stated * factor);
   }
 
   private static long down(OptionalDouble seconds) {

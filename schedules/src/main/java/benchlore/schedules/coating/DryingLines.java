@@ -69,6 +69,7 @@ final class DryingLines {
     inputs.add(Figure.computed("thickness factor", times.thicknessFactor(), Unit.RATIO));
     inputs.add(Figure.input("air at the start", air.celsius(), Unit.CELSIUS));
     inputs.add(Figure.input("humidity at the start", air.relativeHumidityPercent(), Unit.PERCENT));
+    inputs.addAll(reference(request.finish(), mechanism(request.finish(), time.stage())));
     if (planned > 0) {
       double mean = label * times.thicknessFactor() / planned;
       inputs.add(Figure.computed("mean rate over the wait", mean, Unit.RATIO));
@@ -78,6 +79,27 @@ final class DryingLines {
         "stated time x thickness factor = sum of rate(air) x time, hour by hour",
         inputs,
         DryingRate.rule(mechanism(request.finish(), time.stage())));
+  }
+
+  /** What the rate is relative to, and the factor of a reaction. */
+  private static List<Figure> reference(FinishData finish, DryingMechanism mechanism) {
+    Datum celsius = finish.referenceCelsius();
+    Datum humidity = finish.referenceHumidityPercent();
+    Datum q10 = finish.rateQ10().orElse(MechanismRow.of(mechanism).q10());
+    Figure warmth = Figure.of("reference temperature", celsius.mid(), Unit.CELSIUS, celsius.from());
+    Figure damp = Figure.of("reference humidity", humidity.mid(), Unit.PERCENT, humidity.from());
+    Figure factor = Figure.of("factor for 10 C", q10.mid(), Unit.RATIO, q10.from());
+    return switch (mechanism) {
+      case EVAPORATION -> List.of(warmth, vapour(finish));
+      case COALESCENCE -> List.of(warmth, damp);
+      case OXIDATION, TWO_PART -> List.of(warmth, factor);
+      case MOISTURE_CURE -> List.of(warmth, damp, factor);
+    };
+  }
+
+  private static Figure vapour(FinishData finish) {
+    double factor = DryingRate.vapourFactor(finish, finish.referenceCelsius().mid() + 10);
+    return Figure.of("vapour pressure, 10 C warmer", factor, Unit.RATIO, SolventHeat.from());
   }
 
   private static DryingMechanism mechanism(FinishData finish, Stage stage) {

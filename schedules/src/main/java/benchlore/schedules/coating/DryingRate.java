@@ -64,9 +64,9 @@ final class DryingRate {
   /** The slowest of all the finish's mechanisms at each moment. */
   static EquivalentAge.Rate slowest(FinishData finish) {
     EquivalentAge.Rate slowest = of(finish, finish.dryingMechanism());
-    for (DryingMechanism mechanism : finish.mechanisms()) {
+    for (int i = 1; i < finish.mechanisms().size(); i++) {
       EquivalentAge.Rate before = slowest;
-      EquivalentAge.Rate next = of(finish, mechanism);
+      EquivalentAge.Rate next = of(finish, finish.mechanisms().get(i));
       slowest = air -> Math.min(before.in(air), next.in(air));
     }
     return slowest;
@@ -75,21 +75,24 @@ final class DryingRate {
   /** The fastest of all the finish's mechanisms at each moment. */
   static EquivalentAge.Rate fastest(FinishData finish) {
     EquivalentAge.Rate fastest = of(finish, finish.dryingMechanism());
-    for (DryingMechanism mechanism : finish.mechanisms()) {
+    for (int i = 1; i < finish.mechanisms().size(); i++) {
       EquivalentAge.Rate before = fastest;
-      EquivalentAge.Rate next = of(finish, mechanism);
+      EquivalentAge.Rate next = of(finish, finish.mechanisms().get(i));
       fastest = air -> Math.max(before.in(air), next.in(air));
     }
     return fastest;
   }
 
   private static EquivalentAge.Rate evaporation(FinishData finish) {
+    return air -> Math.min(FASTEST, vapourFactor(finish, air.celsius()));
+  }
+
+  /** Vapour pressure of the finish's solvents, relative to the reference temperature. */
+  static double vapourFactor(FinishData finish, double celsius) {
     double perKelvin = SolventHeat.mean(finish.solvents()) / GAS_CONSTANT;
     double reference = 1 / (finish.referenceCelsius().mid() + KELVIN);
-    return air -> {
-      double inverse = reference - 1 / (air.celsius() + KELVIN);
-      return Math.min(FASTEST, Numeric.exp(perKelvin * inverse));
-    };
+    double inverse = reference - 1 / (celsius + KELVIN);
+    return Numeric.exp(perKelvin * inverse);
   }
 
   private static EquivalentAge.Rate coalescence(FinishData finish) {

@@ -30,6 +30,6 @@ final class FilmThickness {
   }
 
   static double dryMicron(FinishData finish, double wetFilmMicron) {
-    return wetFilmMicron * finish.solidsVolumePercent().mid() / 100;
+    return finish.solidsVolumePercent().mid() * wetFilmMicron / 100;
   }
 }

@@ -1,10 +1,12 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
@@ -28,6 +30,14 @@ final class LiquidQuantity {
   // 10 x % / um is m2 a litre; a thousand litres to the cubic metre.
   private static final double PER_CUBIC_METRE = 10_000;
 
+  private static final Caution SOAKS =
+      new Caution(
+          "first-coat-soaks",
+          Caution.Severity.WORK,
+          Note.of(
+              "The figure is for a surface that takes up nothing; bare wood drinks the first coat."),
+          Note.of("Have more at hand than the figure, most for end grain and open or soft woods."));
+
   private LiquidQuantity() {}
 
   static Answer<Quantity> plan(QuantityRequest request) {
@@ -45,7 +55,7 @@ final class LiquidQuantity {
     return Answer.of(
         Quantity.of(liquid, Unit.CUBIC_METRE_LIQUID),
         List.of(area(request), rate(request, rate), liquid(request, transfer, rate, liquid)),
-        List.of());
+        List.of(SOAKS));
   }
 
   static void check(Checks checks, QuantityRequest request) {
@@ -68,7 +78,7 @@ final class LiquidQuantity {
 
   private static double spreadingRate(QuantityRequest request) {
     double dry = FilmThickness.dryMicron(request.finish(), request.wetFilmMicron());
-    return PER_CUBIC_METRE * request.finish().solidsVolumePercent().mid() / dry;
+    return request.finish().solidsVolumePercent().mid() * PER_CUBIC_METRE / dry;
   }
 
   private static Line area(QuantityRequest request) {

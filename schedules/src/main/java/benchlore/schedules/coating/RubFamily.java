@@ -1,12 +1,12 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Provenance;
-
 /**
  * How well a cured film rubs out.
  *
  * <p>Hard, brittle films polish evenly to gloss; tough, flexible ones take an even satin but hardly
- * gloss; what soaks in has no film to rub.
+ * gloss; what soaks in has no film to rub. Source: Rubbing Out Finishes (a finisher's article,
+ * 2000), Which Finishes to Rub, for shellac, lacquers, two-part polyurethane and long-oil
+ * varnishes; epoxy, waterborne polyurethane, sealers and paints are placed from memory.
  */
 enum RubFamily {
   /** Rubs to any sheen. */
@@ -20,11 +20,6 @@ enum RubFamily {
 
   RubFamily(Sheen highest) {
     this.highest = highest;
-  }
-
-  static Provenance from() {
-    return Provenance.source(
-        "Rubbing Out Finishes (a finisher's article, 2000)", "Which Finishes to Rub");
   }
 
   /** Whether rubbing gets there; matt is a coat's own dullness, rubbing ends at satin. */

@@ -46,7 +46,10 @@ final class Sequence {
     Checks checks = check();
     Answer<Quantity> liquid = LiquidQuantity.plan(request.quantity());
     liquid.fold(
-        given -> working.addAll(given.working()),
+        given -> {
+          cautions.addAll(given.cautions());
+          return working.addAll(given.working());
+        },
         refused -> {
           refused.reasons().forEach(checks::add);
           return false;
@@ -78,7 +81,7 @@ final class Sequence {
             + " cartridge mask is enough.",
         "Brush or roll it, choose another finish, or have it sprayed by a shop with supplied air.");
     CoatSheen.check(checks, finish, request.sheen());
-    double film = request.quantity().coats() * coatMicron();
+    double film = coatMicron() * request.quantity().coats();
     CoatCount.tooThick(checks, finish, Double.isFinite(film) ? film : 0);
     return checks;
   }
@@ -133,7 +136,7 @@ final class Sequence {
 
   private CoatSchedule schedule(Quantity liquid) {
     int coats = request.quantity().coats();
-    double film = coats * coatMicron();
+    double film = coatMicron() * coats;
     working.add(
         new Line(
             Figure.computed("dry film of all coats", film, Unit.MICRON),

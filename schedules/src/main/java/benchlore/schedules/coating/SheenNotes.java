@@ -17,7 +17,7 @@ final class SheenNotes {
 
   SheenNotes(SheenRequest request, DryingTimes drying) {
     this.request = request;
-    this.filmMicron = request.job().coats() * drying.dryFilmMicron();
+    this.filmMicron = drying.dryFilmMicron() * request.job().coats();
   }
 
   List<Line> lines(List<SheenWay> ways) {

@@ -7,7 +7,8 @@ import java.util.List;
  * Heat of evaporation of common solvents near 25 deg C, which says how steeply their vapour
  * pressure rises with temperature.
  *
- * <p>Unknown solvents count as {@link #OTHER}. All figures from memory of handbook tables.
+ * <p>Keyed by the solvent record's id; unknown solvents count as {@link #OTHER}. All figures from
+ * memory of handbook tables.
  */
 enum SolventHeat {
   ETHANOL("ethanol", 42_300),
@@ -18,9 +19,13 @@ enum SolventHeat {
   XYLENE("xylene", 42_600),
   N_BUTYL_ACETATE("n-butyl-acetate", 43_600),
   ETHYL_ACETATE("ethyl-acetate", 35_600),
-  METHYL_ETHYL_KETONE("methyl-ethyl-ketone", 34_800),
-  METHYL_ISOBUTYL_KETONE("methyl-isobutyl-ketone", 40_600),
-  MINERAL_SPIRITS("mineral-spirits", 46_000),
+  MEK("mek", 34_800),
+  MIBK("mibk", 40_600),
+  BUTOXYETHANOL("butoxyethanol", 56_000),
+  METHYLENE_CHLORIDE("methylene-chloride", 29_000),
+  LACQUER_THINNER("lacquer-thinner", 38_000),
+  NAPHTHA("naphtha", 38_000),
+  D_LIMONENE("d-limonene", 48_000),
   WHITE_SPIRIT("white-spirit", 46_000),
   TURPENTINE("turpentine", 44_000),
   WATER("water", 44_000),

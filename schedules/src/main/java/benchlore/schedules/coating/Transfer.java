@@ -14,7 +14,8 @@ import benchlore.schedules.answer.Unit;
 final class Transfer {
   private static final Provenance PRIMER =
       Provenance.source(
-          "Finishing-trade primer; Wisconsin NR 440.48", "transfer efficiency, Table 1");
+          "Finishing-trade primer; Wisconsin NR 440.48 Table 1; an air district's HVLP rule",
+          "transfer efficiency");
 
   private static final Datum BRUSH = row(0.90, 0.98, Provenance.fromMemory("brush or roller"));
   private static final Datum PAD = row(0.85, 0.95, Provenance.fromMemory("pad holds some back"));

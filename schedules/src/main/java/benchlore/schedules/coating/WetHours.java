@@ -39,29 +39,27 @@ final class WetHours {
   }
 
   private static List<Breach> breaches(DryingRequest request, DryingTimes times) {
+    FinishData finish = request.finish();
+    WetAir air = WetAir.of(request, wet(finish, times, WetLimit.DEW));
     List<Breach> breaches = new ArrayList<>();
     for (WetLimit limit : WetLimit.values()) {
-      Breach.find(limit, request, wet(request.finish(), times, limit)).ifPresent(breaches::add);
+      List<WetAir.Sample> wet = air.until(wet(finish, times, limit));
+      Breach.find(limit, finish, wet).ifPresent(breaches::add);
     }
     return breaches;
   }
 
   /** Whether every limit is kept to while the film is wet. */
   static boolean sound(DryingRequest request, DryingTimes times) {
-    for (WetLimit limit : WetLimit.values()) {
-      Duration wet = wet(request.finish(), times, limit);
-      if (Breach.find(limit, request, wet).isPresent()) {
-        return false;
-      }
-    }
-    return true;
+    return breaches(request, times).isEmpty();
   }
 
   /** Whether the film stays below its minimum temperature all the time it is wet. */
   static boolean tooCold(DryingRequest request, DryingTimes times) {
     Duration wet = wet(request.finish(), times, WetLimit.COLD);
-    return tooColdThroughout(
-        request, Breach.find(WetLimit.COLD, request, wet).map(List::of).orElse(List.of()));
+    List<WetAir.Sample> air = WetAir.of(request, wet).samples();
+    Optional<Breach> cold = Breach.find(WetLimit.COLD, request.finish(), air);
+    return cold.isPresent() && tooColdThroughout(request, List.of(cold.get()));
   }
 
   private static Duration wet(FinishData finish, DryingTimes times, WetLimit limit) {

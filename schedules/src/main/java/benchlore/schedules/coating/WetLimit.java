@@ -1,8 +1,6 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
 
 /** What the air must keep to while a film is wet. */
 enum WetLimit {
@@ -20,12 +18,12 @@ enum WetLimit {
   BLUSH;
 
   /** The air's figure this limit looks at. */
-  double figure(Climate climate, LocalDateTime moment) {
+  double figure(WetAir.Sample air) {
     return switch (this) {
-      case COLD -> WorkSurface.celsius(climate, moment);
-      case HOT -> climate.at(moment).celsius();
-      case DAMP, DRY -> climate.at(moment).relativeHumidityPercent();
-      case DEW, BLUSH -> WorkSurface.marginCelsius(climate, moment);
+      case COLD -> air.surfaceCelsius();
+      case HOT -> air.celsius();
+      case DAMP, DRY -> air.humidityPercent();
+      case DEW, BLUSH -> air.marginCelsius();
     };
   }
 

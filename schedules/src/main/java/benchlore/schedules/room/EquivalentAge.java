@@ -59,34 +59,63 @@ public final class EquivalentAge {
    */
   public static OptionalDouble secondsUntil(
       Climate climate, LocalDateTime start, double neededSeconds, Rate rate) {
-    double[] rates = ratesFrom(climate, start, rate);
-    double day = 0;
-    for (double r : rates) {
-      day = r * STEP_SECONDS + day;
+    return course(climate, start, rate).secondsUntil(neededSeconds);
+  }
+
+  /**
+   * The course of a process from its start, for reckoning several stages of it: the air is looked
+   * at once instead of once a stage.
+   *
+   * @param climate the room
+   * @param start when the process starts
+   * @param rate relative rate
+   */
+  public static Course course(Climate climate, LocalDateTime start, Rate rate) {
+    return new Course(ratesFrom(climate, start, rate));
+  }
+
+  /** The rates of one day from a start on, the same every day. Immutable. */
+  public static final class Course {
+    private final double[] rates;
+    private final double daySeconds;
+
+    private Course(double[] rates) {
+      this.rates = rates;
+      double day = 0;
+      for (double r : rates) {
+        day = r * STEP_SECONDS + day;
+      }
+      this.daySeconds = day;
     }
-    double left = neededSeconds;
-    double elapsed = 0;
-    if (day > 0) {
-      double wholeDays = Math.floor(left / day);
+
+    /**
+     * Seconds until the equivalent age reaches what is needed.
+     *
+     * @param neededSeconds the time it takes in the reference air, 0 or more
+     * @return seconds of clock time; empty if not reached in 400 days
+     */
+    public OptionalDouble secondsUntil(double neededSeconds) {
+      if (daySeconds <= 0) {
+        return neededSeconds > 0 ? OptionalDouble.empty() : OptionalDouble.of(0);
+      }
+      double wholeDays = Math.floor(neededSeconds / daySeconds);
       if (wholeDays > MOST_DAYS) {
         return OptionalDouble.empty();
       }
-      left = left - wholeDays * day;
-      elapsed = wholeDays * 86_400;
-    } else if (left > 0) {
-      return OptionalDouble.empty();
-    }
-    for (int i = 0; left > 0 && i < STEPS_A_DAY; i++) {
-      double gained = rates[i] * STEP_SECONDS;
-      if (gained >= left) {
-        elapsed = left / rates[i] + elapsed;
-        left = 0;
-      } else {
-        left = left - gained;
-        elapsed = elapsed + STEP_SECONDS;
+      double left = neededSeconds - wholeDays * daySeconds;
+      double elapsed = wholeDays * 86_400;
+      for (int i = 0; left > 0 && i < STEPS_A_DAY; i++) {
+        double gained = rates[i] * STEP_SECONDS;
+        if (gained >= left) {
+          elapsed = left / rates[i] + elapsed;
+          left = 0;
+        } else {
+          left = left - gained;
+          elapsed = elapsed + STEP_SECONDS;
+        }
       }
+      return OptionalDouble.of(elapsed);
     }
-    return OptionalDouble.of(elapsed);
   }
 
   /**

@@ -112,7 +112,7 @@ class AirPropertyTest {
             release.method(),
             release.curve());
     double one = peak(schedule(room, List.of(release)));
-    assertEquals(2 * one, peak(schedule(room, List.of(twice))), 1e-6 * one);
+    assertEquals(2 * one, peak(schedule(room, List.of(twice))), 1e-5 * one);
   }
 
   @Property(tries = TRIES)

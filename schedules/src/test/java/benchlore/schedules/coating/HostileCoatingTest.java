@@ -3,9 +3,12 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.room.Climate;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -109,13 +112,8 @@ class HostileCoatingTest {
                 Sheen.SATIN)));
   }
 
-  @Test
-  void shopHoursThatAreNone() {
-    FinishData finish = FinishMaker.oil().make();
-    Answers.refused(
-        Coating.plan(
-            new CoatingRequest(
-                job(finish, table(), 2, 80), ROOM, NINE, Sessions.NEVER, Sheen.GLOSS)));
+  private static CoatSessions nobody() {
+    return new CoatSessions(new ShopWeek(Map.of(), List.of()), Duration.ZERO, Duration.ZERO);
   }
 
   @Test
@@ -126,7 +124,7 @@ class HostileCoatingTest {
             job(finish, new CoatedArea(-1, -1, true), 0, Double.NaN),
             ROOM,
             NINE,
-            Sessions.NEVER,
+            nobody(),
             Sheen.MATT);
     List<String> inputs = Answers.refused(Coating.plan(request));
     assertTrue(

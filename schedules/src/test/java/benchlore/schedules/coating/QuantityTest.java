@@ -31,6 +31,19 @@ class QuantityTest {
   }
 
   @Test
+  void whatBareWoodDrinksIsTold() {
+    QuantityRequest request =
+        new QuantityRequest(
+            FinishMaker.oil().make(),
+            new CoatedArea(1, 0, true),
+            1,
+            80,
+            ApplicationMethod.BRUSH,
+            SprayGun.HVLP);
+    assertEquals(List.of("first-coat-soaks"), Answers.codes(Coating.quantity(request)));
+  }
+
+  @Test
   void bothFacesAndAllFourEdgesCount() {
     CoatedArea one = CoatedArea.of(1.2, 0.5, 0.02, 3, false);
     assertEquals(1.8, one.faceSquareMetre(), 1e-12);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.room.Climate;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -39,6 +40,10 @@ class SequenceTest {
     return Answers.value(plan(maker, coats, ROOM, hours, Sheen.GLOSS));
   }
 
+  private static CoatSessions daily(int from, int to) {
+    return new CoatSessions(ShopWeek.daily(from, to), Duration.ZERO, Duration.ZERO);
+  }
+
   private static List<ScuffReason> scuffs(CoatSchedule schedule) {
     List<ScuffReason> scuffs = new ArrayList<>();
     for (CoatStep step : schedule.coats()) {
@@ -67,7 +72,7 @@ class SequenceTest {
     FinishMaker maker = FinishMaker.oil();
     maker.recoatCloses = Optional.of(FinishMaker.seconds(12 * 3600, 16 * 3600));
     // From 9 the window is open 19 to 21; the shop is shut until 9 the next day.
-    CoatSessions hours = Sessions.daily(9, 18);
+    CoatSessions hours = daily(9, 18);
     Answer<CoatSchedule> answer = plan(maker, 2, ROOM, hours, Sheen.GLOSS);
     CoatSchedule schedule = Answers.value(answer);
     assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
@@ -82,7 +87,7 @@ class SequenceTest {
     maker.bond = CoatBond.WITHIN_WINDOW;
     maker.recoatCloses = Optional.of(FinishMaker.seconds(6 * 3600, 24 * 3600));
     maker.recoatOpens = FinishMaker.seconds(3 * 3600, 4 * 3600);
-    CoatSchedule schedule = schedule(maker, 2, Sessions.daily(8, 12));
+    CoatSchedule schedule = schedule(maker, 2, daily(8, 12));
     assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
     assertEquals(30 * 24, hoursBetween(schedule, 0));
   }
@@ -107,7 +112,7 @@ class SequenceTest {
 
   @Test
   void meltingCoatsAreNeverScuffed() {
-    CoatSchedule schedule = schedule(FinishMaker.lacquer(), 3, Sessions.daily(9, 10));
+    CoatSchedule schedule = schedule(FinishMaker.lacquer(), 3, daily(9, 10));
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
   }
 
@@ -180,9 +185,8 @@ class SequenceTest {
       @ForAll @DoubleRange(min = 15, max = 24) double celsius) {
     FinishMaker maker = FinishMaker.of(mechanism);
     Climate room = Climate.steady(celsius, 50);
-    CoatSchedule few = Answers.value(plan(maker, coats, room, Sessions.daily(8, 20), Sheen.GLOSS));
-    CoatSchedule more =
-        Answers.value(plan(maker, coats + 1, room, Sessions.daily(8, 20), Sheen.GLOSS));
+    CoatSchedule few = Answers.value(plan(maker, coats, room, daily(8, 20), Sheen.GLOSS));
+    CoatSchedule more = Answers.value(plan(maker, coats + 1, room, daily(8, 20), Sheen.GLOSS));
     assertTrue(!more.moment(Stage.FULL_CURE).get().isBefore(few.moment(Stage.FULL_CURE).get()));
     assertTrue(more.liquid().value() > few.liquid().value());
     for (int i = 1; i < more.coats().size(); i++) {
