@@ -7,6 +7,7 @@ import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
@@ -100,13 +101,14 @@ final class CoatSteps {
       draft.add(scuff(coat));
     }
     String number = "Coat " + coat.number() + ":";
-    List<Caution> cautions = new ArrayList<>();
+    List<Caution> own = new ArrayList<>();
     for (Caution caution : given.cautions()) {
       if (caution.what().pattern().startsWith(number)) {
-        cautions.add(caution);
+        own.add(caution.withoutPrefix(number));
       }
     }
-    air.ifPresent(a -> cautions.addAll(a.cautions()));
+    List<Caution> cautions =
+        Cautions.merged(own, air.map(Answer.Given::cautions).orElse(List.of()));
     List<Line> working = new ArrayList<>();
     for (Line line : given.working()) {
       if (line.result().name().startsWith("coat " + coat.number() + ":")) {
