@@ -17,7 +17,7 @@ import java.util.TreeSet;
  */
 public final class DayLadder {
   private static final double WIDTH = 480;
-  private static final double LEFT = 92;
+  private static final double LEFT = 86;
   private static final double HOUR = (WIDTH - LEFT - 8) / 24;
   private static final double ROW = 34;
   private static final double GAP_ROW = 24;
@@ -178,7 +178,7 @@ public final class DayLadder {
     double to = Math.min(24, hours(day, block.when().to()));
     double width = Math.max((to - from) * HOUR, 4);
     svg.rect(block.coat() ? "lad-coat" : "lad-work", LEFT + from * HOUR, y + 2, width, ROW - 14);
-    if (width >= 15) {
+    if (width >= (block.number() < 10 ? 10 : 15)) {
       svg.number(LEFT + from * HOUR + width / 2, y + 17, block.number());
     }
   }

@@ -1,6 +1,5 @@
 package benchlore.generator.site;
 
-import benchlore.generator.drawing.DayLadder;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Library;
 import benchlore.generator.planning.Planned;
@@ -10,8 +9,6 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.coating.CoatStep;
-import benchlore.schedules.coating.Stage;
 import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Step;
@@ -62,7 +59,7 @@ final class PlanPage {
     values.put("from", Moments.day(plan.start().toLocalDate()));
     values.put("until", Moments.day(plan.end().toLocalDate()));
     values.put("hours", Display.hours(plan.workSeconds()));
-    values.put("ladder", DayLadder.draw(ladder(plan), "The days of this plan", "ladder"));
+    values.put("ladder", PlanLadder.draw(plan, planned.request().shop().week()));
     values.put("shopping", shopping(plan));
     values.put("days", days(plan));
   }
@@ -188,39 +185,5 @@ final class PlanPage {
       parts.add(from + "–" + (sameDay ? Moments.clock(slot.end()) : Moments.shortly(slot.end())));
     }
     return String.join("; ", parts);
-  }
-
-  private DayLadder.Request ladder(ProjectPlan plan) {
-    List<DayLadder.Block> blocks = new ArrayList<>();
-    List<DayLadder.Stretch> shop = new ArrayList<>();
-    int number = 1;
-    for (Step step : plan.steps()) {
-      for (Slot slot : step.kind() == Step.Kind.WORK ? step.slots() : List.<Slot>of()) {
-        blocks.add(new DayLadder.Block(number, stretch(slot), step.id().startsWith("coat-")));
-        for (Slot open : planned.request().shop().week().hours(slot.start().toLocalDate())) {
-          shop.add(stretch(open));
-        }
-      }
-      number++;
-    }
-    List<DayLadder.Stretch> windows = new ArrayList<>();
-    List<DayLadder.Stretch> wet = new ArrayList<>();
-    for (CoatStep coat : plan.coats().coats()) {
-      var drying = coat.drying();
-      drying
-          .moment(Stage.TOUCH_DRY)
-          .ifPresent(dry -> wet.add(new DayLadder.Stretch(coat.start(), dry)));
-      if (drying.windowKnown() && coat.number() < plan.coats().coats().size()) {
-        windows.add(
-            new DayLadder.Stretch(
-                drying.moment(Stage.RECOAT_OPENS).orElseThrow(),
-                drying.moment(Stage.RECOAT_CLOSES).orElseThrow()));
-      }
-    }
-    return new DayLadder.Request(blocks, windows, wet, shop.stream().distinct().toList());
-  }
-
-  private static DayLadder.Stretch stretch(Slot slot) {
-    return new DayLadder.Stretch(slot.start(), slot.end());
   }
 }
