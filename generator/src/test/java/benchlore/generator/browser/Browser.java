@@ -65,6 +65,8 @@ final class Browser implements AutoCloseable {
               .build();
       Browser browser = new Browser(profile, new ChromeDriver(service, options(install, profile)));
       browser.width(WIDE);
+      browser.open("about:blank");
+      browser.requests();
       return browser;
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -14,7 +14,8 @@ import org.openqa.selenium.logging.LogEntry;
  * Reads a browser's two logs for what a page of the site must never do.
  *
  * <p>The console log holds errors, warnings and refusals of the content security policy; the
- * performance log holds every request as the browser's own debugging protocol tells it.
+ * performance log holds every request as the browser's own debugging protocol tells it. A new
+ * browser's own start page (a {@code chrome:} document) is not the site's doing and isn't counted.
  */
 record Watch(String prefix) {
   private static final JsonMapper JSON = new JsonMapper();
@@ -45,8 +46,9 @@ record Watch(String prefix) {
     List<String> addresses = new ArrayList<>();
     for (LogEntry entry : performance) {
       JsonNode message = parse(entry.getMessage()).path("message");
-      if (ASKING.contains(message.path("method").asText())) {
-        JsonNode params = message.path("params");
+      JsonNode params = message.path("params");
+      boolean ofThePage = !params.path("documentURL").asText().startsWith("chrome://");
+      if (ofThePage && ASKING.contains(message.path("method").asText())) {
         String address = params.path("request").path("url").asText();
         addresses.add(address.isEmpty() ? params.path("url").asText() : address);
       }
