@@ -79,11 +79,11 @@ public final class Numeric {
     double sum = 0;
     for (int n = 2 * SERIES_TERMS + 1; n >= 1; n -= 2) {
       double term = 1.0 / n;
-      sum = sum * square + term;
+      sum = square * sum + term;
     }
     double small = 2 * s * sum;
     double low = k * LN2_LOW + small;
-    return k * LN2_HIGH + low;
+    return low + k * LN2_HIGH;
   }
 
   /**
@@ -141,7 +141,7 @@ public final class Numeric {
     double sum = 1;
     for (int n = 2 * SERIES_TERMS; n >= 2; n -= 2) {
       double step = n * (n + 1.0);
-      double term = sum * square / step;
+      double term = square * sum / step;
       sum = 1 - term;
     }
     return r * sum;
@@ -178,6 +178,20 @@ public final class Numeric {
    */
   public static int ceil(double x) {
     return whole(Math.ceil(x - 1e-9));
+  }
+
+  /**
+   * The whole part as a long, cut off toward zero: whole seconds.
+   *
+   * @param x from -9e15 to 9e15
+   * @return the whole number
+   * @throws IllegalArgumentException outside that range or for NaN
+   */
+  public static long toLong(double x) {
+    if (!(x >= -9e15 && x <= 9e15)) {
+      throw new IllegalArgumentException("x must be between -9e15 and 9e15: " + x);
+    }
+    return (long) x;
   }
 
   /**

@@ -23,6 +23,7 @@ import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.coating.Stage;
+import benchlore.schedules.numeric.Numeric;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -53,7 +54,7 @@ final class CoatSteps {
     this.draft = draft;
     double total = 0;
     for (Part part : request.parts()) {
-      total = total + part.coatedSquareMetre();
+      total = part.coatedSquareMetre() + total;
     }
     this.area = total;
     double pace = PlanRules.pace(request.coats().method()).high();
@@ -120,17 +121,17 @@ final class CoatSteps {
             "coat-" + coat.number(),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
-            List.of(new Slot(coat.start(), coat.start().plusSeconds((long) coatSeconds))),
+            List.of(new Slot(coat.start(), coat.start().plusSeconds(Numeric.toLong(coatSeconds)))),
             notes(coats, coat, air),
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
-    draft.readyFrom(coat.start().plusSeconds((long) coatSeconds));
+    draft.readyFrom(coat.start().plusSeconds(Numeric.toLong(coatSeconds)));
   }
 
   private Step scuff(CoatStep coat) {
-    LocalDateTime start = coat.start().minusSeconds((long) scuffSeconds);
-    String grade = "P" + (int) request.materials().finish().betweenCoatGrade().high();
+    LocalDateTime start = coat.start().minusSeconds(Numeric.toLong(scuffSeconds));
+    String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
     return new Step(
         "scuff-" + coat.number(),
         "Scuff with " + grade + ", wipe clean",
@@ -162,7 +163,7 @@ final class CoatSteps {
                   notes.add(
                       Note.of(
                           capital(stage.words()) + " {0} after it goes on.",
-                          Quantity.of((double) time.planned().toSeconds(), Unit.SECOND))));
+                          Quantity.of((double) time.planned().getSeconds(), Unit.SECOND))));
     }
     air.ifPresent(a -> notes.addAll(airNotes(a.value())));
     return notes;
@@ -193,8 +194,8 @@ final class CoatSteps {
     CoatSessions sessions =
         new CoatSessions(
             request.shop().week(),
-            Duration.ofSeconds((long) scuffSeconds),
-            Duration.ofSeconds((long) coatSeconds));
+            Duration.ofSeconds(Numeric.toLong(scuffSeconds)),
+            Duration.ofSeconds(Numeric.toLong(coatSeconds)));
     double edges = 0;
     double faces = 0;
     for (Part part : request.parts()) {
@@ -219,7 +220,7 @@ final class CoatSteps {
   private Optional<Answer<AirSchedule>> air(CoatSchedule coats) {
     FinishData finish = request.materials().finish();
     double one = coats.liquid().value() / coats.coats().size();
-    double kilogram = finish.voc().high() * one;
+    double kilogram = one * finish.voc().high();
     if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
       return Optional.empty();
     }

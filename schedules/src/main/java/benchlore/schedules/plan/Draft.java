@@ -3,6 +3,7 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.numeric.Numeric;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,7 +72,7 @@ final class Draft {
    * @return the pieces; empty, with a refusal noted, if the calendar does not hold it
    */
   List<Slot> book(String what, double seconds) {
-    long whole = (long) Math.ceil(seconds / 60) * 60;
+    long whole = Numeric.toLong(Math.ceil(seconds / 60)) * 60;
     List<Slot> slots = week.pieces(ready, whole);
     if (slots.isEmpty()) {
       noHours(what);
@@ -83,7 +84,7 @@ final class Draft {
 
   /** The first stretch of shop hours from a moment on that holds this without a break. */
   Optional<Slot> unbroken(String what, LocalDateTime from, double seconds) {
-    Optional<Slot> slot = week.unbroken(from, (long) Math.ceil(seconds / 60) * 60);
+    Optional<Slot> slot = week.unbroken(from, Numeric.toLong(Math.ceil(seconds / 60)) * 60);
     if (slot.isEmpty()) {
       noHours(what);
     }
