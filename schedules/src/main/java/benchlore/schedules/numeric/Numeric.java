@@ -189,7 +189,7 @@ public final class Numeric {
    */
   public static long toLong(double x) {
     if (!(x >= -9e15 && x <= 9e15)) {
-      throw new IllegalArgumentException("x must be between -9e15 and 9e15: " + x);
+      throw new IllegalArgumentException("x must be between -9e15 and 9e15: " + text(x));
     }
     return (long) x;
   }
@@ -207,7 +207,7 @@ public final class Numeric {
       throw new IllegalArgumentException("decimals must be 0 to 6: " + decimals);
     }
     if (!(x >= -1e9 && x <= 1e9)) {
-      throw new IllegalArgumentException("x must be between -1e9 and 1e9: " + x);
+      throw new IllegalArgumentException("x must be between -1e9 and 1e9: " + text(x));
     }
     double power = 1;
     for (int i = 0; i < decimals; i++) {
@@ -233,9 +233,34 @@ public final class Numeric {
     return text.toString();
   }
 
+  /**
+   * Number text for a message about an argument: one to six decimals, or words for what is too
+   * large for them or no number.
+   *
+   * @param x any number
+   * @return such as {@code 0.5}
+   */
+  public static String text(double x) {
+    if (Double.isNaN(x)) {
+      return "not a number";
+    }
+    if (x > 1e9) {
+      return "above 1e9";
+    }
+    if (x < -1e9) {
+      return "below -1e9";
+    }
+    String digits = fixed(x, 6);
+    int end = digits.length();
+    while (digits.charAt(end - 1) == '0' && digits.charAt(end - 2) != '.') {
+      end--;
+    }
+    return digits.substring(0, end);
+  }
+
   private static int whole(double x) {
     if (!(x >= -2e9 && x <= 2e9)) {
-      throw new IllegalArgumentException("x must be between -2e9 and 2e9: " + x);
+      throw new IllegalArgumentException("x must be between -2e9 and 2e9: " + text(x));
     }
     return (int) x;
   }

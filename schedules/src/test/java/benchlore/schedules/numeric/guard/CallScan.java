@@ -7,7 +7,6 @@ import com.sun.source.tree.ImportTree;
 import com.sun.source.tree.MemberReferenceTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
-import com.sun.source.tree.ThrowTree;
 import com.sun.source.tree.Tree.Kind;
 import com.sun.source.tree.TypeCastTree;
 import com.sun.source.util.TreePath;
@@ -47,7 +46,6 @@ final class CallScan extends TreePathScanner<Void, Void> {
           "java.util.logging");
   private final Typed typed;
   private final List<Finding> findings;
-  private int throwing;
 
   CallScan(Typed typed, List<Finding> findings) {
     this.typed = typed;
@@ -97,7 +95,7 @@ final class CallScan extends TreePathScanner<Void, Void> {
     reportIf(streams(owner, method), Rule.STREAM);
     reportIf(owner.startsWith("java.time.") && !plainTime(owner, name), Rule.ZONES_AND_FORMATTERS);
     reportIf(outside(owner, name), Rule.OUTSIDE_WORLD);
-    reportIf(throwing == 0 && writesNumber(name, method, arguments), Rule.NUMBER_TEXT);
+    reportIf(writesNumber(name, method, arguments), Rule.NUMBER_TEXT);
   }
 
   private static boolean narrows(String owner, String name) {
@@ -156,16 +154,8 @@ final class CallScan extends TreePathScanner<Void, Void> {
   }
 
   @Override
-  public Void visitThrow(ThrowTree statement, Void none) {
-    throwing++;
-    super.visitThrow(statement, null);
-    throwing--;
-    return null;
-  }
-
-  @Override
   public Void visitBinary(BinaryTree binary, Void none) {
-    if (binary.getKind() == Kind.PLUS && typed.text(getCurrentPath()) && throwing == 0) {
+    if (binary.getKind() == Kind.PLUS && typed.text(getCurrentPath())) {
       boolean number =
           typed.floating(new TreePath(getCurrentPath(), binary.getLeftOperand()))
               || typed.floating(new TreePath(getCurrentPath(), binary.getRightOperand()));

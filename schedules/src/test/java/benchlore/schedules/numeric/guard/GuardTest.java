@@ -69,6 +69,7 @@ class GuardTest {
           NUMBER_TEXT            | return String.valueOf(a);
           NUMBER_TEXT            | return Double.toString(a);
           NUMBER_TEXT            | return s + numbers.get(0);
+          NUMBER_TEXT            | throw new IllegalArgumentException("a must be above 0: " + a);
           FORMATTING             | return String.format("%d", i);
           FORMATTING             | return "%d".formatted(i);
           FORMATTING             | return s.replaceAll("a", "b");
@@ -116,7 +117,7 @@ class GuardTest {
           return Math.sqrt(a) + Math.floor(b);
           return (int) 3L;
           return (double) i;
-          throw new IllegalArgumentException("a must be above 0: " + a);
+          throw new IllegalArgumentException("i must be above 0: " + i);
           return s.toLowerCase(Locale.ROOT);
           return java.time.LocalDateTime.of(2027, 1, 1, 8, 0).plusSeconds(i);
           """)

@@ -10,8 +10,8 @@ enum Rule {
   PLATFORM_MATH("a Math function that differs between platforms; use Numeric"),
   /** Casts of huge numbers and NaN differ. */
   UNCHECKED_CAST("a cast of a double to a whole number; use Numeric"),
-  /** The platforms write doubles differently; a message of an exception may hold one. */
-  NUMBER_TEXT("text made of a double; use Numeric.fixed"),
+  /** The platforms write doubles differently, and a table for it weighs 28 KB. */
+  NUMBER_TEXT("text made of a double; use Numeric.fixed or text"),
   /** Heavy in JavaScript, and dependent on the locale. */
   FORMATTING("String.format, formatted, a regular expression or a case change by locale"),
   /** Adds 27 KB. */
