@@ -4,10 +4,14 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
+import benchlore.generator.library.Problem;
+import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.Plans;
 import benchlore.generator.site.Site;
 import benchlore.generator.site.SiteWriter;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -54,11 +58,19 @@ final class BuildCommand implements Callable<Integer> {
     Loaded<Map<String, Facts>> lexicon =
         LibraryLoader.loadFacts(
             folder, List.of(folder.resolve("lexicon.yaml")), "lexicon", library);
+    progress.stage("plan");
+    Loaded<List<Planned>> plans = Plans.all(folder, library);
+    List<Problem> problems = new ArrayList<>(lexicon.problems());
+    problems.addAll(plans.problems());
+    if (!problems.isEmpty()) {
+      progress.done();
+      Report.problems(spec.commandLine().getErr(), problems, "No site was written.");
+      return Benchlore.PROBLEMS;
+    }
     progress.stage("render");
+    List<Facts> words = lexicon.value().get().get("lexicon").groups("words");
     SortedMap<String, byte[]> files =
-        Site.render(
-            new Site.Input(
-                library, lexicon.value().get().get("lexicon").groups("words"), template));
+        Site.render(new Site.Input(library, words, plans.value().get(), template));
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();
