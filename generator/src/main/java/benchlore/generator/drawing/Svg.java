@@ -64,6 +64,14 @@ final class Svg {
     return this;
   }
 
+  /** A step's number, light on a dark block. */
+  Svg number(double x, double y, int number) {
+    out.append("<text class=\"lad-number\"");
+    place("middle", x, y);
+    out.append(number).append("</text>");
+    return this;
+  }
+
   /** A figure that a script may rewrite in other units. */
   Svg figure(String anchor, double x, double y, Measure measure) {
     if (!measure.isFigure()) {

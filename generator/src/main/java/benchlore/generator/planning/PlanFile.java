@@ -14,6 +14,7 @@ import benchlore.schedules.plan.PlanRequest;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.wood.Place;
+import benchlore.schedules.wood.RingAngle;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -83,10 +84,20 @@ final class PlanFile {
         Amount.of(part.words("length")),
         Amount.of(part.words("width")),
         Amount.of(part.words("thickness")),
+        rings(part.words("grain")),
         Integer.parseInt(part.words("boards")),
         surface(part.group("surface")),
         Amount.of(part.words("machining")),
         part.flag("moves"));
+  }
+
+  /** How the boards are sawn; flat where nothing is said, since that moves most. */
+  private static RingAngle rings(String grain) {
+    return switch (grain) {
+      case "quarter" -> RingAngle.QUARTERED;
+      case "rift" -> RingAngle.RIFT;
+      default -> RingAngle.FLAT;
+    };
   }
 
   private static StartSurface surface(Facts f) {

@@ -22,7 +22,7 @@ final class RecordChecks {
       problems.addAll(refusals(library, Kind.FINISHES, finish -> finish(finish, library)));
     }
     for (Entry bit : library.of(Kind.ROUTER_BITS)) {
-      problems.addAll(BitMeasures.problems(bit));
+      problems.addAll(BitChecks.problems(bit));
     }
     return problems;
   }

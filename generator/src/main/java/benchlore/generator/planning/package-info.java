@@ -2,8 +2,8 @@
  * From records and plan files to the engine's requests and its answers.
  *
  * <p>Enter at {@link benchlore.generator.planning.Content}; {@link
- * benchlore.generator.planning.EngineData} and {@link benchlore.generator.planning.BitMeasures}
- * give single records as the engine and the drawings see them. May depend on {@code library},
- * {@code drawing} and the engine. Values are immutable.
+ * benchlore.generator.planning.EngineData} and {@link benchlore.generator.planning.BitData} give
+ * single records as the engine and the drawings see them. May depend on {@code library}, {@code
+ * drawing} and the engine. Values are immutable.
  */
 package benchlore.generator.planning;

@@ -7,6 +7,7 @@ import benchlore.generator.library.Kind;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
+import benchlore.generator.planning.Planned;
 import benchlore.schedules.answer.Provenance;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -29,12 +30,14 @@ public final class Site {
    *
    * @param library every record
    * @param lexicon lay words for the finder
+   * @param plans planned projects
    * @param template the template folder
    */
-  public record Input(Library library, List<Facts> lexicon, Path template) {
-    /** Copies the list. */
+  public record Input(Library library, List<Facts> lexicon, List<Planned> plans, Path template) {
+    /** Copies the lists. */
     public Input {
       lexicon = List.copyOf(lexicon);
+      plans = List.copyOf(plans);
     }
   }
 
@@ -60,6 +63,7 @@ public final class Site {
     site.frontPage();
     site.kindPages();
     site.recordPages();
+    site.planPages();
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
@@ -83,7 +87,7 @@ public final class Site {
     for (Kind kind : Kind.values()) {
       kinds.add(Map.of("kind", kind, "count", input.library().of(kind).size()));
     }
-    page("index.html", "front", new HashMap<>(Map.of("kinds", kinds, "plans", List.of())));
+    page("index.html", "front", new HashMap<>(Map.of("kinds", kinds, "plans", planCards())));
   }
 
   private void kindPages() throws IOException {
@@ -110,7 +114,27 @@ public final class Site {
     RecordPage record = new RecordPage(input.library());
     for (Entry entry : input.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
+      if (entry.kind() == Kind.ROUTER_BITS) {
+        files.put("drawings/" + entry.id() + ".svg", BitDrawings.picture(entry));
+      }
     }
+  }
+
+  private void planPages() throws IOException {
+    page("plans/index.html", "plans", new HashMap<>(Map.of("plans", planCards(), "root", "../")));
+    for (Planned planned : input.plans()) {
+      PlanPage plan = new PlanPage(input.library(), planned);
+      page(plan.url(), "plan", plan.values());
+    }
+  }
+
+  private List<Map<String, String>> planCards() {
+    List<Map<String, String>> cards = new ArrayList<>();
+    for (Planned planned : input.plans()) {
+      PlanPage plan = new PlanPage(input.library(), planned);
+      cards.add(Map.of("title", planned.title(), "url", plan.url(), "short", plan.shortly()));
+    }
+    return cards;
   }
 
   private void sourcesPage() throws IOException {

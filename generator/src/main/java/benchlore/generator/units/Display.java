@@ -91,10 +91,16 @@ public final class Display {
     Shown shown = shown(high, unit);
     String label = shown.label();
     String gap = label.isEmpty() || label.equals("%") || label.equals("°") ? "" : "\u00a0";
-    String from = number(low / shown.size());
-    String to = number(high / shown.size());
+    String from = unit == Unit.SECOND ? duration(low / shown.size()) : number(low / shown.size());
+    String to = unit == Unit.SECOND ? duration(high / shown.size()) : number(high / shown.size());
     String range = from.equals(to) ? to : from + "–" + to;
     return range + gap + label;
+  }
+
+  /** A tenth below ten, whole from there: nobody waits to the second. */
+  private static String duration(double value) {
+    double grain = Math.abs(value) < 9.95 ? 10 : 1;
+    return number(Math.floor(value * grain + 0.5) / grain);
   }
 
   /** Three figures, more for whole numbers, no trailing zeros, no exponent. */

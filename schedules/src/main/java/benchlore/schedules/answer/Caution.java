@@ -26,4 +26,13 @@ public record Caution(String code, Severity severity, Note what, Note measure) {
       throw new NullPointerException("code, severity, what and measure");
     }
   }
+
+  /** The same caution whose sentence begins after this prefix. */
+  public Caution withoutPrefix(String prefix) {
+    if (!what.pattern().startsWith(prefix)) {
+      return this;
+    }
+    String rest = what.pattern().substring(prefix.length()).strip();
+    return new Caution(code, severity, new Note(rest, what.quantities()), measure);
+  }
 }

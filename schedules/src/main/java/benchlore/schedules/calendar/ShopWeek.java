@@ -135,33 +135,9 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
     return Optional.empty();
   }
 
-  /**
-   * The first stretches that together hold work which may be laid down and taken up again, such as
-   * sanding.
-   *
-   * @param earliest not before this moment
-   * @param seconds length of the work, 0 or more
-   * @return in order; empty if 400 days do not hold it
-   */
-  public List<Slot> pieces(LocalDateTime earliest, long seconds) {
-    List<Slot> pieces = new ArrayList<>();
-    long left = seconds;
-    LocalDate day = earliest.toLocalDate();
-    for (int i = 0; i < MOST_DAYS; i++) {
-      for (Slot open : on(day.plusDays(i))) {
-        LocalDateTime start = open.start().isBefore(earliest) ? earliest : open.start();
-        if (!start.isBefore(open.end())) {
-          continue;
-        }
-        long fits = Math.min(left, new Slot(start, open.end()).seconds());
-        pieces.add(new Slot(start, start.plusSeconds(fits)));
-        left = left - fits;
-        if (left <= 0) {
-          return List.copyOf(pieces);
-        }
-      }
-    }
-    return List.of();
+  /** The hours of one day, in order; none on a day off. */
+  public List<Slot> hours(LocalDate day) {
+    return on(day);
   }
 
   private List<Slot> on(LocalDate day) {

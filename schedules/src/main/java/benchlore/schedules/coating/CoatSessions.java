@@ -38,7 +38,8 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
    */
   Optional<LocalDateTime> first(LocalDateTime ready, boolean scuffed) {
     Duration before = scuffed ? scuff : Duration.ZERO;
-    Optional<Slot> slot = week.unbroken(ready, before.plus(coat).toSeconds());
+    Optional<Slot> slot =
+        week.unbroken(Moment.upToFiveMinutes(ready), before.plus(coat).toSeconds());
     return slot.map(found -> found.start().plus(before));
   }
 }

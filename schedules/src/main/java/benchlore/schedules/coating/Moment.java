@@ -24,6 +24,14 @@ final class Moment {
     return two(moment.getHour()) + ":" + two(moment.getMinute());
   }
 
+  /** The next full five minutes: nobody starts a coat at 12:25:21. */
+  static LocalDateTime upToFiveMinutes(LocalDateTime moment) {
+    LocalDateTime minute = moment.withSecond(0).withNano(0);
+    LocalDateTime up = minute.isBefore(moment) ? minute.plusMinutes(1) : minute;
+    int over = up.getMinute() % 5;
+    return over == 0 ? up : up.plusMinutes(5 - over);
+  }
+
   private static String two(int number) {
     return number < 10 ? "0" + number : Integer.toString(number);
   }

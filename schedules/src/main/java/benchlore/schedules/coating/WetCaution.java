@@ -12,7 +12,7 @@ final class WetCaution {
     Quantity worst = Quantity.of(breach.worst(), breach.limit().unit());
     Quantity bound = Quantity.of(breach.limit().bound(request.finish()), breach.limit().unit());
     String when = " From " + Moment.words(breach.first(), request.start()) + ".";
-    String start = better.isEmpty() ? "" : better + ", or: ";
+    String start = better.isEmpty() ? "" : better + ". Otherwise: ";
     return new Caution(
         code(breach.limit()),
         Caution.Severity.WORK,
@@ -50,8 +50,8 @@ final class WetCaution {
       case DAMP -> "The air reaches {0} humidity, above the {1} this finish stands while wet.";
       case DRY -> "The air falls to {0} humidity, below the {1} this finish needs to cure.";
       case DEW ->
-          "The surface comes within {0} of the dew point; under {1} dew may settle and dull or"
-              + " lift the film.";
+          "The work's margin over the dew point falls to {0}; under {1} dew may settle and dull"
+              + " or lift the film.";
       case BLUSH ->
           "Fast solvents chill the film, and the surface is only {0} above the dew point;"
               + " under about {1} it may blush (turn milky).";
@@ -60,14 +60,14 @@ final class WetCaution {
 
   private static String measure(WetLimit limit) {
     return switch (limit) {
-      case COLD -> "keep room and work at {0} or more until it is dry.";
-      case HOT -> "work in the shade or a cooler hour, under {0}.";
-      case DAMP -> "run a dehumidifier or dry heat to stay under {0}.";
-      case DRY -> "damp the air to {0} or more; never wet the film.";
+      case COLD -> "Keep room and work at {0} or more until it is dry.";
+      case HOT -> "Work in the shade or a cooler hour, under {0}.";
+      case DAMP -> "Run a dehumidifier or dry heat to stay under {0}.";
+      case DRY -> "Damp the air to {0} or more; never wet the film.";
       case DEW ->
-          "keep heat on the work through the night so that it stays {0} above the dew point.";
+          "Keep heat on the work through the night so that it stays {0} above the dew point.";
       case BLUSH ->
-          "wait for drier air, warm the work and the room, or use the slow thinner the label"
+          "Wait for drier air, warm the work and the room, or use the slow thinner the label"
               + " allows.";
     };
   }

@@ -7,6 +7,7 @@ import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
@@ -45,8 +46,8 @@ final class CoatSteps {
   private final PlanRequest request;
   private final Draft draft;
   private final double area;
-  private final double coatSeconds;
-  private final double scuffSeconds;
+  private final long coatSeconds;
+  private final long scuffSeconds;
 
   CoatSteps(PlanRequest request, Draft draft) {
     this.request = request;
@@ -57,15 +58,16 @@ final class CoatSteps {
     }
     this.area = total;
     double pace = PlanRules.pace(request.coats().method()).high();
-    this.coatSeconds = pace * area + PlanRules.AROUND_A_COAT.high();
-    this.scuffSeconds = SCUFF_PACE * area;
+    this.coatSeconds = Diary.whole(pace * area + PlanRules.AROUND_A_COAT.high());
+    this.scuffSeconds = Diary.whole(SCUFF_PACE * area);
   }
 
   // Common practice: a between-coats scuff is a once-over, about the pace of a finishing pass.
   private static final double SCUFF_PACE = 240;
 
   Optional<Coated> add() {
-    if (draft.unbroken("a coat", draft.ready(), coatSeconds + scuffSeconds).isEmpty()) {
+    double session = (double) coatSeconds + scuffSeconds;
+    if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
       return Optional.empty();
     }
     LocalDateTime first = Coating.firstMoment(coating(draft.ready())).orElse(draft.ready());
@@ -100,13 +102,14 @@ final class CoatSteps {
       draft.add(scuff(coat));
     }
     String number = "Coat " + coat.number() + ":";
-    List<Caution> cautions = new ArrayList<>();
+    List<Caution> own = new ArrayList<>();
     for (Caution caution : given.cautions()) {
       if (caution.what().pattern().startsWith(number)) {
-        cautions.add(caution);
+        own.add(caution.withoutPrefix(number));
       }
     }
-    air.ifPresent(a -> cautions.addAll(a.cautions()));
+    List<Caution> cautions =
+        Cautions.merged(own, air.map(Answer.Given::cautions).orElse(List.of()));
     List<Line> working = new ArrayList<>();
     for (Line line : given.working()) {
       if (line.result().name().startsWith("coat " + coat.number() + ":")) {
@@ -120,16 +123,16 @@ final class CoatSteps {
             "coat-" + coat.number(),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
-            List.of(new Slot(coat.start(), coat.start().plusSeconds((long) coatSeconds))),
+            List.of(new Slot(coat.start(), coat.start().plusSeconds(coatSeconds))),
             notes(coats, coat, air),
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
-    draft.readyFrom(coat.start().plusSeconds((long) coatSeconds));
+    draft.readyFrom(coat.start().plusSeconds(coatSeconds));
   }
 
   private Step scuff(CoatStep coat) {
-    LocalDateTime start = coat.start().minusSeconds((long) scuffSeconds);
+    LocalDateTime start = coat.start().minusSeconds(scuffSeconds);
     String grade = "P" + (int) request.materials().finish().betweenCoatGrade().high();
     return new Step(
         "scuff-" + coat.number(),
@@ -193,8 +196,8 @@ final class CoatSteps {
     CoatSessions sessions =
         new CoatSessions(
             request.shop().week(),
-            Duration.ofSeconds((long) scuffSeconds),
-            Duration.ofSeconds((long) coatSeconds));
+            Duration.ofSeconds(scuffSeconds),
+            Duration.ofSeconds(coatSeconds));
     double edges = 0;
     double faces = 0;
     for (Part part : request.parts()) {

@@ -13,14 +13,14 @@ import java.util.Optional;
  * which the next step may start. Made and used in one call of {@link Plan#plan}.
  */
 final class Draft {
-  private final ShopWeek week;
+  private final Diary diary;
   private final List<Step> steps = new ArrayList<>();
   private final List<Purchase> shopping = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private LocalDateTime ready;
 
   Draft(ShopWeek week, LocalDateTime start) {
-    this.week = week;
+    this.diary = new Diary(week);
     this.ready = start;
   }
 
@@ -71,23 +71,28 @@ final class Draft {
    * @return the pieces; empty, with a refusal noted, if the calendar does not hold it
    */
   List<Slot> book(String what, double seconds) {
-    long whole = (long) Math.ceil(seconds / 60) * 60;
-    List<Slot> slots = week.pieces(ready, whole);
+    List<Slot> slots = diary.pieces(ready, seconds);
     if (slots.isEmpty()) {
       noHours(what);
       return slots;
     }
+    slots.forEach(diary::take);
     readyFrom(slots.get(slots.size() - 1).end());
     return slots;
   }
 
-  /** The first stretch of shop hours from a moment on that holds this without a break. */
+  /** The first free stretch from a moment on that holds this without a break; not yet booked. */
   Optional<Slot> unbroken(String what, LocalDateTime from, double seconds) {
-    Optional<Slot> slot = week.unbroken(from, (long) Math.ceil(seconds / 60) * 60);
+    Optional<Slot> slot = diary.unbroken(from, seconds);
     if (slot.isEmpty()) {
       noHours(what);
     }
     return slot;
+  }
+
+  /** Books a stretch found before. */
+  void take(Slot slot) {
+    diary.take(slot);
   }
 
   private void noHours(String what) {

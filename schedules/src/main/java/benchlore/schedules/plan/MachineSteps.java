@@ -8,7 +8,7 @@ import java.util.Optional;
 
 /** Machines the blanks to size, in the time the maker expects. */
 final class MachineSteps {
-  private static final Caution GUARD =
+  static final Caution GUARD =
       new Caution(
           "rotating-cutter",
           Caution.Severity.DANGER,

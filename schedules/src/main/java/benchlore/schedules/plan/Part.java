@@ -1,6 +1,7 @@
 package benchlore.schedules.plan;
 
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.wood.RingAngle;
 
 /**
  * A group of like solid-wood parts.
@@ -10,6 +11,7 @@ import benchlore.schedules.sanding.StartSurface;
  * @param lengthMetre along the grain, finished size
  * @param widthMetre across the grain, finished size
  * @param thicknessMetre finished size
+ * @param rings how the growth rings of its boards stand to the wide face
  * @param boards boards glued edge to edge into one blank, 1 to 20; 1 needs no glue
  * @param surface the surface after machining, before sanding
  * @param machiningSecond hands-on time to machine one part, as the maker expects it, 0 to a week
@@ -21,14 +23,15 @@ public record Part(
     double lengthMetre,
     double widthMetre,
     double thicknessMetre,
+    RingAngle rings,
     int boards,
     StartSurface surface,
     double machiningSecond,
     boolean moves) {
   /** Refuses nulls; figures are checked by the plan. */
   public Part {
-    if (name == null || surface == null) {
-      throw new NullPointerException("name and surface");
+    if (name == null || rings == null || surface == null) {
+      throw new NullPointerException("name, rings and surface");
     }
   }
 

@@ -15,6 +15,9 @@ final class PlanRules {
   /** Joint and dry-clamp one joint. */
   static final Datum JOINT = Datum.of(900, Unit.SECOND, FROM);
 
+  /** Lay out, wipe off and clean up round one glue-up. */
+  static final Datum AROUND_A_GLUE_UP = Datum.of(900, Unit.SECOND, FROM);
+
   /** Take the clamps off one blank and scrape the squeeze-out. */
   static final Datum UNCLAMP = Datum.of(900, Unit.SECOND, FROM);
 

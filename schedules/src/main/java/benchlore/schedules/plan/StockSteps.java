@@ -9,7 +9,6 @@ import benchlore.schedules.room.Climate;
 import benchlore.schedules.wood.Air;
 import benchlore.schedules.wood.FitRequest;
 import benchlore.schedules.wood.FitSchedule;
-import benchlore.schedules.wood.RingAngle;
 import benchlore.schedules.wood.Wood;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -56,7 +55,7 @@ final class StockSteps {
   static FitRequest fit(PlanRequest request, Part part) {
     return new FitRequest(
         request.materials().wood(),
-        RingAngle.FLAT,
+        part.rings(),
         part.widthMetre(),
         part.thicknessMetre(),
         request.moisturePercent(),

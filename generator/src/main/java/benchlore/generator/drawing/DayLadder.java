@@ -1,0 +1,189 @@
+package benchlore.generator.drawing;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * A plan drawn day by day: one row a day, midnight to midnight, night shaded, shop hours outlined,
+ * work as numbered blocks, recoat windows as bands, wet film as a line. Days without anything are
+ * one line of waiting.
+ */
+public final class DayLadder {
+  private static final double WIDTH = 480;
+  private static final double LEFT = 86;
+  private static final double HOUR = (WIDTH - LEFT - 8) / 24;
+  private static final double ROW = 34;
+  private static final double GAP_ROW = 24;
+  private static final double TOP = 26;
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
+
+  /**
+   * A stretch of local time.
+   *
+   * @param from first moment
+   * @param to first moment after it
+   */
+  public record Stretch(LocalDateTime from, LocalDateTime to) {}
+
+  /**
+   * A numbered piece of work.
+   *
+   * @param number as in the list of steps
+   * @param when its stretch
+   * @param coat whether a coat goes on, drawn apart
+   */
+  public record Block(int number, Stretch when, boolean coat) {}
+
+  /**
+   * What to draw.
+   *
+   * @param blocks work
+   * @param windows when the next coat may go on without scuffing
+   * @param wet when a film is wet
+   * @param shop hours someone is there, for the days drawn
+   */
+  public record Request(
+      List<Block> blocks, List<Stretch> windows, List<Stretch> wet, List<Stretch> shop) {
+    /** Copies the lists; refuses a plan without work. */
+    public Request {
+      blocks = List.copyOf(blocks);
+      windows = List.copyOf(windows);
+      wet = List.copyOf(wet);
+      shop = List.copyOf(shop);
+      if (blocks.isEmpty()) {
+        throw new IllegalArgumentException("blocks must not be empty");
+      }
+    }
+  }
+
+  private final Request request;
+  private final Svg svg;
+
+  private DayLadder(Request request, Svg svg) {
+    this.request = request;
+    this.svg = svg;
+  }
+
+  /**
+   * Draws the ladder.
+   *
+   * @param request what to draw
+   * @param title its title
+   * @param idPrefix makes ids unique on the page
+   * @return SVG
+   */
+  public static String draw(Request request, String title, String idPrefix) {
+    SortedSet<LocalDate> days = days(request);
+    Svg svg = Svg.titled(WIDTH, height(days), new Label(idPrefix, title, words(request, days)));
+    new DayLadder(request, svg).rows(days);
+    return svg.end();
+  }
+
+  private static String words(Request request, SortedSet<LocalDate> days) {
+    return request.blocks().size()
+        + " pieces of work on "
+        + days.size()
+        + " days from "
+        + DAY.format(days.first())
+        + " to "
+        + DAY.format(days.last())
+        + ", each day a bar from midnight to midnight; the numbers are those of the steps below.";
+  }
+
+  private static SortedSet<LocalDate> days(Request request) {
+    TreeSet<LocalDate> days = new TreeSet<>();
+    for (Block block : request.blocks()) {
+      days.add(block.when().from().toLocalDate());
+    }
+    return days;
+  }
+
+  private static double height(SortedSet<LocalDate> days) {
+    double height = TOP;
+    LocalDate before = null;
+    for (LocalDate day : days) {
+      height += before != null && gap(before, day) > 0 ? GAP_ROW : 0;
+      height += ROW;
+      before = day;
+    }
+    return height + 4;
+  }
+
+  private static long gap(LocalDate before, LocalDate day) {
+    return ChronoUnit.DAYS.between(before, day) - 1;
+  }
+
+  private void rows(SortedSet<LocalDate> days) {
+    for (int hour = 0; hour <= 24; hour += 6) {
+      svg.text("middle", LEFT + hour * HOUR, TOP - 10, hour == 24 ? "24" : Integer.toString(hour));
+    }
+    double y = TOP;
+    LocalDate before = null;
+    for (LocalDate day : days) {
+      if (before != null && gap(before, day) > 0) {
+        wait(gap(before, day), y);
+        y += GAP_ROW;
+      }
+      row(day, y);
+      y += ROW;
+      before = day;
+    }
+  }
+
+  private void wait(long days, double y) {
+    String words = days == 1 ? "1 day passes" : days + " days pass";
+    svg.line("lad-wait", LEFT + 2, y + GAP_ROW / 2 - 2, LEFT + 20, y + GAP_ROW / 2 - 2);
+    svg.text("start", LEFT + 28, y + GAP_ROW / 2 + 3, words);
+  }
+
+  private void row(LocalDate day, double y) {
+    svg.rect("lad-day", LEFT, y, 24 * HOUR, ROW - 10);
+    svg.rect("lad-night", LEFT, y, 7 * HOUR, ROW - 10);
+    svg.rect("lad-night", LEFT + 21 * HOUR, y, 3 * HOUR, ROW - 10);
+    svg.text("start", 4, y + 16, DAY.format(day));
+    for (Stretch open : request.shop()) {
+      band("lad-shop", open, day, y, ROW - 10);
+    }
+    for (Stretch window : request.windows()) {
+      band("lad-window", window, day, y + ROW - 10, 4);
+    }
+    for (Stretch wet : request.wet()) {
+      band("lad-wet", wet, day, y - 3, 3);
+    }
+    for (Block block : request.blocks()) {
+      if (block.when().from().toLocalDate().equals(day)) {
+        block(block, y);
+      }
+    }
+  }
+
+  private void band(String style, Stretch stretch, LocalDate day, double y, double height) {
+    double from = Math.max(0, hours(day, stretch.from()));
+    double to = Math.min(24, hours(day, stretch.to()));
+    if (to > from) {
+      svg.rect(style, LEFT + from * HOUR, y, (to - from) * HOUR, height);
+    }
+  }
+
+  private void block(Block block, double y) {
+    LocalDate day = block.when().from().toLocalDate();
+    double from = hours(day, block.when().from());
+    double to = Math.min(24, hours(day, block.when().to()));
+    double width = Math.max((to - from) * HOUR, 4);
+    svg.rect(block.coat() ? "lad-coat" : "lad-work", LEFT + from * HOUR, y + 2, width, ROW - 14);
+    if (width >= (block.number() < 10 ? 10 : 15)) {
+      svg.number(LEFT + from * HOUR + width / 2, y + 17, block.number());
+    }
+  }
+
+  private static double hours(LocalDate day, LocalDateTime moment) {
+    return ChronoUnit.SECONDS.between(LocalDateTime.of(day, LocalTime.MIDNIGHT), moment) / 3_600.0;
+  }
+}

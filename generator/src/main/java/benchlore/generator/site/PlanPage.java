@@ -1,0 +1,189 @@
+package benchlore.generator.site;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Library;
+import benchlore.generator.planning.Planned;
+import benchlore.generator.units.Display;
+import benchlore.generator.units.Moments;
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.plan.Purchase;
+import benchlore.schedules.plan.Step;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What the template of a plan's page needs. */
+final class PlanPage {
+  private static final String ROOT = "../";
+
+  private final Library library;
+  private final Planned planned;
+  private final Markdown markdown;
+  private final WorkingView working = new WorkingView();
+
+  PlanPage(Library library, Planned planned) {
+    this.library = library;
+    this.planned = planned;
+    this.markdown = new Markdown(library, ROOT);
+  }
+
+  String url() {
+    return "plans/" + planned.id() + ".html";
+  }
+
+  /** Values for the template {@code plan}. */
+  Map<String, Object> values() {
+    Map<String, Object> values = new HashMap<>();
+    values.put("root", ROOT);
+    values.put("title", planned.title());
+    values.put("intro", markdown.block(planned.facts().words("intro")));
+    values.put("materials", materials());
+    if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
+      values.put("refusals", List.of());
+      plan(values, given.value());
+    } else {
+      values.put("refusals", refusals((Answer.Refused<ProjectPlan>) planned.answer()));
+    }
+    return values;
+  }
+
+  private void plan(Map<String, Object> values, ProjectPlan plan) {
+    values.put("from", Moments.day(plan.start().toLocalDate()));
+    values.put("until", Moments.day(plan.end().toLocalDate()));
+    values.put("hours", Display.hours(plan.workSeconds()));
+    values.put("ladder", PlanLadder.draw(plan, planned.request().shop().week()));
+    values.put("shopping", shopping(plan));
+    values.put("days", days(plan));
+  }
+
+  /** One line for lists: when it ends, how much work. */
+  String shortly() {
+    if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
+      ProjectPlan plan = given.value();
+      return Display.hours(plan.workSeconds())
+          + " of work, "
+          + Moments.day(plan.start().toLocalDate())
+          + " to "
+          + Moments.day(plan.end().toLocalDate());
+    }
+    return "Can't be done as asked";
+  }
+
+  private List<Entry> materials() {
+    List<Entry> materials = new ArrayList<>();
+    for (String id :
+        List.of(
+            planned.facts().words("species"),
+            planned.facts().words("adhesive"),
+            planned.facts().group("finish").words("record"))) {
+      materials.add(library.entries().get(id));
+    }
+    return materials;
+  }
+
+  private static List<Map<String, String>> refusals(Answer.Refused<ProjectPlan> refused) {
+    List<Map<String, String>> list = new ArrayList<>();
+    for (Refusal reason : refused.reasons()) {
+      list.add(
+          Map.of(
+              "problem", Display.html(reason.problem()), "remedy", Display.html(reason.remedy())));
+    }
+    return list;
+  }
+
+  private List<Map<String, String>> shopping(ProjectPlan plan) {
+    List<Map<String, String>> list = new ArrayList<>();
+    for (Purchase purchase : plan.shopping()) {
+      list.add(
+          Map.of(
+              "what", named(purchase.what()),
+              "amount", Display.html(purchase.amount()),
+              "remark", purchase.remark()));
+    }
+    return list;
+  }
+
+  /** The roles of adhesive and finish by the names of their records. */
+  private String named(String what) {
+    List<Entry> materials = materials();
+    if (what.equals("adhesive")) {
+      return materials.get(1).title();
+    }
+    return what.startsWith("finish")
+        ? materials.get(2).title() + what.substring("finish".length())
+        : what;
+  }
+
+  /** Steps under the day they begin on. */
+  private List<Map<String, Object>> days(ProjectPlan plan) {
+    List<Map<String, Object>> days = new ArrayList<>();
+    Set<String> told = new HashSet<>();
+    LocalDate current = null;
+    List<Map<String, Object>> steps = new ArrayList<>();
+    int number = 1;
+    for (Step step : plan.steps()) {
+      LocalDate day = step.start().toLocalDate();
+      if (!day.equals(current)) {
+        steps = new ArrayList<>();
+        days.add(Map.of("day", Moments.day(day), "steps", steps));
+        current = day;
+      }
+      steps.add(step(step, number++, told));
+    }
+    return days;
+  }
+
+  private Map<String, Object> step(Step step, int number, Set<String> told) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("id", step.id());
+    values.put("number", number);
+    values.put("title", step.title());
+    values.put("work", step.kind() == Step.Kind.WORK);
+    values.put("when", when(step));
+    values.put("notes", step.notes().stream().map(Display::html).toList());
+    values.put("window", window(step));
+    values.put("cautions", step.cautions().stream().map(c -> caution(c, told)).toList());
+    values.put("working", working.of(step.working()));
+    return values;
+  }
+
+  /** In full the first time; what to do about it every time. */
+  private static Map<String, Object> caution(Caution caution, Set<String> told) {
+    boolean first = told.add(caution.code());
+    return Map.of(
+        "severity", caution.severity().name().toLowerCase(java.util.Locale.ROOT),
+        "what", first ? Display.html(caution.what()) : "",
+        "measure", Display.html(caution.measure()));
+  }
+
+  private static String window(Step step) {
+    return step.window()
+        .filter(w -> w.closes().isPresent())
+        .map(
+            w ->
+                "Recoat window: "
+                    + Moments.shortly(w.opens())
+                    + " to "
+                    + Moments.shortly(w.closes().orElseThrow()))
+        .orElse("");
+  }
+
+  private static String when(Step step) {
+    List<String> parts = new ArrayList<>();
+    for (Slot slot : step.slots()) {
+      boolean sameDay = slot.start().toLocalDate().equals(slot.end().toLocalDate());
+      boolean firstDay = slot.start().toLocalDate().equals(step.start().toLocalDate());
+      String from = firstDay ? Moments.clock(slot.start()) : Moments.shortly(slot.start());
+      parts.add(from + "–" + (sameDay ? Moments.clock(slot.end()) : Moments.shortly(slot.end())));
+    }
+    return String.join("; ", parts);
+  }
+}

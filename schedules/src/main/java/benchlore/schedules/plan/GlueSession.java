@@ -1,0 +1,30 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.glueup.GlueUpSchedule;
+
+/**
+ * One glue-up booked in the diary.
+ *
+ * @param label what is glued
+ * @param work when
+ * @param unclamp when the clamps come off
+ * @param answer the engine's schedule for it; its first batch is this session
+ */
+record GlueSession(String label, Slot work, Slot unclamp, Answer.Given<GlueUpSchedule> answer) {
+  GlueUpSchedule.Batch batch() {
+    return answer.value().batches().get(0);
+  }
+
+  /** Joints the first batch leaves for another session. */
+  int jointsLeft() {
+    int left = 0;
+    for (int i = 1; i < answer.value().batches().size(); i++) {
+      for (GlueUpSchedule.Share share : answer.value().batches().get(i).shares()) {
+        left = left + share.count();
+      }
+    }
+    return left;
+  }
+}

@@ -1,0 +1,173 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.glueup.GlueUp;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.wood.WoodData;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds and books the hour for each glue-up: the first at which the adhesive sets, the clamps are
+ * free and the hands have time. A blank that can't be closed in one go is glued in stages.
+ */
+final class GlueSessions {
+  /**
+   * Clamps in use.
+   *
+   * @param until when they are off
+   * @param count how many
+   */
+  private record Busy(LocalDateTime until, int count) {}
+
+  private final PlanRequest request;
+  private final Draft draft;
+  private final List<Busy> busy = new ArrayList<>();
+  private LocalDateTime machine;
+  private double cubicMetre;
+
+  GlueSessions(PlanRequest request, Draft draft) {
+    this.request = request;
+    this.draft = draft;
+    this.machine = draft.ready();
+  }
+
+  /** From when every joint may be machined. */
+  LocalDateTime machineFrom() {
+    return machine;
+  }
+
+  /** Adhesive of all sessions so far. */
+  double cubicMetre() {
+    return cubicMetre;
+  }
+
+  /** Books every blank of a part; notes a refusal in the draft where one can't be. */
+  List<GlueSession> of(Part part) {
+    List<GlueSession> sessions = new ArrayList<>();
+    for (int n = 1; n <= part.count(); n++) {
+      String name = part.count() == 1 ? part.name() : part.name() + " " + n;
+      int joints = part.boards() - 1;
+      int stage = 1;
+      while (joints > 0) {
+        Optional<GlueSession> session = next(part, name, joints, stage);
+        if (session.isEmpty()) {
+          return sessions;
+        }
+        sessions.add(session.get());
+        joints = session.get().jointsLeft();
+        stage++;
+      }
+    }
+    return sessions;
+  }
+
+  private Optional<GlueSession> next(Part part, String name, int joints, int stage) {
+    LocalDateTime from = draft.ready();
+    LocalDateTime latest = from.plusDays(PlanRules.GLUE_DAYS);
+    List<Refusal> reasons = List.of();
+    while (from.isBefore(latest)) {
+      Optional<Slot> slot = draft.unbroken("a glue-up", from, PlanRules.AROUND_A_GLUE_UP.high());
+      if (slot.isEmpty()) {
+        return Optional.empty();
+      }
+      LocalDateTime start = slot.get().start();
+      Answer<GlueUpSchedule> answer = GlueUp.plan(question(part, name, joints, start));
+      if (answer instanceof Answer.Given<GlueUpSchedule> given) {
+        Optional<Slot> work = work(given.value(), start);
+        if (work.isPresent()) {
+          boolean whole = given.value().batches().size() == 1 && stage == 1;
+          return book(whole ? name : name + ", stage " + stage, work.get(), given);
+        }
+        reasons = tooLong(name);
+      } else {
+        reasons = ((Answer.Refused<GlueUpSchedule>) answer).reasons();
+      }
+      from = start.plusHours(1);
+    }
+    draft.refuse(reasons);
+    return Optional.empty();
+  }
+
+  /** The stretch from this start on, if it is free as long as the work takes. */
+  private Optional<Slot> work(GlueUpSchedule schedule, LocalDateTime start) {
+    GlueUpSchedule.Batch first = schedule.batches().get(0);
+    double seconds = first.spreadSecond() + first.closeSecond();
+    Optional<Slot> slot =
+        draft.unbroken("a glue-up", start, seconds + PlanRules.AROUND_A_GLUE_UP.high());
+    return slot.filter(found -> found.start().equals(start));
+  }
+
+  private Optional<GlueSession> book(String label, Slot work, Answer.Given<GlueUpSchedule> given) {
+    draft.take(work);
+    draft.readyFrom(work.end());
+    GlueUpSchedule.Batch batch = given.value().batches().get(0);
+    Optional<Slot> off =
+        draft.unbroken("taking clamps off", batch.clampsOff(), PlanRules.UNCLAMP.high());
+    if (off.isEmpty()) {
+      return Optional.empty();
+    }
+    draft.take(off.get());
+    busy.add(new Busy(off.get().end(), batch.clamps()));
+    double density = request.materials().adhesive().density().mid();
+    cubicMetre = batch.massKilogram() / density + cubicMetre;
+    machine = later(machine, later(given.value().machine().at(), off.get().end()));
+    return Optional.of(new GlueSession(label, work, off.get(), given));
+  }
+
+  private GlueUpRequest question(Part part, String name, int joints, LocalDateTime start) {
+    WoodData wood = request.materials().wood();
+    double moist = 1 + request.moisturePercent() / 100;
+    double density = wood.specificGravity().low() * 1000 * moist;
+    GlueUpRequest.Clamps clamps = request.shop().clamps();
+    return new GlueUpRequest(
+        request.materials().adhesive(),
+        List.of(
+            new GlueUpRequest.Joint(
+                name,
+                part.lengthMetre(),
+                part.thicknessMetre(),
+                joints,
+                GlueUpRequest.Arrangement.IN_LINE,
+                part.widthMetre() / part.boards(),
+                0)),
+        new GlueUpRequest.Wood(
+            density,
+            wood.oily(),
+            List.of(request.moisturePercent(), request.moisturePercent()),
+            SINCE_JOINTED_SECOND),
+        new GlueUpRequest.Clamps(
+            freeClamps(start), clamps.forceNewton(), clamps.caulDepthMetre(), clamps.headMetre()),
+        request.shop().climate(),
+        start,
+        GlueUpRequest.Pace.usual(request.shop().people()));
+  }
+
+  // Edges were jointed at the dry clamping before; the plan warns and asks for a fresh light cut.
+  private static final double SINCE_JOINTED_SECOND = 3_600;
+
+  private int freeClamps(LocalDateTime moment) {
+    int free = request.shop().clamps().count();
+    for (Busy used : busy) {
+      free = used.until().isAfter(moment) ? free - used.count() : free;
+    }
+    return Math.max(free, 1);
+  }
+
+  private static List<Refusal> tooLong(String name) {
+    return List.of(
+        Refusal.of(
+            "shop.week",
+            "No stretch of shop hours is long enough to close the glue-up of " + name + ".",
+            "Glue it in stages on a longer day, or get a second pair of hands."));
+  }
+
+  private static LocalDateTime later(LocalDateTime a, LocalDateTime b) {
+    return a.isAfter(b) ? a : b;
+  }
+}

@@ -1,0 +1,209 @@
+package benchlore.schedules.plan;
+
+import benchlore.schedules.air.Release;
+import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.air.SolventData;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.calendar.ShopWeek;
+import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.coating.CoatBond;
+import benchlore.schedules.coating.DryingMechanism;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.FinishFamily;
+import benchlore.schedules.coating.FinishRole;
+import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.coating.SolventShare;
+import benchlore.schedules.coating.UsePlace;
+import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.room.Climate;
+import benchlore.schedules.sanding.Grit;
+import benchlore.schedules.sanding.GritSystem;
+import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.sanding.SandingShop;
+import benchlore.schedules.sanding.SandingTool;
+import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.wood.Place;
+import benchlore.schedules.wood.RingAngle;
+import benchlore.schedules.wood.WoodData;
+import java.time.DayOfWeek;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Invented projects for tests: cherry, a yellow glue, a brushed oil varnish, a heated shop. */
+final class Projects {
+  static final LocalDateTime START = LocalDateTime.of(2027, 1, 12, 18, 0);
+  private static final Provenance FROM = Provenance.fromMemory("test");
+
+  private Projects() {}
+
+  static PlanRequest of(ShopWeek week, Climate climate, int panels) {
+    return new PlanRequest(
+        START,
+        List.of(part("panel", panels, 4), part("loose rail", 1, 1)),
+        new Materials(cherry(), yellow(), varnish(), List.of(new Release.Share(spirit(), 1))),
+        new CoatChoice(3, 80, ApplicationMethod.BRUSH, Sheen.SATIN),
+        new Shop(
+            week,
+            climate,
+            RoomAir.ofAirChanges(60, 12, 3, climate.meanCelsius()),
+            List.of(),
+            new SandingShop(
+                grits(),
+                List.of(SandingTool.RANDOM_ORBIT, SandingTool.BLOCK),
+                SandingShop.USUAL_JUMP),
+            new GlueUpRequest.Clamps(10, 4_500, 0.045, 0.03),
+            1),
+        Place.HEATED_ROOM.seasons(),
+        true,
+        8);
+  }
+
+  /** Tuesday and Thursday evenings, Saturday and Sunday. */
+  static ShopWeek evenings() {
+    Map<DayOfWeek, List<ShopWeek.Span>> days = new EnumMap<>(DayOfWeek.class);
+    List<ShopWeek.Span> evening = List.of(new ShopWeek.Span(18 * 60 + 30, 21 * 60 + 30));
+    days.put(DayOfWeek.TUESDAY, evening);
+    days.put(DayOfWeek.THURSDAY, evening);
+    days.put(
+        DayOfWeek.SATURDAY,
+        List.of(new ShopWeek.Span(9 * 60, 12 * 60 + 30), new ShopWeek.Span(13 * 60 + 30, 18 * 60)));
+    days.put(DayOfWeek.SUNDAY, List.of(new ShopWeek.Span(10 * 60, 16 * 60)));
+    return new ShopWeek(days, List.of());
+  }
+
+  static Part part(String name, int count, int boards) {
+    return new Part(
+        name,
+        count,
+        0.8,
+        0.4,
+        0.02,
+        RingAngle.FLAT,
+        boards,
+        new StartSurface.Planed(0.0015, 0.03),
+        2_400,
+        name.equals("panel"));
+  }
+
+  private static List<Grit> grits() {
+    List<Grit> grits = new ArrayList<>();
+    for (int number : List.of(80, 100, 120, 150, 180, 220, 320)) {
+      grits.add(Grits.find(GritSystem.FEPA_P, number).orElseThrow());
+    }
+    return grits;
+  }
+
+  private static Datum of(double value, Unit unit) {
+    return Datum.of(value, unit, FROM);
+  }
+
+  private static Optional<Datum> hours(double low, double high) {
+    return Optional.of(Datum.range(low * 3_600, high * 3_600, Unit.SECOND, FROM));
+  }
+
+  private static WoodData cherry() {
+    return new WoodData(
+        of(0.50, Unit.RATIO),
+        Optional.of(of(4_226, Unit.NEWTON)),
+        of(3.7, Unit.PERCENT),
+        of(7.1, Unit.PERCENT),
+        Optional.empty(),
+        Optional.empty(),
+        WoodData.Pores.DIFFUSE,
+        false,
+        true,
+        true,
+        false);
+  }
+
+  private static AdhesiveData yellow() {
+    return new AdhesiveData(
+        AdhesiveData.Family.PVA_YELLOW,
+        AdhesiveData.Setting.WATER_LOSS,
+        true,
+        of(300, Unit.SECOND),
+        Optional.of(of(600, Unit.SECOND)),
+        of(1_800, Unit.SECOND),
+        of(7_200, Unit.SECOND),
+        of(86_400, Unit.SECOND),
+        Optional.empty(),
+        of(21, Unit.CELSIUS),
+        of(5, Unit.CELSIUS),
+        Optional.empty(),
+        of(0.2, Unit.KILOGRAM_PER_SQUARE_METRE),
+        of(1_100, Unit.KILOGRAM_PER_CUBIC_METRE),
+        of(700_000, Unit.PASCAL),
+        of(1_000_000, Unit.PASCAL),
+        of(1_200_000, Unit.PASCAL),
+        of(0.00015, Unit.METRE),
+        Optional.empty(),
+        Optional.empty(),
+        AdhesiveData.OilyWoods.WITH_CARE,
+        AdhesiveData.WaterResistance.SPLASH,
+        true);
+  }
+
+  private static FinishData varnish() {
+    return new FinishData(
+        FinishFamily.ALKYD_VARNISH,
+        FinishRole.FILM,
+        List.of(DryingMechanism.EVAPORATION, DryingMechanism.OXIDATION),
+        CoatBond.WITHIN_WINDOW,
+        hours(4, 8),
+        hours(8, 24),
+        hours(20, 24),
+        hours(24, 30),
+        hours(48, 72),
+        hours(7 * 24, 30 * 24),
+        hours(48, 72),
+        Optional.empty(),
+        Optional.empty(),
+        of(21, Unit.CELSIUS),
+        of(50, Unit.PERCENT),
+        of(10, Unit.CELSIUS),
+        of(32, Unit.CELSIUS),
+        of(85, Unit.PERCENT),
+        Optional.empty(),
+        of(48, Unit.PERCENT),
+        of(900, Unit.KILOGRAM_PER_CUBIC_METRE),
+        of(80, Unit.MICRON),
+        of(3, Unit.COUNT),
+        Optional.empty(),
+        of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
+        Optional.empty(),
+        Optional.of(of(40, Unit.CELSIUS)),
+        List.of(new SolventShare("white-spirit", 1)),
+        List.of(ApplicationMethod.BRUSH),
+        List.of(Sheen.GLOSS, Sheen.SATIN),
+        false,
+        true,
+        false,
+        Datum.range(150, 220, Unit.COUNT, FROM),
+        of(320, Unit.COUNT),
+        List.of(UsePlace.INDOOR_DRY));
+  }
+
+  private static SolventData spirit() {
+    return new SolventData(
+        "white-spirit",
+        of(0.144, Unit.KILOGRAM_PER_MOLE),
+        of(780, Unit.KILOGRAM_PER_CUBIC_METRE),
+        Optional.of(of(160, Unit.CELSIUS)),
+        Optional.of(of(40, Unit.CELSIUS)),
+        Optional.of(of(0.6, Unit.PERCENT)),
+        Optional.empty(),
+        Optional.of(of(600, Unit.PASCAL)),
+        Optional.of(of(500, Unit.PPM)),
+        Optional.of(of(59, Unit.PPM)),
+        Optional.empty(),
+        Optional.of(of(0.1, Unit.RATIO)),
+        false);
+  }
+}
