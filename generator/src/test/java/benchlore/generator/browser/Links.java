@@ -88,8 +88,17 @@ final class Links {
             || place.isEmpty()
             || places.getOrDefault(file, Set.of()).contains(place)
             // The finder reads its words from the front page's fragment.
-            || (file.equals("index.html") && place.startsWith("find="));
+            || (file.equals("index.html") && place.startsWith("find="))
+            // A comparison reads its records from the fragment: each must have a page.
+            || (file.startsWith("compare/") && compared(file, place));
     return found ? "" : "no such place in " + file;
+  }
+
+  private boolean compared(String file, String place) {
+    String folder = file.substring("compare/".length(), file.length() - ".html".length());
+    return place.startsWith("of=")
+        && List.of(place.substring("of=".length()).split(",", -1)).stream()
+            .allMatch(id -> files.contains(folder + "/" + id + ".html"));
   }
 
   private void readPage(String page) {
