@@ -1,6 +1,7 @@
 package benchlore.generator.site;
 
 import benchlore.generator.find.FinderData;
+import benchlore.generator.find.ScriptData;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
@@ -63,6 +64,7 @@ public final class Site {
     site.frontPage();
     site.kindPages();
     site.recordPages();
+    site.comparePages();
     site.planPages();
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon());
@@ -117,6 +119,15 @@ public final class Site {
       if (entry.kind() == Kind.ROUTER_BITS) {
         files.put("drawings/" + entry.id() + ".svg", BitDrawings.picture(entry));
       }
+    }
+  }
+
+  private void comparePages() throws IOException {
+    ComparePages compare = new ComparePages(input.library());
+    for (Kind kind : Kind.values()) {
+      page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
+      String script = ScriptData.script("benchloreCompare", compare.data(kind));
+      files.put("compare/" + kind.folder() + ".js", script.getBytes(StandardCharsets.UTF_8));
     }
   }
 
