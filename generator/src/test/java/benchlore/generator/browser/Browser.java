@@ -8,12 +8,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.PageLoadStrategy;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntries;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
@@ -44,6 +46,14 @@ final class Browser implements AutoCloseable {
           "--lang=en-GB",
           // Whatever a page might ask of the network fails at once, and shows in the console.
           "--host-resolver-rules=MAP * ~NOTFOUND");
+
+  /** Kept, so that the setting below outlives the first collection of garbage. */
+  private static final Logger DEVTOOLS = Logger.getLogger("org.openqa.selenium.devtools");
+
+  static {
+    // It warns that it has no typed commands for this browser's version; none are used here.
+    DEVTOOLS.setLevel(Level.SEVERE);
+  }
 
   private final Path profile;
   private final ChromeDriver driver;
@@ -121,7 +131,7 @@ final class Browser implements AutoCloseable {
     return Watch.requests(performance());
   }
 
-  private org.openqa.selenium.logging.LogEntries performance() {
+  private LogEntries performance() {
     return driver.manage().logs().get(LogType.PERFORMANCE);
   }
 
