@@ -87,9 +87,11 @@
 
   function showTell(list) {
     tell.textContent = '';
+    var told = new Set();
     list.forEach(function (a) {
       list.forEach(function (b) {
-        if (a !== b && a.tell[b.id]) {
+        if (a !== b && a.tell[b.id] && !told.has(b.id + ' ' + a.id)) {
+          told.add(a.id + ' ' + b.id);
           var p = make('p');
           p.className = 'tell';
           p.appendChild(make('strong', a.title + ' or ' + b.title.toLowerCase() + '? '));
