@@ -1,17 +1,12 @@
 package benchlore.generator.browser;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.PageLoadStrategy;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -55,42 +50,47 @@ final class Browser implements AutoCloseable {
     DEVTOOLS.setLevel(Level.SEVERE);
   }
 
-  private final Path profile;
+  private final Profile profile;
   private final ChromeDriver driver;
 
-  private Browser(Path profile, ChromeDriver driver) {
+  private Browser(Profile profile, ChromeDriver driver) {
     this.profile = profile;
     this.driver = driver;
   }
 
   static Browser start() {
     BrowserInstall install = BrowserInstall.require();
+    Profile profile = Profile.fresh();
     try {
-      Path profile = Files.createTempDirectory("benchlore-browser-");
-      ChromeDriverService service =
-          new ChromeDriverService.Builder()
-              .usingDriverExecutable(install.driver().toFile())
-              .usingAnyFreePort()
-              .withSilent(true)
-              .build();
-      Browser browser = new Browser(profile, new ChromeDriver(service, options(install, profile)));
+      Browser browser = new Browser(profile, drive(install, profile));
       browser.width(WIDE);
       browser.open("about:blank");
       browser.requests();
       return browser;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (WebDriverException e) {
+      profile.close();
+      throw e;
     }
   }
 
-  private static ChromeOptions options(BrowserInstall install, Path profile) {
+  private static ChromeDriver drive(BrowserInstall install, Profile profile) {
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(install.driver().toFile())
+            .usingAnyFreePort()
+            .withSilent(true)
+            .build();
+    return new ChromeDriver(service, options(install, profile));
+  }
+
+  private static ChromeOptions options(BrowserInstall install, Profile profile) {
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     ChromeOptions options = new ChromeOptions();
     options.setBinary(install.browser().toFile());
     options.addArguments(FLAGS);
-    options.addArguments("--user-data-dir=" + profile);
+    options.addArguments("--user-data-dir=" + profile.folder());
     options.setPageLoadStrategy(PageLoadStrategy.NORMAL);
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     return options;
@@ -145,13 +145,10 @@ final class Browser implements AutoCloseable {
 
   @Override
   public void close() {
-    driver.quit();
-    try (Stream<Path> files = Files.walk(profile)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    try {
+      driver.quit();
+    } finally {
+      profile.close();
     }
   }
 
