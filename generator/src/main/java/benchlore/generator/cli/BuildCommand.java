@@ -1,19 +1,11 @@
 package benchlore.generator.cli;
 
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
-import benchlore.generator.library.Problem;
-import benchlore.generator.planning.Planned;
-import benchlore.generator.planning.Plans;
+import benchlore.generator.planning.Content;
 import benchlore.generator.site.Site;
 import benchlore.generator.site.SiteWriter;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -47,30 +39,17 @@ final class BuildCommand implements Callable<Integer> {
 
   private int build(Path folder, Path template) throws IOException {
     Progress progress = new Progress(spec.commandLine().getErr());
-    progress.stage("load and check");
-    Loaded<Library> loaded = LibraryLoader.load(folder);
+    progress.stage("load, check and plan");
+    Loaded<Content> loaded = Content.load(folder);
     if (loaded.value().isEmpty()) {
       progress.done();
       Report.problems(spec.commandLine().getErr(), loaded.problems(), "No site was written.");
       return Benchlore.PROBLEMS;
     }
-    Library library = loaded.value().get();
-    Loaded<Map<String, Facts>> lexicon =
-        LibraryLoader.loadFacts(
-            folder, List.of(folder.resolve("lexicon.yaml")), "lexicon", library);
-    progress.stage("plan");
-    Loaded<List<Planned>> plans = Plans.all(folder, library);
-    List<Problem> problems = new ArrayList<>(lexicon.problems());
-    problems.addAll(plans.problems());
-    if (!problems.isEmpty()) {
-      progress.done();
-      Report.problems(spec.commandLine().getErr(), problems, "No site was written.");
-      return Benchlore.PROBLEMS;
-    }
+    Content whole = loaded.value().get();
     progress.stage("render");
-    List<Facts> words = lexicon.value().get().get("lexicon").groups("words");
     SortedMap<String, byte[]> files =
-        Site.render(new Site.Input(library, words, plans.value().get(), template));
+        Site.render(new Site.Input(whole.library(), whole.lexicon(), whole.plans(), template));
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();

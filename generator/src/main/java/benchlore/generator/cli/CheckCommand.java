@@ -1,9 +1,8 @@
 package benchlore.generator.cli;
 
 import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
+import benchlore.generator.planning.Content;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,7 +22,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     return content.open(
         (folder, template) -> {
-          Loaded<Library> loaded = LibraryLoader.load(folder);
+          Loaded<Content> loaded = Content.load(folder);
           var err = spec.commandLine().getErr();
           if (loaded.value().isEmpty()) {
             Report.problems(err, loaded.problems(), "Nothing was written.");
@@ -31,10 +30,11 @@ final class CheckCommand implements Callable<Integer> {
           }
           var out = spec.commandLine().getOut();
           for (Kind kind : Kind.values()) {
-            int count = loaded.value().get().of(kind).size();
+            int count = loaded.value().get().library().of(kind).size();
             out.println(
                 String.format("%5d %s", count, kind.title().toLowerCase(java.util.Locale.ROOT)));
           }
+          out.println(String.format("%5d plans", loaded.value().get().plans().size()));
           out.println("No problems.");
           out.flush();
           return 0;

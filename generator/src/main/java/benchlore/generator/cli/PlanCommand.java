@@ -3,8 +3,8 @@ package benchlore.generator.cli;
 import benchlore.generator.export.PlanJson;
 import benchlore.generator.export.PlanText;
 import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
+import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.answer.Answer;
@@ -53,7 +53,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private int plan(Path folder) throws IOException {
     var err = spec.commandLine().getErr();
-    Loaded<Library> library = LibraryLoader.load(folder);
+    Loaded<Library> library = Content.library(folder);
     if (library.value().isEmpty()) {
       Report.problems(err, library.problems(), "Nothing was planned.");
       return Benchlore.PROBLEMS;

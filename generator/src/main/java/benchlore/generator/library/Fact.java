@@ -1,12 +1,16 @@
 package benchlore.generator.library;
 
 import benchlore.schedules.answer.Datum;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** One checked value of a record's data, as the schema of its kind describes it. */
 public sealed interface Fact {
+  /** Where it was written. */
+  Spot spot();
+
   /**
    * A figure.
    *
@@ -14,32 +18,37 @@ public sealed interface Fact {
    * @param unit the unit it was written in
    * @param sourceId id of its source record, or empty
    * @param note remark, or empty
+   * @param spot where it was written
    */
-  record Measure(Datum datum, String unit, String sourceId, String note) implements Fact {}
+  record Measure(Datum datum, String unit, String sourceId, String note, Spot spot)
+      implements Fact {}
 
   /**
    * Text or a word from a closed list.
    *
    * @param text as written
+   * @param spot where it was written
    */
-  record Words(String text) implements Fact {}
+  record Words(String text, Spot spot) implements Fact {}
 
   /**
    * Yes or no.
    *
    * @param yes which
+   * @param spot where it was written
    */
-  record Flag(boolean yes) implements Fact {}
+  record Flag(boolean yes, Spot spot) implements Fact {}
 
   /**
    * Named facts, in the order written.
    *
    * @param facts by key
+   * @param spot where it was written
    */
-  record Group(Map<String, Fact> facts) implements Fact {
+  record Group(Map<String, Fact> facts, Spot spot) implements Fact {
     /** Copies the map, keeping its order. */
     public Group {
-      facts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(facts));
+      facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
     }
   }
 
@@ -47,8 +56,9 @@ public sealed interface Fact {
    * A list.
    *
    * @param items in the order written
+   * @param spot where it was written
    */
-  record Items(List<Fact> items) implements Fact {
+  record Items(List<Fact> items, Spot spot) implements Fact {
     /** Copies the list. */
     public Items {
       items = List.copyOf(items);

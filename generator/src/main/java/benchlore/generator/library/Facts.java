@@ -30,6 +30,11 @@ public record Facts(Fact.Group data, List<Fact.Group> figures) {
     return Optional.ofNullable(data.facts().get(key));
   }
 
+  /** Where a fact was written; where it is absent, its group. */
+  public Spot spot(String key) {
+    return find(key).map(Fact::spot).orElse(data.spot());
+  }
+
   /** A figure that may be absent. */
   public Optional<Datum> optionalDatum(String key) {
     return find(key).map(fact -> ((Fact.Measure) fact).datum());
@@ -52,11 +57,12 @@ public record Facts(Fact.Group data, List<Fact.Group> figures) {
 
   /** A list of words; empty where absent. */
   public List<String> list(String key) {
-    List<String> words = new ArrayList<>();
-    for (Fact item : items(key)) {
-      words.add(((Fact.Words) item).text());
-    }
-    return List.copyOf(words);
+    return wordItems(key).stream().map(Fact.Words::text).toList();
+  }
+
+  /** A list of words, each with its place; empty where absent. */
+  public List<Fact.Words> wordItems(String key) {
+    return items(key).stream().map(item -> (Fact.Words) item).toList();
   }
 
   /** A list of groups; empty where absent. */
@@ -70,7 +76,8 @@ public record Facts(Fact.Group data, List<Fact.Group> figures) {
 
   /** A nested group; empty where absent. */
   public Facts group(String key) {
-    return of(find(key).map(fact -> (Fact.Group) fact).orElse(new Fact.Group(Map.of())));
+    return of(
+        find(key).map(fact -> (Fact.Group) fact).orElse(new Fact.Group(Map.of(), data.spot())));
   }
 
   /** An enum constant from its YAML word: {@code within-window} is {@code WITHIN_WINDOW}. */

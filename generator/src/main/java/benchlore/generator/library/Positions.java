@@ -2,16 +2,19 @@ package benchlore.generator.library;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
-import org.yaml.snakeyaml.nodes.AnchorNode;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -26,23 +29,27 @@ import org.yaml.snakeyaml.nodes.Tag;
  */
 final class Positions {
   private static final Pattern DISGUISED =
-      Pattern.compile("[-+]?(0[0-9_]+|[0-9]+_[0-9_]*|0x.*|.*:.*)");
+      Pattern.compile("[-+]?(0[0-9_]+|[0-9][0-9_]*_[0-9_.]*|0[xb].*|[0-9]+:.*|\\.inf|\\.nan)");
+  private static final Pattern LEADING_ZERO = Pattern.compile("[-+]?0[0-9_]+");
+  private static final int DEEPEST = 20;
 
   private final String file;
+  private final List<String> lines;
   private final Map<String, Place> values = new HashMap<>();
   private final Map<String, Place> keys = new HashMap<>();
   private final List<Problem> problems = new ArrayList<>();
+  private final Set<Node> anchored = Collections.newSetFromMap(new IdentityHashMap<>());
 
-  private Positions(String file) {
+  private Positions(String file, String text) {
     this.file = file;
+    this.lines = text.lines().toList();
   }
 
   /** Reads the places; throws the parser's own exception where the text is not YAML. */
   static Positions of(String file, String text) {
     LoaderOptions options = new LoaderOptions();
-    options.setMaxAliasesForCollections(0);
-    options.setNestingDepthLimit(20);
-    Positions positions = new Positions(file);
+    options.setNestingDepthLimit(DEEPEST);
+    Positions positions = new Positions(file, text);
     Node root = new Yaml(options).compose(new StringReader(text));
     if (root != null) {
       positions.walk(root, "");
@@ -68,6 +75,18 @@ final class Positions {
     return place == null ? value(pointer) : place;
   }
 
+  /** Where a piece of the text at a JSON pointer is written, else where that text starts. */
+  Place within(String pointer, Pattern piece) {
+    Place start = value(pointer);
+    for (int line = start.line(); line <= lines.size(); line++) {
+      Matcher found = piece.matcher(lines.get(line - 1));
+      if (found.find(line == start.line() ? start.column() - 1 : 0)) {
+        return new Place(file, line, found.start() + 1);
+      }
+    }
+    return start;
+  }
+
   private Place nearest(Map<String, Place> places, String pointer) {
     String at = pointer;
     while (true) {
@@ -85,13 +104,8 @@ final class Positions {
 
   private void walk(Node node, String pointer) {
     values.put(pointer, place(node.getStartMark()));
-    if (node instanceof AnchorNode) {
-      problems.add(
-          new Problem(
-              values.get(pointer),
-              dotted(pointer),
-              "anchors and aliases are not used here",
-              "Write the value out."));
+    if (node.getAnchor() != null) {
+      anchor(node, pointer);
     } else if (node instanceof MappingNode mapping) {
       walkMapping(mapping, pointer);
     } else if (node instanceof SequenceNode sequence) {
@@ -101,6 +115,20 @@ final class Positions {
       }
     } else if (node instanceof ScalarNode scalar) {
       checkNumber(scalar, pointer);
+    }
+  }
+
+  /** An alias reads as the very node its anchor names, so both give one problem. */
+  private void anchor(Node node, String pointer) {
+    if (anchored.add(node)) {
+      problems.add(
+          new Problem(
+              values.get(pointer),
+              dotted(pointer),
+              "the anchor `&" + node.getAnchor() + "` is not accepted: a record stands for itself",
+              "Take `&"
+                  + node.getAnchor()
+                  + "` away and write the value out wherever it is used."));
     }
   }
 
@@ -125,15 +153,24 @@ final class Positions {
   }
 
   private void checkNumber(ScalarNode scalar, String pointer) {
+    String text = scalar.getValue();
     boolean number = scalar.getTag().equals(Tag.INT) || scalar.getTag().equals(Tag.FLOAT);
-    if (scalar.isPlain() && number && DISGUISED.matcher(scalar.getValue()).matches()) {
+    boolean disguised =
+        number
+            ? DISGUISED.matcher(text.toLowerCase(Locale.ROOT)).matches() || tooLarge(text)
+            : LEADING_ZERO.matcher(text).matches();
+    if (scalar.isPlain() && disguised) {
       problems.add(
           new Problem(
               values.get(pointer),
               dotted(pointer),
-              "`" + scalar.getValue() + "` is read by YAML as another number than it looks",
+              "`" + text + "` is not the number it looks: YAML reads it otherwise",
               "Write a plain decimal number, or put quotes round it if it is text."));
     }
+  }
+
+  private static boolean tooLarge(String text) {
+    return text.matches("[-+0-9.eE]+") && Double.isInfinite(Double.parseDouble(text));
   }
 
   private Place place(Mark mark) {

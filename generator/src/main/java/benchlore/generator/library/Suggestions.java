@@ -10,12 +10,12 @@ final class Suggestions {
 
   private Suggestions() {}
 
-  /** The accepted word fewest letters away, if no more than a third of the letters differ. */
+  /** The accepted word fewest letters away, if no more than a quarter of the letters differ. */
   static Optional<String> nearest(String word, Collection<String> accepted) {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String candidate : accepted) {
-      int limit = Math.max(1, Math.max(word.length(), candidate.length()) / 3);
+      int limit = Math.max(1, Math.max(word.length(), candidate.length()) / 4);
       int distance = new LevenshteinDistance(limit).apply(word, candidate);
       if (distance >= 0 && distance < least) {
         least = distance;

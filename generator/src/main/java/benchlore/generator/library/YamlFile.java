@@ -2,12 +2,16 @@ package benchlore.generator.library;
 
 import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonLocation;
-import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
-import java.util.ArrayList;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Pattern;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
 
 /**
  * One parsed YAML file with the place of every value.
@@ -17,51 +21,79 @@ import java.util.List;
  * @param positions where each value was written
  */
 record YamlFile(String file, JsonNode root, Positions positions) {
-  private static final YAMLMapper MAPPER =
-      new YAMLMapper(
-          YAMLFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build());
+  private static final YAMLMapper MAPPER = new YAMLMapper();
 
   /** Parses a file; gives problems for what is not YAML, repeated keys and disguised numbers. */
-  static Loaded<YamlFile> parse(String file, String text) {
-    Positions positions;
+  static Loaded<YamlFile> parse(String file, byte[] bytes) {
+    Place top = new Place(file, 1, 1);
+    String text;
     try {
-      positions = Positions.of(file, text);
-      List<Problem> problems = new ArrayList<>(positions.problems());
-      if (!problems.isEmpty()) {
-        return Loaded.failed(problems);
-      }
-      JsonNode root = MAPPER.readTree(text);
-      if (!root.isObject()) {
-        return Loaded.failed(
-            List.of(
-                new Problem(
-                    new Place(file, 1, 1),
-                    "",
-                    "the file holds no record",
-                    "Write the record's fields, one a line: id, title, names …")));
-      }
-      return Loaded.of(new YamlFile(file, root, positions));
-    } catch (org.yaml.snakeyaml.error.MarkedYAMLException e) {
-      var mark = e.getProblemMark();
-      Place place =
-          mark == null
-              ? new Place(file, 1, 1)
-              : new Place(file, mark.getLine() + 1, mark.getColumn() + 1);
-      return Loaded.failed(
-          List.of(
-              new Problem(
-                  place,
-                  "",
-                  "this is not YAML: " + e.getProblem(),
-                  "Look at this line and the one above: indent with spaces, quote text that holds ': '"
-                      + " or starts with a special character.")));
+      text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      return failed(top, "the file is not UTF-8 text", "Save it as UTF-8 in your editor.");
+    }
+    try {
+      return parse(file, text);
+    } catch (MarkedYAMLException e) {
+      return failed(
+          place(file, text, e),
+          "this is not YAML: " + e.getProblem(),
+          "Look at this line and the one above: indent with spaces, close every quote and bracket,"
+              + " quote text that holds `: ` or starts with a special sign.");
+    } catch (YAMLException e) {
+      return failed(top, "this is not YAML: " + e.getMessage(), "Write it plainer.");
     } catch (JacksonException e) {
       JsonLocation at = e.getLocation();
-      Place place =
-          new Place(file, at == null ? 1 : at.getLineNr(), at == null ? 1 : at.getColumnNr());
-      return Loaded.failed(
-          List.of(
-              new Problem(place, "", "this can't be read: " + e.getOriginalMessage(), "Mend it.")));
+      return failed(
+          at == null ? top : new Place(file, at.getLineNr(), at.getColumnNr()),
+          "this can't be read: " + e.getOriginalMessage(),
+          "Put quotes round the value if it is text.");
     }
+  }
+
+  /**
+   * Where the parser gave up; at the end of the file, rather where it started on what it missed.
+   */
+  private static Place place(String file, String text, MarkedYAMLException e) {
+    Mark mark = e.getProblemMark();
+    boolean atEnd = mark == null || mark.getIndex() >= text.strip().length();
+    Mark shown = atEnd && e.getContextMark() != null ? e.getContextMark() : mark;
+    return shown == null
+        ? new Place(file, 1, 1)
+        : new Place(file, shown.getLine() + 1, shown.getColumn() + 1);
+  }
+
+  private static Loaded<YamlFile> parse(String file, String text) throws JacksonException {
+    Positions positions = Positions.of(file, text);
+    if (!positions.problems().isEmpty()) {
+      return Loaded.failed(positions.problems());
+    }
+    JsonNode root = MAPPER.readTree(text);
+    if (!root.isObject()) {
+      return failed(
+          new Place(file, 1, 1),
+          "the file holds no record",
+          "Write the record's fields, one a line: id, title, names and so on.");
+    }
+    return Loaded.of(new YamlFile(file, root, positions));
+  }
+
+  private static Loaded<YamlFile> failed(Place place, String what, String todo) {
+    return Loaded.failed(List.of(new Problem(place, "", what, todo)));
+  }
+
+  /** Where the value at a JSON pointer was written. */
+  Spot spot(String pointer) {
+    return new Spot(positions.value(pointer), Positions.dotted(pointer));
+  }
+
+  /** Where the key at a JSON pointer was written. */
+  Spot keySpot(String pointer) {
+    return new Spot(positions.key(pointer), Positions.dotted(pointer));
+  }
+
+  /** Where a piece of the text at a JSON pointer was written, else where the text starts. */
+  Spot spotWithin(String pointer, Pattern piece) {
+    return new Spot(positions.within(pointer, piece), Positions.dotted(pointer));
   }
 }

@@ -16,7 +16,6 @@ import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.wood.Place;
 import benchlore.schedules.wood.RingAngle;
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -32,15 +31,11 @@ final class PlanFile {
     this.library = library;
   }
 
-  /** The request; an unknown record is an author's mistake, told by its exception's message. */
+  /** The request; what its parts refuse, {@link PlanChecks} has found before. */
   PlanRequest request() {
     Facts finish = plan.group("finish");
     FinishData data =
-        EngineData.finish(record(Kind.FINISHES, finish.words("record")))
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        finish.words("record") + " carries no drying figures"));
+        EngineData.finish(record(Kind.FINISHES, finish.words("record"))).orElseThrow();
     Materials materials =
         new Materials(
             EngineData.wood(record(Kind.SPECIES, plan.words("species"))),
@@ -49,7 +44,7 @@ final class PlanFile {
             EngineData.organic(data, library));
     Facts boards = plan.group("boards");
     return new PlanRequest(
-        LocalDateTime.parse(plan.words("start").replace(' ', 'T')),
+        start(plan),
         parts(),
         materials,
         coats(finish, data),
@@ -59,10 +54,13 @@ final class PlanFile {
         Amount.of(boards.words("moisture")));
   }
 
+  /** The first moment of a plan. */
+  static LocalDateTime start(Facts plan) {
+    return LocalDateTime.parse(plan.words("start").replace(' ', 'T'));
+  }
+
   private Entry record(Kind kind, String id) {
-    return library
-        .find(kind, id)
-        .orElseThrow(() -> new IllegalArgumentException("`" + id + "` is no " + kind.one()));
+    return library.find(kind, id).orElseThrow();
   }
 
   private static CoatChoice coats(Facts finish, FinishData data) {
@@ -75,22 +73,22 @@ final class PlanFile {
   }
 
   private List<Part> parts() {
-    List<Part> parts = new ArrayList<>();
-    for (Facts part : plan.groups("parts")) {
-      parts.add(
-          new Part(
-              part.words("name"),
-              Integer.parseInt(part.words("count")),
-              Amount.of(part.words("length")),
-              Amount.of(part.words("width")),
-              Amount.of(part.words("thickness")),
-              rings(part.words("grain")),
-              Integer.parseInt(part.words("boards")),
-              surface(part.group("surface")),
-              Amount.of(part.words("machining")),
-              part.flag("moves")));
-    }
-    return parts;
+    return plan.groups("parts").stream().map(PlanFile::part).toList();
+  }
+
+  /** One group of like parts. */
+  static Part part(Facts part) {
+    return new Part(
+        part.words("name"),
+        Integer.parseInt(part.words("count")),
+        Amount.of(part.words("length")),
+        Amount.of(part.words("width")),
+        Amount.of(part.words("thickness")),
+        rings(part.words("grain")),
+        Integer.parseInt(part.words("boards")),
+        surface(part.group("surface")),
+        Amount.of(part.words("machining")),
+        part.flag("moves"));
   }
 
   /** How the boards are sawn; flat where nothing is said, since that moves most. */

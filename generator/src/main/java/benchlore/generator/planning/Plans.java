@@ -4,7 +4,6 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
-import benchlore.generator.library.Place;
 import benchlore.generator.library.Problem;
 import benchlore.schedules.plan.Plan;
 import benchlore.schedules.plan.PlanRequest;
@@ -58,21 +57,18 @@ public final class Plans {
     if (!problems.isEmpty()) {
       return Loaded.failed(problems);
     }
+    Facts shopFacts = shop.value().get().get("shop");
+    for (Facts plan : plans.value().get().values()) {
+      problems.addAll(PlanChecks.of(plan, shopFacts, library));
+    }
+    if (!problems.isEmpty()) {
+      return Loaded.failed(problems.stream().distinct().toList());
+    }
     List<Planned> planned = new ArrayList<>();
     for (Map.Entry<String, Facts> plan : plans.value().get().entrySet()) {
-      try {
-        PlanRequest request =
-            new PlanFile(plan.getValue(), shop.value().get().get("shop"), library).request();
-        planned.add(new Planned(plan.getKey(), plan.getValue(), request, Plan.plan(request)));
-      } catch (IllegalArgumentException e) {
-        problems.add(
-            new Problem(
-                new Place("plans/" + plan.getKey() + ".yaml", 1, 1),
-                "",
-                e.getMessage(),
-                "Change it to one the library has."));
-      }
+      PlanRequest request = new PlanFile(plan.getValue(), shopFacts, library).request();
+      planned.add(new Planned(plan.getKey(), plan.getValue(), request, Plan.plan(request)));
     }
-    return problems.isEmpty() ? Loaded.of(planned) : Loaded.failed(problems);
+    return Loaded.of(planned);
   }
 }

@@ -46,12 +46,13 @@ final class ShopFile {
         Integer.parseInt(shop.words("people")));
   }
 
-  private Facts said(String key) {
-    return plan.find(key).isPresent() ? plan.group(key) : shop.group(key);
+  /** The plan where it says something of its own, else the shop. */
+  Facts saying(String key) {
+    return plan.find(key).isPresent() ? plan : shop;
   }
 
-  private Climate climate() {
-    Facts f = said("climate");
+  Climate climate() {
+    Facts f = saying("climate").group("climate");
     Climate day =
         Climate.swing(
             Amount.of(f.words("low")), Amount.of(f.words("high")), Amount.of(f.words("humidity")));
@@ -67,8 +68,8 @@ final class ShopFile {
     return Integer.parseInt(text.substring(0, text.indexOf(' ')));
   }
 
-  private ShopWeek week() {
-    Facts hours = said("hours");
+  ShopWeek week() {
+    Facts hours = saying("hours").group("hours");
     Map<DayOfWeek, List<ShopWeek.Span>> days = new EnumMap<>(DayOfWeek.class);
     for (DayOfWeek day : DayOfWeek.values()) {
       List<ShopWeek.Span> spans = new ArrayList<>();
@@ -79,8 +80,7 @@ final class ShopFile {
       }
       days.put(day, spans);
     }
-    List<String> off =
-        plan.find("days-off").isPresent() ? plan.list("days-off") : shop.list("days-off");
+    List<String> off = saying("days-off").list("days-off");
     return new ShopWeek(days, off.stream().map(LocalDate::parse).toList());
   }
 
@@ -96,11 +96,9 @@ final class ShopFile {
     return grades;
   }
 
-  /** A FEPA P grade by its label; a label that is no grade is an author's mistake. */
+  /** A FEPA P grade by its label; {@link PlanChecks} has found a label that is none. */
   static Grit grit(String label) {
-    int number = Integer.parseInt(label.substring(1));
-    return Grits.find(GritSystem.FEPA_P, number)
-        .orElseThrow(() -> new IllegalArgumentException(label + " is no FEPA P grade"));
+    return Grits.find(GritSystem.FEPA_P, Integer.parseInt(label.substring(1))).orElseThrow();
   }
 
   private GlueUpRequest.Clamps clamps() {

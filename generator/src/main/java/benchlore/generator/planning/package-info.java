@@ -1,8 +1,9 @@
 /**
  * From records and plan files to the engine's requests and its answers.
  *
- * <p>Enter at {@link benchlore.generator.planning.Plans}; {@link
- * benchlore.generator.planning.EngineData} gives single records as the engine sees them. May depend
- * on {@code library} and the engine.
+ * <p>Enter at {@link benchlore.generator.planning.Content}; {@link
+ * benchlore.generator.planning.EngineData} and {@link benchlore.generator.planning.BitData} give
+ * single records as the engine and the drawings see them. May depend on {@code library}, {@code
+ * drawing} and the engine. Values are immutable.
  */
 package benchlore.generator.planning;

@@ -1,0 +1,35 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.drawing.BitGeometry;
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Problem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What keeps a router-bit record from being drawn. */
+final class BitChecks {
+  private BitChecks() {}
+
+  /** What keeps a router-bit record from being drawn, each at its field. */
+  static List<Problem> problems(Entry bit) {
+    List<Problem> problems = new ArrayList<>();
+    for (String line : BitGeometry.problems(BitData.of(bit))) {
+      int colon = line.indexOf(':');
+      String component = line.substring(0, colon);
+      String field = field(component);
+      Facts facts = component.startsWith("bearing") ? bit.facts().group("bearing") : bit.facts();
+      String what = "this bit can't be drawn: " + field + line.substring(colon);
+      problems.add(facts.spot(field).problem(what, "Correct it; lengths here count in mm."));
+    }
+    return problems;
+  }
+
+  private static String field(String component) {
+    return switch (component) {
+      case "bearingMm" -> "diameter";
+      case "bearing" -> "place";
+      default -> EngineRefusal.field(component.replaceAll("(Mm|Degrees)$", ""));
+    };
+  }
+}

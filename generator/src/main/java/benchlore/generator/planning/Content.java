@@ -1,0 +1,72 @@
+package benchlore.generator.planning;
+
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.LibraryLoader;
+import benchlore.generator.library.Loaded;
+import benchlore.generator.library.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A whole content folder, loaded, checked and planned.
+ *
+ * @param library every record
+ * @param lexicon lay words for the finder
+ * @param plans each plan with its answer, by file name
+ */
+public record Content(Library library, List<Facts> lexicon, List<Planned> plans) {
+  /** Copies the lists. */
+  public Content {
+    lexicon = List.copyOf(lexicon);
+    plans = List.copyOf(plans);
+  }
+
+  /**
+   * Loads the records, has the engine and the drawings check them, and plans every plan.
+   *
+   * @param folder a folder laid out like {@code content/}
+   * @return the content, or every problem
+   * @throws IOException if the folder can't be read
+   */
+  public static Loaded<Content> load(Path folder) throws IOException {
+    Loaded<Library> loaded = library(folder);
+    if (loaded.value().isEmpty()) {
+      return Loaded.failed(loaded.problems());
+    }
+    Library library = loaded.value().get();
+    Loaded<List<Planned>> plans = Plans.all(folder, library);
+    return plans.value().isEmpty()
+        ? Loaded.failed(plans.problems())
+        : Loaded.of(new Content(library, lexicon(folder, library), plans.value().get()));
+  }
+
+  /**
+   * Loads the records and has the engine and the drawings check them.
+   *
+   * @param folder a folder laid out like {@code content/}
+   * @return the records, or every problem
+   * @throws IOException if the folder can't be read
+   */
+  public static Loaded<Library> library(Path folder) throws IOException {
+    Loaded<Library> loaded = LibraryLoader.load(folder);
+    if (loaded.value().isEmpty()) {
+      return loaded;
+    }
+    List<Problem> problems = RecordChecks.of(loaded.value().get());
+    return problems.isEmpty() ? loaded : Loaded.failed(problems);
+  }
+
+  private static List<Facts> lexicon(Path folder, Library library) throws IOException {
+    Path file = folder.resolve("lexicon.yaml");
+    if (!Files.exists(file)) {
+      return List.of();
+    }
+    Map<String, Facts> facts =
+        LibraryLoader.loadFacts(folder, List.of(file), "lexicon", library).value().orElseThrow();
+    return facts.values().iterator().next().groups("words");
+  }
+}
