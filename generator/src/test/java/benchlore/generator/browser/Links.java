@@ -98,8 +98,8 @@ final class Links {
       String shelf = file.substring("compare/".length(), file.length() - ".html".length());
       return fragment.startsWith("of=")
           && COMMA
-          .splitAsStream(fragment.substring("of=".length()))
-          .allMatch(record -> files.contains(shelf + "/" + record + ".html"));
+              .splitAsStream(fragment.substring("of=".length()))
+              .allMatch(record -> files.contains(shelf + "/" + record + ".html"));
     }
     return file.equals("index.html") && fragment.startsWith("find=");
   }
