@@ -61,7 +61,7 @@ class AxeIT {
     Map<String, List<String>> violations = new LinkedHashMap<>();
     List<String> pages = new ArrayList<>(site.oneOfEachSort());
     pages.add("index.html#find=bit+with+a+bearing");
-    pages.add("compare/router-bits.html#chamfer-bit,round-over-bit");
+    pages.add("compare/router-bits.html#of=chamfer-bit,round-over-bit");
     for (String page : pages) {
       browser.open(site.address(page));
       browser.script(OPEN_ALL);

@@ -52,24 +52,24 @@ class CompareIT {
 
   @Test
   void theAddressSaysWhatStandsSideBySide() {
-    browser.open(site.address(BITS + "#chamfer-bit,round-over-bit"));
+    browser.open(site.address(BITS + "#of=chamfer-bit,round-over-bit"));
     assertEquals(List.of("Chamfer bit", "Round-over bit"), heads());
     assertFalse(browser.driver().findElements(By.cssSelector("tr.differs")).isEmpty());
   }
 
   @Test
   void choosingOneMoreAddsAColumnAndKeepsTheAddressInStep() {
-    browser.open(site.address(BITS + "#chamfer-bit,round-over-bit"));
+    browser.open(site.address(BITS + "#of=chamfer-bit,round-over-bit"));
     new Select(browser.driver().findElements(By.cssSelector("#compare select")).get(2))
         .selectByValue("cove-bit");
     assertEquals(List.of("Chamfer bit", "Round-over bit", "Cove bit"), heads());
     String address = browser.driver().getCurrentUrl();
-    assertEquals(site.address(BITS + "#chamfer-bit,round-over-bit,cove-bit"), address);
+    assertEquals(site.address(BITS + "#of=chamfer-bit,round-over-bit,cove-bit"), address);
   }
 
   @Test
   void unknownRecordsAndMarkupInTheAddressAreLeftOut() {
-    browser.open(site.address(BITS + "#nothing,%3Cb%3E,cove-bit,cove-bit"));
+    browser.open(site.address(BITS + "#of=nothing,%3Cb%3E,cove-bit,cove-bit"));
     assertEquals(List.of("Cove bit"), heads());
   }
 
@@ -84,7 +84,7 @@ class CompareIT {
               .limit(2)
               .map(record -> record.substring(shelf.length() + 1, record.length() - 5))
               .toList();
-      browser.open(site.address(page + "#" + String.join(",", ids)));
+      browser.open(site.address(page + "#of=" + String.join(",", ids)));
       assertEquals(ids.size(), heads().size(), page);
       Object spare =
           browser.script(

@@ -96,9 +96,10 @@ final class Links {
   private boolean saysWhatToShow(String file, String fragment) {
     if (file.startsWith("compare/")) {
       String shelf = file.substring("compare/".length(), file.length() - ".html".length());
-      return COMMA
-          .splitAsStream(fragment)
-          .allMatch(record -> files.contains(shelf + "/" + record + ".html"));
+      return fragment.startsWith("of=")
+          && COMMA
+              .splitAsStream(fragment.substring("of=".length()))
+              .allMatch(record -> files.contains(shelf + "/" + record + ".html"));
     }
     return file.equals("index.html") && fragment.startsWith("find=");
   }
