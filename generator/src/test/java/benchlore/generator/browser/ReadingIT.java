@@ -100,6 +100,26 @@ class ReadingIT {
   }
 
   @Test
+  void theQuestionsOfEachKeyLeadToARecord() {
+    List<String> keys = site.records("key");
+    assertFalse(keys.isEmpty());
+    for (String key : keys) {
+      browser.open(site.address(key));
+      WebElement place = browser.driver().findElement(By.cssSelector(".key-tree"));
+      for (List<WebElement> answers = answers(place);
+          !answers.isEmpty();
+          answers = answers(place)) {
+        WebElement answer = answers.get(0);
+        assertFalse(answer.findElement(By.cssSelector(".key-next")).isDisplayed(), key);
+        answer.findElement(By.tagName("summary")).click();
+        place = answer.findElement(By.cssSelector(".key-next"));
+        assertTrue(place.isDisplayed(), key);
+      }
+      assertTrue(place.findElement(By.cssSelector("a.card")).isDisplayed(), key);
+    }
+  }
+
+  @Test
   void theWorkingOfAFigureOpensWithoutScripts() {
     browser.open(site.address(site.records("plans").get(0)));
     WebElement details = browser.driver().findElement(By.cssSelector("details"));
@@ -117,6 +137,10 @@ class ReadingIT {
   private static int byNumber(String a, String b) {
     return Integer.compare(
         Integer.parseInt(a.replaceAll("\\D", "")), Integer.parseInt(b.replaceAll("\\D", "")));
+  }
+
+  private static List<WebElement> answers(WebElement place) {
+    return place.findElements(By.xpath("./details"));
   }
 
   private static boolean shown(String selector) {

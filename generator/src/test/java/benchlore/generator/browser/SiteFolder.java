@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -85,19 +86,29 @@ record SiteFolder(Path root) {
   }
 
   /**
-   * One page of each sort: the front page, the sources, one list, one comparison with nothing
-   * chosen, the longest record of every shelf (it uses most of the template), and every plan page.
+   * One page of each sort: the pages at the top, one list, every plan page, and of every other
+   * folder the longest page, since it uses most of its template.
    */
   List<String> oneOfEachSort() {
-    List<String> sorts = new ArrayList<>(List.of("index.html", "sources.html"));
-    List<String> shelves = shelves();
-    sorts.add(shelves.get(0) + "/index.html");
-    comparePages().stream().findFirst().ifPresent(sorts::add);
-    for (String shelf : shelves) {
-      records(shelf).stream().max((a, b) -> Long.compare(size(a), size(b))).ifPresent(sorts::add);
-    }
+    List<String> sorts =
+        new ArrayList<>(pages().stream().filter(page -> !page.contains("/")).toList());
+    sorts.add(shelves().get(0) + "/index.html");
     sorts.addAll(planPages());
+    for (String folder : folders()) {
+      records(folder).stream()
+          .filter(page -> !folder.equals(PLANS))
+          .max(Comparator.comparingLong(this::size))
+          .ifPresent(sorts::add);
+    }
     return List.copyOf(sorts);
+  }
+
+  private List<String> folders() {
+    return pages().stream()
+        .filter(page -> page.contains("/"))
+        .map(page -> page.substring(0, page.indexOf('/')))
+        .distinct()
+        .toList();
   }
 
   String read(String file) {
