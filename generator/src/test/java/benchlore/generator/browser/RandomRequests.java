@@ -127,16 +127,16 @@ final class RandomRequests {
 
   GlueUpRequest glueUp() {
     List<GlueUpRequest.Joint> joints = new ArrayList<>();
-    for (int i = dice.whole(1, 3); i > 0; i--) {
+    for (int i = dice.whole(1, 2); i > 0; i--) {
       joints.add(
           new GlueUpRequest.Joint(
               "joint \"" + i + "\" é",
               dice.figure(0.1, 2.4),
               dice.figure(0.01, 0.06),
-              dice.whole(1, 6),
+              dice.whole(1, 3),
               dice.one(GlueUpRequest.Arrangement.values()),
               dice.figure(0.02, 0.2),
-              dice.figure(0, 0.0005)));
+              dice.figure(0, 0.0001)));
     }
     double moisture = dice.figure(7, 11);
     double warm = dice.sound(17, 26);
@@ -145,7 +145,7 @@ final class RandomRequests {
         joints,
         new GlueUpRequest.Wood(
             dice.figure(350, 1000),
-            dice.yes(),
+            dice.whole(0, 4) == 0,
             List.of(moisture, dice.sound(0, 1) + moisture),
             dice.figure(0, 20_000)),
         clamps(),

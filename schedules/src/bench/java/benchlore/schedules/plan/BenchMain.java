@@ -19,6 +19,7 @@ public final class BenchMain {
         new Runner(
                 new OptionsBuilder()
                     .include(PlanBenchmark.class.getName())
+                    .shouldFailOnError(true)
                     .verbosity(VerboseMode.SILENT)
                     .build())
             .run();

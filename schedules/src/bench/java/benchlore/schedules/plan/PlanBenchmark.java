@@ -53,7 +53,7 @@ public class PlanBenchmark {
       PlanRequest base = Projects.of(ShopWeek.ALWAYS, HEATED, 1);
       List<Part> groups = new ArrayList<>();
       for (int left = parts; left > 0; left -= alike) {
-        groups.add(Projects.part("part " + groups.size(), Math.min(alike, left), 1));
+        groups.add(small("part " + groups.size(), Math.min(alike, left)));
       }
       request =
           new PlanRequest(
@@ -69,6 +69,13 @@ public class PlanBenchmark {
         throw new IllegalStateException(refused.reasons().toString());
       }
     }
+  }
+
+  /** A handle or a knob: a thousand of them still fit into one coat's air and one day. */
+  private static Part small(String name, int count) {
+    Part part = Projects.part(name, count, 1);
+    return new Part(
+        name, count, 0.08, 0.03, 0.02, part.rings(), 1, part.surface(), 60, part.moves());
   }
 
   /** A plan of some parts. */
