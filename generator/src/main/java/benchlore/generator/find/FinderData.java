@@ -5,22 +5,14 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Name;
 import benchlore.generator.library.Prose;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
-/**
- * Writes the script that carries the finder's documents and lexicon into a page.
- *
- * <p>The data is a string literal handed to {@code JSON.parse}, which a browser reads faster than a
- * literal object, and a classic script, since pages opened from a disk can't fetch.
- */
+/** Writes the script that carries the finder's documents and lexicon into a page. */
 public final class FinderData {
-  private static final ObjectMapper JSON = new ObjectMapper();
-
   private FinderData() {}
 
   /**
@@ -37,10 +29,10 @@ public final class FinderData {
     }
     List<Map<String, Object>> words = new ArrayList<>();
     for (Facts group : lexicon) {
-      words.add(Map.of("say", group.list("say"), "means", group.list("means")));
+      words.add(new TreeMap<>(Map.of("say", group.list("say"), "means", group.list("means"))));
     }
-    String data = json(new java.util.TreeMap<>(Map.of("documents", documents, "lexicon", words)));
-    return "window.benchloreFinder = JSON.parse(" + json(data) + ");\n";
+    return ScriptData.script(
+        "benchloreFinder", new TreeMap<>(Map.of("documents", documents, "lexicon", words)));
   }
 
   private static Map<String, Object> document(Entry entry) {
@@ -63,17 +55,5 @@ public final class FinderData {
         "more", Prose.plain(entry.text().use() + " " + String.join(" ", entry.text().wrong())));
     fields.put("url", entry.url());
     return fields;
-  }
-
-  private static String json(Object value) {
-    try {
-      // A closing script tag or a line separator inside the literal must not end it.
-      return JSON.writeValueAsString(value)
-          .replace("<", "\\u003c")
-          .replace("\u2028", "\\u2028")
-          .replace("\u2029", "\\u2029");
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("plain maps always serialise", e);
-    }
   }
 }

@@ -68,11 +68,21 @@ final class RecordPage {
       Entry other = library.entries().get(m.id());
       list.add(
           Map.of(
-              "title", other == null ? m.thing() : other.title(),
-              "url", other == null ? "" : ROOT + other.url(),
-              "tell", markdown.line(m.tell())));
+              "title",
+              other == null ? m.thing() : other.title(),
+              "url",
+              other == null ? "" : ROOT + other.url(),
+              "compare",
+              sideBySide(entry, other),
+              "tell",
+              markdown.line(m.tell())));
     }
     return list;
+  }
+
+  private static String sideBySide(Entry entry, Entry other) {
+    boolean alike = other != null && other.kind() == entry.kind();
+    return alike ? ROOT + ComparePages.url(entry.kind()) + "#" + entry.id() + "," + other.id() : "";
   }
 
   private List<Map<String, String>> groups(Facts facts, String key, String... fields) {

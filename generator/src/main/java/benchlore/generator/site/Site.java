@@ -1,6 +1,10 @@
 package benchlore.generator.site;
 
 import benchlore.generator.find.FinderData;
+import benchlore.generator.find.Key;
+import benchlore.generator.find.KeyQuestion;
+import benchlore.generator.find.KeyQuestions;
+import benchlore.generator.find.ScriptData;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
@@ -63,6 +67,8 @@ public final class Site {
     site.frontPage();
     site.kindPages();
     site.recordPages();
+    site.comparePages();
+    site.keyPages();
     site.planPages();
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon());
@@ -106,7 +112,16 @@ public final class Site {
       page(
           kind.folder() + "/index.html",
           "kind",
-          new HashMap<>(Map.of("kind", kind, "cards", cards, "root", "../")));
+          new HashMap<>(
+              Map.of(
+                  "kind",
+                  kind,
+                  "cards",
+                  cards,
+                  "root",
+                  "../",
+                  "key",
+                  !KeyQuestions.of(kind).isEmpty() && !cards.isEmpty())));
     }
   }
 
@@ -117,6 +132,34 @@ public final class Site {
       if (entry.kind() == Kind.ROUTER_BITS) {
         files.put("drawings/" + entry.id() + ".svg", BitDrawings.picture(entry));
       }
+    }
+  }
+
+  private void comparePages() throws IOException {
+    ComparePages compare = new ComparePages(input.library());
+    for (Kind kind : Kind.values()) {
+      page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
+      String script = ScriptData.script("benchloreCompare", compare.data(kind));
+      files.put("compare/" + kind.folder() + ".js", script.getBytes(StandardCharsets.UTF_8));
+    }
+  }
+
+  private void keyPages() throws IOException {
+    for (Kind kind : Kind.values()) {
+      List<KeyQuestion> questions = KeyQuestions.of(kind);
+      List<Entry> entries = input.library().of(kind);
+      if (questions.isEmpty() || entries.isEmpty()) {
+        continue;
+      }
+      Map<String, String> plain = new HashMap<>();
+      entries.forEach(entry -> plain.put(entry.id(), Prose.plain(entry.text().does())));
+      Map<String, Object> values = new HashMap<>();
+      values.put("root", "../");
+      values.put("kind", kind);
+      values.put("plain", plain);
+      values.put("most", Key.MOST_QUESTIONS);
+      values.put("node", Key.grow(entries, questions));
+      page("key/" + kind.folder() + ".html", "key", values);
     }
   }
 

@@ -97,7 +97,7 @@ public final class Dust {
         limit,
         peak / level,
         average / level,
-        request.room().mixingFactor() * inEight / FlowNeeded.EIGHT_HOURS / level,
+        inEight * request.room().mixingFactor() / FlowNeeded.EIGHT_HOURS / level,
         clear(peak / level, room),
         RespiratorChoice.dust(peak / level));
   }

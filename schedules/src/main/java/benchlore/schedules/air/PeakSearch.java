@@ -36,6 +36,6 @@ final class PeakSearch {
         high = high - third;
       }
     }
-    return 0.5 * (low + high);
+    return 0.5 * low + 0.5 * high;
   }
 }

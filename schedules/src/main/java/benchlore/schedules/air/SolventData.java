@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
 import java.util.Optional;
 
 /**
@@ -57,7 +58,8 @@ public record SolventData(
   private static void positive(String name, Optional<Datum> datum, Unit unit) {
     inUnit(name, datum, unit);
     if (datum.isPresent() && !(datum.get().low() > 0)) {
-      throw new IllegalArgumentException(name + " must be above zero: " + datum.get().low());
+      throw new IllegalArgumentException(
+          name + " must be above zero: " + Numeric.text(datum.get().low()));
     }
   }
 

@@ -1,5 +1,7 @@
 package benchlore.schedules.answer;
 
+import benchlore.schedules.numeric.Numeric;
+
 /**
  * A published or traded figure: a range (a single value has equal ends), its unit and where it
  * comes from. Ranges stay ranges; the rule that uses one says which end it takes and why.
@@ -17,7 +19,10 @@ public record Datum(double low, double high, Unit unit, Provenance from) {
     }
     if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
       throw new IllegalArgumentException(
-          "low must be finite and not above high: " + low + ", " + high);
+          "low must be finite and not above high: "
+              + Numeric.text(low)
+              + ", "
+              + Numeric.text(high));
     }
   }
 

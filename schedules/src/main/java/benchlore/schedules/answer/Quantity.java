@@ -1,5 +1,7 @@
 package benchlore.schedules.answer;
 
+import benchlore.schedules.numeric.Numeric;
+
 /**
  * A finite number with its unit.
  *
@@ -13,7 +15,7 @@ public record Quantity(double value, Unit unit) {
       throw new NullPointerException("unit");
     }
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("value must be finite: " + value);
+      throw new IllegalArgumentException("value must be finite: " + Numeric.text(value));
     }
   }
 

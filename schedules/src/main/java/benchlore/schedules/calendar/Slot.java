@@ -22,6 +22,6 @@ public record Slot(LocalDateTime start, LocalDateTime end) {
 
   /** Its length in seconds. */
   public long seconds() {
-    return Duration.between(start, end).toSeconds();
+    return Duration.between(start, end).getSeconds();
   }
 }

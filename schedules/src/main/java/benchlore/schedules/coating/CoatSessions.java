@@ -39,7 +39,7 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
   Optional<LocalDateTime> first(LocalDateTime ready, boolean scuffed) {
     Duration before = scuffed ? scuff : Duration.ZERO;
     Optional<Slot> slot =
-        week.unbroken(Moment.upToFiveMinutes(ready), before.plus(coat).toSeconds());
+        week.unbroken(Moment.upToFiveMinutes(ready), before.plus(coat).getSeconds());
     return slot.map(found -> found.start().plus(before));
   }
 }

@@ -139,7 +139,7 @@ public final class Compatibility {
     if (value.from().isEmpty()) {
       return List.of();
     }
-    double wait = Duration.between(under.start(), value.from().get()).toSeconds();
+    double wait = Duration.between(under.start(), value.from().get()).getSeconds();
     return List.of(
         new Line(
             Figure.computed("wait after the under coat", wait, Unit.SECOND),

@@ -154,7 +154,7 @@ final class Drying {
     long most = 0;
     for (StageTime time : stages) {
       if (time.stage() != Stage.RECOAT_CLOSES) {
-        most = Math.max(most, time.soonest().toSeconds());
+        most = Math.max(most, time.soonest().getSeconds());
       }
     }
     return most;
@@ -164,7 +164,7 @@ final class Drying {
     long most = 0;
     for (StageTime time : stages) {
       if (time.stage() != Stage.RECOAT_CLOSES) {
-        most = Math.max(most, time.planned().toSeconds());
+        most = Math.max(most, time.planned().getSeconds());
       }
     }
     return most;

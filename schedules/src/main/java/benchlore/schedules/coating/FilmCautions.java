@@ -57,7 +57,7 @@ final class FilmCautions {
         Caution.Severity.WORK,
         Note.of(
             "Once mixed, use the batch within {0}; warmth shortens it.",
-            Quantity.of((double) life.toSeconds(), Unit.SECOND)),
+            Quantity.of((double) life.getSeconds(), Unit.SECOND)),
         Note.of("Mix only what this coat takes, and clean the tools before it sets."));
   }
 

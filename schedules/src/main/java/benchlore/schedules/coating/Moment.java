@@ -11,7 +11,7 @@ final class Moment {
 
   static String words(LocalDateTime moment, LocalDateTime from) {
     LocalDateTime midnight = from.minusSeconds(from.toLocalTime().toSecondOfDay());
-    long days = Duration.between(midnight, moment).toSeconds() / SECONDS_A_DAY;
+    long days = Duration.between(midnight, moment).getSeconds() / SECONDS_A_DAY;
     String clock = clock(moment);
     if (days == 0) {
       return clock + " that day";

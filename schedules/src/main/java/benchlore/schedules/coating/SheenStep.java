@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.Numeric;
 import java.util.Optional;
 
 /**
@@ -37,7 +38,7 @@ public record SheenStep(
       throw new NullPointerException("what, supplies and sheen");
     }
     if (!(seconds >= 0)) {
-      throw new IllegalArgumentException("seconds must be 0 or more: " + seconds);
+      throw new IllegalArgumentException("seconds must be 0 or more: " + Numeric.text(seconds));
     }
   }
 }

@@ -1,5 +1,7 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.Numeric;
+
 /**
  * One solvent of a finish.
  *
@@ -16,7 +18,8 @@ public record SolventShare(String solvent, double massShare) {
       throw new IllegalArgumentException("solvent must not be empty");
     }
     if (!(massShare > 0 && massShare <= 1)) {
-      throw new IllegalArgumentException("massShare must be above 0, up to 1: " + massShare);
+      throw new IllegalArgumentException(
+          "massShare must be above 0, up to 1: " + Numeric.text(massShare));
     }
   }
 }

@@ -34,7 +34,7 @@ record WetAir(List<Sample> samples) {
       double marginCelsius) {}
 
   static WetAir of(DryingRequest request, Duration longest) {
-    long span = Math.min(DAY_SECONDS, longest.toSeconds());
+    long span = Math.min(DAY_SECONDS, longest.getSeconds());
     List<Sample> samples = new ArrayList<>();
     for (long second = 0; second <= span; second += STEP_SECONDS) {
       LocalDateTime moment = request.start().plusSeconds(second);
@@ -49,7 +49,7 @@ record WetAir(List<Sample> samples) {
 
   /** The samples of the first hours. */
   List<Sample> until(Duration wet) {
-    long span = Math.min(DAY_SECONDS, wet.toSeconds());
+    long span = Math.min(DAY_SECONDS, wet.getSeconds());
     int count = Math.toIntExact(span / STEP_SECONDS) + 1;
     return samples.subList(0, Math.min(count, samples.size()));
   }

@@ -105,7 +105,7 @@ final class ClampRows {
     double step = (lengthMetre - 2 * end) / (count - 1);
     List<Position> positions = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      positions.add(new Position(i * step + end, i % 2 == 0));
+      positions.add(new Position(step * i + end, i % 2 == 0));
     }
     return positions;
   }

@@ -79,11 +79,11 @@ public final class Numeric {
     double sum = 0;
     for (int n = 2 * SERIES_TERMS + 1; n >= 1; n -= 2) {
       double term = 1.0 / n;
-      sum = sum * square + term;
+      sum = square * sum + term;
     }
     double small = 2 * s * sum;
     double low = k * LN2_LOW + small;
-    return k * LN2_HIGH + low;
+    return low + k * LN2_HIGH;
   }
 
   /**
@@ -141,7 +141,7 @@ public final class Numeric {
     double sum = 1;
     for (int n = 2 * SERIES_TERMS; n >= 2; n -= 2) {
       double step = n * (n + 1.0);
-      double term = sum * square / step;
+      double term = square * sum / step;
       sum = 1 - term;
     }
     return r * sum;
@@ -181,6 +181,20 @@ public final class Numeric {
   }
 
   /**
+   * The whole part as a long, cut off toward zero: whole seconds.
+   *
+   * @param x from -9e15 to 9e15
+   * @return the whole number
+   * @throws IllegalArgumentException outside that range or for NaN
+   */
+  public static long toLong(double x) {
+    if (!(x >= -9e15 && x <= 9e15)) {
+      throw new IllegalArgumentException("x must be between -9e15 and 9e15: " + text(x));
+    }
+    return (long) x;
+  }
+
+  /**
    * Decimal text with a fixed number of decimals, halves away from zero, no grouping.
    *
    * @param x between -1e9 and 1e9
@@ -193,7 +207,7 @@ public final class Numeric {
       throw new IllegalArgumentException("decimals must be 0 to 6: " + decimals);
     }
     if (!(x >= -1e9 && x <= 1e9)) {
-      throw new IllegalArgumentException("x must be between -1e9 and 1e9: " + x);
+      throw new IllegalArgumentException("x must be between -1e9 and 1e9: " + text(x));
     }
     double power = 1;
     for (int i = 0; i < decimals; i++) {
@@ -219,9 +233,34 @@ public final class Numeric {
     return text.toString();
   }
 
+  /**
+   * Number text for a message about an argument: one to six decimals, or words for what is too
+   * large for them or no number.
+   *
+   * @param x any number
+   * @return such as {@code 0.5}
+   */
+  public static String text(double x) {
+    if (Double.isNaN(x)) {
+      return "not a number";
+    }
+    if (x > 1e9) {
+      return "above 1e9";
+    }
+    if (x < -1e9) {
+      return "below -1e9";
+    }
+    String digits = fixed(x, 6);
+    int end = digits.length();
+    while (digits.charAt(end - 1) == '0' && digits.charAt(end - 2) != '.') {
+      end--;
+    }
+    return digits.substring(0, end);
+  }
+
   private static int whole(double x) {
     if (!(x >= -2e9 && x <= 2e9)) {
-      throw new IllegalArgumentException("x must be between -2e9 and 2e9: " + x);
+      throw new IllegalArgumentException("x must be between -2e9 and 2e9: " + text(x));
     }
     return (int) x;
   }

@@ -24,6 +24,7 @@ import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.coating.Stage;
+import benchlore.schedules.numeric.Numeric;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -54,7 +55,7 @@ final class CoatSteps {
     this.draft = draft;
     double total = 0;
     for (Part part : request.parts()) {
-      total = total + part.coatedSquareMetre();
+      total = part.coatedSquareMetre() + total;
     }
     this.area = total;
     double pace = PlanRules.pace(request.coats().method()).high();
@@ -133,7 +134,7 @@ final class CoatSteps {
 
   private Step scuff(CoatStep coat) {
     LocalDateTime start = coat.start().minusSeconds(scuffSeconds);
-    String grade = "P" + (int) request.materials().finish().betweenCoatGrade().high();
+    String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
     return new Step(
         "scuff-" + coat.number(),
         "Scuff with " + grade + ", wipe clean",
@@ -165,7 +166,7 @@ final class CoatSteps {
                   notes.add(
                       Note.of(
                           capital(stage.words()) + " {0} after it goes on.",
-                          Quantity.of((double) time.planned().toSeconds(), Unit.SECOND))));
+                          Quantity.of((double) time.planned().getSeconds(), Unit.SECOND))));
     }
     air.ifPresent(a -> notes.addAll(airNotes(a.value())));
     return notes;
@@ -222,7 +223,7 @@ final class CoatSteps {
   private Optional<Answer<AirSchedule>> air(CoatSchedule coats) {
     FinishData finish = request.materials().finish();
     double one = coats.liquid().value() / coats.coats().size();
-    double kilogram = finish.voc().high() * one;
+    double kilogram = one * finish.voc().high();
     if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
       return Optional.empty();
     }

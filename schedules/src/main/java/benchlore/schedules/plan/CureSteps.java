@@ -84,7 +84,7 @@ final class CureSteps {
   private static void rubOut(PlanRequest request, Draft draft, CoatSchedule coats) {
     double area = 0;
     for (Part part : request.parts()) {
-      area = area + part.coatedSquareMetre();
+      area = part.coatedSquareMetre() + area;
     }
     Answer<RubOutSchedule> answer =
         RubOut.plan(

@@ -2,6 +2,7 @@ package benchlore.schedules.plan;
 
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.numeric.Numeric;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -22,7 +23,7 @@ final class Diary {
 
   /** Work takes whole steps of five minutes. */
   static long whole(double seconds) {
-    return (long) Math.ceil(seconds / GRAIN_SECONDS) * GRAIN_SECONDS;
+    return Numeric.toLong(Math.ceil(seconds / GRAIN_SECONDS)) * GRAIN_SECONDS;
   }
 
   void take(Slot slot) {

@@ -1,5 +1,6 @@
 package benchlore.schedules.room;
 
+import benchlore.schedules.numeric.Numeric;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,11 +22,11 @@ public record Climate(List<Reading> hours) {
     /** Refuses air outside the range the formulas hold for. */
     public Reading {
       if (!(celsius >= -30 && celsius <= 60)) {
-        throw new IllegalArgumentException("celsius must be -30 to 60: " + celsius);
+        throw new IllegalArgumentException("celsius must be -30 to 60: " + Numeric.text(celsius));
       }
       if (!(relativeHumidityPercent >= 1 && relativeHumidityPercent <= 100)) {
         throw new IllegalArgumentException(
-            "relativeHumidityPercent must be 1 to 100: " + relativeHumidityPercent);
+            "relativeHumidityPercent must be 1 to 100: " + Numeric.text(relativeHumidityPercent));
       }
     }
 

@@ -1,6 +1,7 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.numeric.Numeric;
 
 /**
  * One grade of coated abrasive.
@@ -19,7 +20,8 @@ public record Grit(GritSystem system, int number, double micron, Provenance from
       throw new NullPointerException("system and from");
     }
     if (!(micron > 0) || !Double.isFinite(micron)) {
-      throw new IllegalArgumentException("micron must be positive and finite: " + micron);
+      throw new IllegalArgumentException(
+          "micron must be positive and finite: " + Numeric.text(micron));
     }
   }
 

@@ -2,6 +2,7 @@ package benchlore.schedules.wood;
 
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
 import java.util.Optional;
 
 /**
@@ -86,7 +87,15 @@ public record WoodData(
     }
     if (datum.low() < low || datum.high() > high) {
       throw new IllegalArgumentException(
-          name + " must be " + low + " to " + high + ": " + datum.low() + ", " + datum.high());
+          name
+              + " must be "
+              + Numeric.text(low)
+              + " to "
+              + Numeric.text(high)
+              + ": "
+              + Numeric.text(datum.low())
+              + ", "
+              + Numeric.text(datum.high()));
     }
   }
 }

@@ -1,0 +1,67 @@
+package benchlore.generator.site;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Kind;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.Mistaken;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Data for comparing records of one kind side by side. */
+final class ComparePages {
+  private static final String ROOT = "../";
+
+  private final Library library;
+  private final Markdown markdown;
+  private final FactViews views;
+
+  ComparePages(Library library) {
+    this.library = library;
+    this.markdown = new Markdown(library, ROOT);
+    this.views = new FactViews(library, markdown, ROOT);
+  }
+
+  static String url(Kind kind) {
+    return "compare/" + kind.folder() + ".html";
+  }
+
+  /**
+   * Every record of a kind: what it looks like and does, its figures, how to tell it from others.
+   */
+  List<Map<String, Object>> data(Kind kind) {
+    List<Map<String, Object>> records = new ArrayList<>();
+    for (Entry entry : library.of(kind)) {
+      Map<String, Object> record = new LinkedHashMap<>();
+      record.put("id", entry.id());
+      record.put("title", entry.title());
+      record.put("url", ROOT + entry.url());
+      record.put(
+          "picture", kind == Kind.ROUTER_BITS ? ROOT + "drawings/" + entry.id() + ".svg" : "");
+      record.put("rows", rows(entry));
+      Map<String, String> tell = new LinkedHashMap<>();
+      for (Mistaken mistaken : entry.mistaken()) {
+        if (!mistaken.id().isEmpty()) {
+          tell.put(mistaken.id(), markdown.line(mistaken.tell()));
+        }
+      }
+      record.put("tell", tell);
+      records.add(record);
+    }
+    return records;
+  }
+
+  private List<List<String>> rows(Entry entry) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("What it does", markdown.line(entry.text().does())));
+    rows.add(List.of("What it looks like", markdown.line(entry.text().looks())));
+    for (FactViews.Row row : views.rows(entry.facts())) {
+      rows.add(List.of(row.label(), row.value()));
+    }
+    for (FactViews.Section section : views.sections(entry.facts())) {
+      rows.add(List.of(section.label(), section.html()));
+    }
+    return rows;
+  }
+}

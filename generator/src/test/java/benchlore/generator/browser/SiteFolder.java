@@ -1,0 +1,124 @@
+package benchlore.generator.browser;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/**
+ * A written site on disk. Pages are named by their path inside the folder, with forward slashes:
+ * {@code router-bits/chamfer-bit.html}.
+ */
+record SiteFolder(Path root) {
+  private static final String PLANS = "plans";
+
+  SiteFolder {
+    Objects.requireNonNull(root, "root");
+    if (!Files.isRegularFile(root.resolve("index.html"))) {
+      throw new IllegalArgumentException(
+          "root: no index.html in " + root + "; write the demo site first: mvn package");
+    }
+    root = realPath(root);
+  }
+
+  /** The demo site of this build, from the system property {@code benchlore.site}. */
+  static SiteFolder fromBuild() {
+    String path = System.getProperty("benchlore.site");
+    if (path == null) {
+      throw new IllegalStateException("Set -Dbenchlore.site to the folder of a written site");
+    }
+    return new SiteFolder(Path.of(path));
+  }
+
+  /** The address every request of the site must start with, ending in a slash. */
+  String prefix() {
+    String address = root.toUri().toString();
+    return address.endsWith("/") ? address : address + "/";
+  }
+
+  String address(String page) {
+    return prefix() + page;
+  }
+
+  /** Every file of the site, sorted. */
+  List<String> files() {
+    try (Stream<Path> walk = Files.walk(root)) {
+      return walk.filter(Files::isRegularFile).map(this::name).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Every HTML page of the site, sorted. */
+  List<String> pages() {
+    return files().stream().filter(file -> file.endsWith(".html")).toList();
+  }
+
+  /** The folders that hold a list page, plans apart, sorted. */
+  List<String> shelves() {
+    return pages().stream()
+        .filter(page -> page.endsWith("/index.html"))
+        .map(page -> page.substring(0, page.length() - "/index.html".length()))
+        .filter(folder -> !folder.equals(PLANS))
+        .toList();
+  }
+
+  /** The pages of one folder, its list page apart. */
+  List<String> records(String folder) {
+    return pages().stream()
+        .filter(page -> page.startsWith(folder + "/") && !page.endsWith("/index.html"))
+        .toList();
+  }
+
+  /** The list of plans and every plan. */
+  List<String> planPages() {
+    return pages().stream().filter(page -> page.startsWith(PLANS + "/")).toList();
+  }
+
+  /**
+   * One page of each sort: the front page, the sources, one list, the longest record of every shelf
+   * (it uses most of the template), and every plan page.
+   */
+  List<String> oneOfEachSort() {
+    List<String> sorts = new ArrayList<>(List.of("index.html", "sources.html"));
+    List<String> shelves = shelves();
+    sorts.add(shelves.get(0) + "/index.html");
+    for (String shelf : shelves) {
+      records(shelf).stream().max((a, b) -> Long.compare(size(a), size(b))).ifPresent(sorts::add);
+    }
+    sorts.addAll(planPages());
+    return List.copyOf(sorts);
+  }
+
+  String read(String file) {
+    try {
+      return Files.readString(root.resolve(file));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private long size(String page) {
+    try {
+      return Files.size(root.resolve(page));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private String name(Path file) {
+    return root.relativize(file).toString().replace('\\', '/');
+  }
+
+  private static Path realPath(Path path) {
+    try {
+      return path.toRealPath();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
