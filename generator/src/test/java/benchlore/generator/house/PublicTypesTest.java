@@ -20,11 +20,11 @@ import org.junit.jupiter.api.Test;
 final class PublicTypesTest {
   private static final Map<String, Integer> MOST =
       Map.ofEntries(
-          Map.entry("generator.browser", 1),
+          Map.entry("generator.browser", 2),
           Map.entry("generator.cli", 1),
           Map.entry("generator.drawing", 8),
           Map.entry("generator.export", 2),
-          Map.entry("generator.find", 1),
+          Map.entry("generator.find", 5),
           Map.entry("generator.library", 15),
           Map.entry("generator.planning", 5),
           Map.entry("generator.site", 2),
