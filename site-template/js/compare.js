@@ -23,7 +23,7 @@
     s.appendChild(make('option', n < 2 ? 'Choose one' : 'No more')).value = '';
     records.forEach(function (r) { s.appendChild(make('option', r.title)).value = r.id; });
     s.addEventListener('change', function () {
-      location.replace('#' + chosen().map(function (r) { return r.id; }).join(','));
+      location.replace('#of=' + chosen().map(function (r) { return r.id; }).join(','));
       show();
     });
     label.appendChild(s);
@@ -115,7 +115,7 @@
   }
 
   function fromAddress() {
-    var ids = decodeURIComponent(location.hash.slice(1)).split(',').filter(function (id) { return byId.has(id); });
+    var ids = (new URLSearchParams(location.hash.slice(1)).get('of') || '').split(',').filter(function (id) { return byId.has(id); });
     selects.forEach(function (s, n) { s.value = ids[n] || ''; });
     show();
   }

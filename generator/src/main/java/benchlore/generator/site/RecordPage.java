@@ -82,7 +82,9 @@ final class RecordPage {
 
   private static String sideBySide(Entry entry, Entry other) {
     boolean alike = other != null && other.kind() == entry.kind();
-    return alike ? ROOT + ComparePages.url(entry.kind()) + "#" + entry.id() + "," + other.id() : "";
+    return alike
+        ? ROOT + ComparePages.url(entry.kind()) + "#of=" + entry.id() + "," + other.id()
+        : "";
   }
 
   private List<Map<String, String>> groups(Facts facts, String key, String... fields) {

@@ -140,7 +140,7 @@ public final class Site {
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
-      files.put("compare/" + kind.folder() + ".js", script.getBytes(StandardCharsets.UTF_8));
+      files.put("js/compare-" + kind.folder() + ".js", script.getBytes(StandardCharsets.UTF_8));
     }
   }
 

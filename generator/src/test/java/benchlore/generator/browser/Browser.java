@@ -1,19 +1,16 @@
 package benchlore.generator.browser;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
-import java.util.stream.Stream;
+import java.util.logging.Logger;
 import org.openqa.selenium.By;
 import org.openqa.selenium.PageLoadStrategy;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntries;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 
@@ -45,42 +42,55 @@ final class Browser implements AutoCloseable {
           // Whatever a page might ask of the network fails at once, and shows in the console.
           "--host-resolver-rules=MAP * ~NOTFOUND");
 
-  private final Path profile;
+  /** Kept, so that the setting below outlives the first collection of garbage. */
+  private static final Logger DEVTOOLS = Logger.getLogger("org.openqa.selenium.devtools");
+
+  static {
+    // It warns that it has no typed commands for this browser's version; none are used here.
+    DEVTOOLS.setLevel(Level.SEVERE);
+  }
+
+  private final Profile profile;
   private final ChromeDriver driver;
 
-  private Browser(Path profile, ChromeDriver driver) {
+  private Browser(Profile profile, ChromeDriver driver) {
     this.profile = profile;
     this.driver = driver;
   }
 
   static Browser start() {
     BrowserInstall install = BrowserInstall.require();
+    Profile profile = Profile.fresh();
     try {
-      Path profile = Files.createTempDirectory("benchlore-browser-");
-      ChromeDriverService service =
-          new ChromeDriverService.Builder()
-              .usingDriverExecutable(install.driver().toFile())
-              .usingAnyFreePort()
-              .withSilent(true)
-              .build();
-      Browser browser = new Browser(profile, new ChromeDriver(service, options(install, profile)));
+      Browser browser = new Browser(profile, drive(install, profile));
       browser.width(WIDE);
       browser.open("about:blank");
       browser.requests();
       return browser;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (WebDriverException e) {
+      profile.close();
+      throw e;
     }
   }
 
-  private static ChromeOptions options(BrowserInstall install, Path profile) {
+  private static ChromeDriver drive(BrowserInstall install, Profile profile) {
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(install.driver().toFile())
+            .usingAnyFreePort()
+            .withSilent(true)
+            .build();
+    return new ChromeDriver(service, options(install, profile));
+  }
+
+  private static ChromeOptions options(BrowserInstall install, Profile profile) {
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     ChromeOptions options = new ChromeOptions();
     options.setBinary(install.browser().toFile());
     options.addArguments(FLAGS);
-    options.addArguments("--user-data-dir=" + profile);
+    options.addArguments("--user-data-dir=" + profile.folder());
     options.setPageLoadStrategy(PageLoadStrategy.NORMAL);
     options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     return options;
@@ -121,7 +131,7 @@ final class Browser implements AutoCloseable {
     return Watch.requests(performance());
   }
 
-  private org.openqa.selenium.logging.LogEntries performance() {
+  private LogEntries performance() {
     return driver.manage().logs().get(LogType.PERFORMANCE);
   }
 
@@ -135,13 +145,10 @@ final class Browser implements AutoCloseable {
 
   @Override
   public void close() {
-    driver.quit();
-    try (Stream<Path> files = Files.walk(profile)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(file);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    try {
+      driver.quit();
+    } finally {
+      profile.close();
     }
   }
 

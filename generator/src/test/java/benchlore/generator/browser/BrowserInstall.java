@@ -1,5 +1,6 @@
 package benchlore.generator.browser;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -26,21 +27,22 @@ record BrowserInstall(Path browser, Path driver) {
 
   /** Finds the pair, installs it if that is possible, or fails saying what to install. */
   static synchronized BrowserInstall require() {
-    List<Path> folders = searchPath(System.getenv("PATH"));
-    return lookIn(folders)
-        .or(
-            () -> {
-              install(folders);
-              return lookIn(folders);
-            })
-        .orElseThrow(() -> new AssertionError(advice(folders)));
+    return requireIn(
+        searchPath(System.getenv("PATH")), "root".equals(System.getProperty("user.name")));
+  }
+
+  static BrowserInstall requireIn(List<Path> folders, boolean mayInstall) {
+    Optional<BrowserInstall> found = lookIn(folders);
+    if (found.isEmpty() && mayInstall) {
+      install(folders);
+      found = lookIn(folders);
+    }
+    return found.orElseThrow(() -> new AssertionError(advice(folders)));
   }
 
   static List<Path> searchPath(String path) {
     Stream<String> rest =
-        path == null
-            ? Stream.of()
-            : Pattern.compile(java.io.File.pathSeparator).splitAsStream(path);
+        path == null ? Stream.of() : Pattern.compile(File.pathSeparator).splitAsStream(path);
     return Stream.concat(Stream.of("/usr/bin"), rest)
         .filter(folder -> !folder.isBlank())
         .map(Path::of)
@@ -96,7 +98,7 @@ record BrowserInstall(Path browser, Path driver) {
 
   private static void install(List<Path> folders) {
     List<Path> found = programs(List.of("apt-get"), folders);
-    if (found.isEmpty() || !"root".equals(System.getProperty("user.name"))) {
+    if (found.isEmpty()) {
       return;
     }
     String tool = found.get(0).toString();

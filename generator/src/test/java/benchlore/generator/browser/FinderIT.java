@@ -145,6 +145,18 @@ class FinderIT {
   }
 
   @Test
+  void answersFitASmallPhone() {
+    browser.width(Browser.NARROW);
+    type("bit with a bearing");
+    waitForHits();
+    Object spare =
+        browser.script(
+            "const page = document.documentElement; return page.clientWidth - page.scrollWidth");
+    browser.width(Browser.WIDE);
+    assertEquals(0L, spare);
+  }
+
+  @Test
   void theFindFunctionGivesRankedAnswersThatExist() {
     List<?> answers = find("chamfer bit");
     assertFalse(answers.isEmpty());

@@ -26,6 +26,7 @@ final class Links {
       Set.of("for", "aria-labelledby", "aria-describedby", "aria-controls", "list", "headers");
   private static final Pattern URL = Pattern.compile("url\\(\\s*['\"]?([^'\")]+)['\"]?\\s*\\)");
 
+  private static final Pattern COMMA = Pattern.compile(",");
   private static final Pattern SPACES = Pattern.compile("\\s+");
   // The addresses of a srcset; a data: address, which holds a comma, has no business in one.
   private static final Pattern CANDIDATE = Pattern.compile("(?:^|,)\\s*([^\\s,]+)");
@@ -87,9 +88,20 @@ final class Links {
         place == null
             || place.isEmpty()
             || places.getOrDefault(file, Set.of()).contains(place)
-            // The finder reads its words from the front page's fragment.
-            || (file.equals("index.html") && place.startsWith("find="));
+            || saysWhatToShow(file, place);
     return found ? "" : "no such place in " + file;
+  }
+
+  /** Two kinds of page read their fragment: the finder its words, a comparison its records. */
+  private boolean saysWhatToShow(String file, String fragment) {
+    if (file.startsWith("compare/")) {
+      String shelf = file.substring("compare/".length(), file.length() - ".html".length());
+      return fragment.startsWith("of=")
+          && COMMA
+              .splitAsStream(fragment.substring("of=".length()))
+              .allMatch(record -> files.contains(shelf + "/" + record + ".html"));
+    }
+    return file.equals("index.html") && fragment.startsWith("find=");
   }
 
   private void readPage(String page) {

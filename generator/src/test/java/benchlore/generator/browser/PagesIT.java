@@ -18,6 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PagesIT {
   private static final String TOO_WIDE =
       """
+      document.querySelectorAll('details').forEach(d => { d.open = true; });
       const page = document.documentElement;
       if (page.scrollWidth <= page.clientWidth) { return ''; }
       const out = [...document.querySelectorAll('body *')]

@@ -70,6 +70,13 @@ class ReadingIT {
   }
 
   @Test
+  void everyBitIsDrawn() {
+    for (String bit : site.records("router-bits")) {
+      assertTrue(site.read(bit).contains("<figure class=\"drawing\">"), bit);
+    }
+  }
+
+  @Test
   void everyPlanIsListedAndReadsInOrder() {
     browser.open(site.address("plans/index.html"));
     List<String> listed = addresses("main .cards a");

@@ -79,14 +79,20 @@ record SiteFolder(Path root) {
     return pages().stream().filter(page -> page.startsWith(PLANS + "/")).toList();
   }
 
+  /** The pages that set records of a shelf side by side. */
+  List<String> comparePages() {
+    return pages().stream().filter(page -> page.startsWith("compare/")).toList();
+  }
+
   /**
-   * One page of each sort: the front page, the sources, one list, the longest record of every shelf
-   * (it uses most of the template), and every plan page.
+   * One page of each sort: the front page, the sources, one list, one comparison with nothing
+   * chosen, the longest record of every shelf (it uses most of the template), and every plan page.
    */
   List<String> oneOfEachSort() {
     List<String> sorts = new ArrayList<>(List.of("index.html", "sources.html"));
     List<String> shelves = shelves();
     sorts.add(shelves.get(0) + "/index.html");
+    comparePages().stream().findFirst().ifPresent(sorts::add);
     for (String shelf : shelves) {
       records(shelf).stream().max((a, b) -> Long.compare(size(a), size(b))).ifPresent(sorts::add);
     }

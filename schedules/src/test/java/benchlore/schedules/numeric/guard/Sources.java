@@ -25,10 +25,20 @@ final class Sources {
 
   /** Every finding in the sources under a folder, by file and line. */
   static List<Finding> under(Path folder) throws IOException {
+    return under(folder, "\0");
+  }
+
+  /** The same without the sources that hold some text, such as a mark of a missing library. */
+  static List<Finding> under(Path folder, String without) throws IOException {
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     try (StandardJavaFileManager files = compiler.getStandardFileManager(null, Locale.ROOT, null);
         Stream<Path> found = Files.walk(folder)) {
-      List<Path> sources = found.filter(f -> f.toString().endsWith(".java")).sorted().toList();
+      List<Path> sources = new ArrayList<>();
+      for (Path file : found.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
+        if (!Files.readString(file).contains(without)) {
+          sources.add(file);
+        }
+      }
       List<JavaFileObject> units = new ArrayList<>();
       files.getJavaFileObjectsFromPaths(sources).forEach(units::add);
       return scan(compiler, files, units);

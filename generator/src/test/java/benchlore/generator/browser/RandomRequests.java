@@ -1,0 +1,284 @@
+package benchlore.generator.browser;
+
+import benchlore.generator.library.Kind;
+import benchlore.generator.library.Library;
+import benchlore.generator.library.LibraryLoader;
+import benchlore.generator.planning.EngineData;
+import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.Plans;
+import benchlore.schedules.air.AirRequest;
+import benchlore.schedules.air.ApplyMethod;
+import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.air.Release;
+import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.coating.DryingRequest;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.cutting.Bit;
+import benchlore.schedules.cutting.CuttingRequest;
+import benchlore.schedules.cutting.Machine;
+import benchlore.schedules.cutting.Stock;
+import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.plan.CoatChoice;
+import benchlore.schedules.plan.Materials;
+import benchlore.schedules.plan.Part;
+import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.Shop;
+import benchlore.schedules.room.Climate;
+import benchlore.schedules.sanding.GritSystem;
+import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.sanding.Pores;
+import benchlore.schedules.sanding.SandingArea;
+import benchlore.schedules.sanding.SandingRequest;
+import benchlore.schedules.sanding.SandingShop;
+import benchlore.schedules.sanding.SandingTool;
+import benchlore.schedules.sanding.SandingWood;
+import benchlore.schedules.sanding.SawnBy;
+import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.sanding.SurfaceWanted;
+import benchlore.schedules.wood.Film;
+import benchlore.schedules.wood.FitRequest;
+import benchlore.schedules.wood.Opening;
+import benchlore.schedules.wood.Panel;
+import benchlore.schedules.wood.Place;
+import benchlore.schedules.wood.RingAngle;
+import benchlore.schedules.wood.Tape;
+import benchlore.schedules.wood.WoodData;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Random requests over the demo content's woods, adhesives, finishes and plans. */
+final class RandomRequests {
+  private final Library library;
+  private final List<WoodData> woods;
+  private final List<AdhesiveData> adhesives;
+  private final List<FinishData> finishes;
+  private final List<Planned> plans;
+  private final Dice dice;
+
+  RandomRequests(Path content, long seed) throws IOException {
+    this.library = LibraryLoader.load(content).value().orElseThrow();
+    this.woods = library.of(Kind.SPECIES).stream().map(EngineData::wood).toList();
+    this.adhesives = library.of(Kind.ADHESIVES).stream().map(EngineData::adhesive).toList();
+    this.finishes =
+        library.of(Kind.FINISHES).stream().flatMap(f -> EngineData.finish(f).stream()).toList();
+    this.plans = Plans.all(content, library).value().orElseThrow();
+    this.dice = new Dice(seed);
+  }
+
+  SandingRequest sanding() {
+    return new SandingRequest(
+        surface(),
+        new SandingWood(
+            dice.figure(1500, 12000),
+            dice.figure(300, 1100),
+            dice.one(Pores.values()),
+            dice.yes(),
+            dice.yes()),
+        new SandingArea(dice.figure(0.1, 12), dice.figure(0, 0.1)),
+        new SurfaceWanted(
+            dice.one(finishes).finalGrade(),
+            dice.yes() ? Optional.of(dice.one(finishes).betweenCoatGrade()) : Optional.empty(),
+            dice.whole(0, 6),
+            dice.yes(),
+            dice.yes()),
+        sandingShop());
+  }
+
+  private SandingShop sandingShop() {
+    return new SandingShop(
+        dice.some(Grits.all(GritSystem.FEPA_P)),
+        dice.some(List.of(SandingTool.values())),
+        dice.figure(1.3, 3));
+  }
+
+  private StartSurface surface() {
+    return switch (dice.whole(0, 6)) {
+      case 0 -> new StartSurface.Sawn(dice.one(SawnBy.values()));
+      case 1 -> new StartSurface.Planed(dice.figure(0.0005, 0.004), dice.figure(0.02, 0.08));
+      case 2 -> new StartSurface.BallNose(dice.figure(0.003, 0.02), dice.figure(0.0001, 0.002));
+      case 3 -> new StartSurface.StraightCut(dice.figure(0.003, 0.03), dice.figure(5e-5, 8e-4));
+      case 4 -> new StartSurface.TornGrain(dice.figure(50, 400));
+      case 5 ->
+          new StartSurface.OldFilm(
+              dice.figure(20, 300), dice.one(StartSurface.OldFilm.Fate.values()));
+      default -> new StartSurface.SandedTo(dice.one(Grits.all(GritSystem.FEPA_P)));
+    };
+  }
+
+  DryingRequest drying() {
+    return new DryingRequest(dice.one(finishes), dice.figure(20, 250), climate(), moment());
+  }
+
+  private Climate climate() {
+    double low = dice.sound(-2, 24);
+    return Climate.swing(low, dice.sound(low, 32), dice.sound(20, 95));
+  }
+
+  private LocalDateTime moment() {
+    return LocalDateTime.of(2027, 1, 1, 0, 0).plusMinutes(dice.whole(0, 525_600));
+  }
+
+  GlueUpRequest glueUp() {
+    List<GlueUpRequest.Joint> joints = new ArrayList<>();
+    for (int i = dice.whole(1, 3); i > 0; i--) {
+      joints.add(
+          new GlueUpRequest.Joint(
+              "joint \"" + i + "\" é",
+              dice.figure(0.1, 2.4),
+              dice.figure(0.01, 0.06),
+              dice.whole(1, 6),
+              dice.one(GlueUpRequest.Arrangement.values()),
+              dice.figure(0.02, 0.2),
+              dice.figure(0, 0.0005)));
+    }
+    double moisture = dice.figure(7, 11);
+    double warm = dice.sound(17, 26);
+    return new GlueUpRequest(
+        dice.one(adhesives),
+        joints,
+        new GlueUpRequest.Wood(
+            dice.figure(350, 1000),
+            dice.yes(),
+            List.of(moisture, dice.sound(0, 1) + moisture),
+            dice.figure(0, 20_000)),
+        clamps(),
+        Climate.swing(warm, dice.sound(0, 6) + warm, dice.sound(30, 70)),
+        moment(),
+        new GlueUpRequest.Pace(
+            dice.figure(10, 60), dice.figure(100, 900), dice.figure(10, 40), dice.whole(1, 3)));
+  }
+
+  private GlueUpRequest.Clamps clamps() {
+    return new GlueUpRequest.Clamps(
+        dice.whole(8, 40), dice.figure(2000, 9000), dice.figure(0, 0.06), dice.figure(0.01, 0.05));
+  }
+
+  AirRequest air() {
+    List<Release> releases = new ArrayList<>();
+    for (int i = dice.whole(1, 3); i > 0; i--) {
+      releases.add(
+          new Release(
+              dice.figure(0, 90_000),
+              dice.figure(0.01, 0.5),
+              EngineData.organic(dice.one(finishes), library),
+              dice.one(ApplyMethod.values()),
+              Optional.empty()));
+    }
+    List<IgnitionSource> ignition =
+        dice.whole(0, 4) == 0 ? dice.some(List.of(IgnitionSource.values())) : List.of();
+    return new AirRequest(room(), releases, ignition, dice.whole(0, 9) == 0, dice.yes());
+  }
+
+  private RoomAir room() {
+    return RoomAir.ofAirChanges(
+        dice.figure(20, 300), dice.figure(0.3, 40), dice.figure(1, 6), dice.figure(5, 30));
+  }
+
+  FitRequest fit() {
+    double low = dice.figure(0, 60);
+    return new FitRequest(
+        dice.one(woods),
+        new RingAngle(low, low + dice.sound(0, 30)),
+        dice.figure(0.05, 0.9),
+        dice.figure(0.006, 0.05),
+        dice.figure(5, 16),
+        new benchlore.schedules.wood.Air(dice.figure(5, 30), dice.figure(20, 90)),
+        dice.one(Place.values()).seasons(),
+        dice.yes() ? Optional.of(opening()) : Optional.empty(),
+        dice.yes()
+            ? Optional.of(
+                new Panel(
+                    dice.figure(0.003, 0.008), List.of(dice.figure(0, 0.3), dice.figure(0, 0.3))))
+            : Optional.empty());
+  }
+
+  private Opening opening() {
+    return new Opening(
+        new Film(dice.whole(0, 6), dice.figure(30, 150), dice.figure(20, 100)),
+        new Film(dice.whole(0, 6), dice.figure(30, 150), dice.figure(20, 100)),
+        dice.figure(0.0003, 0.002),
+        dice.one(Opening.Hanging.values()),
+        dice.some(Tape.common()));
+  }
+
+  CuttingRequest cutting() {
+    Bit bit =
+        new Bit(
+            dice.figure(0.002, 0.06),
+            dice.whole(1, 4),
+            dice.figure(0.006, 0.06),
+            dice.one(List.of(0.00635, 0.008, 0.0127)),
+            dice.figure(0.02, 0.06),
+            dice.yes() ? OptionalDouble.of(dice.figure(12_000, 30_000)) : OptionalDouble.empty(),
+            Optional.empty());
+    return new CuttingRequest(
+        dice.one(Stock.values()),
+        bit,
+        new Machine(
+            dice.one(Machine.Kind.values()),
+            dice.figure(6000, 12_000),
+            dice.figure(18_000, 26_000),
+            dice.figure(0.02, 0.3)),
+        dice.one(CuttingRequest.Side.values()),
+        dice.figure(0.001, 0.03),
+        dice.yes() ? OptionalDouble.of(dice.figure(0.0005, 0.006)) : OptionalDouble.empty(),
+        new CuttingRequest.Trim(dice.yes() ? 0 : dice.figure(0, 0.005), dice.figure(5e-4, 2e-3)),
+        OptionalDouble.empty());
+  }
+
+  PlanRequest plan() {
+    PlanRequest base = dice.one(plans).request();
+    Materials materials = base.materials();
+    FinishData finish = dice.yes() ? materials.finish() : dice.one(finishes);
+    List<Part> parts = new ArrayList<>();
+    for (int i = dice.whole(1, 4); i > 0; i--) {
+      parts.add(part("part " + i));
+    }
+    Shop shop = base.shop();
+    return new PlanRequest(
+        moment(),
+        parts,
+        new Materials(
+            dice.one(woods),
+            dice.whole(0, 3) > 0 ? materials.adhesive() : dice.one(adhesives),
+            finish,
+            EngineData.organic(finish, library)),
+        new CoatChoice(
+            dice.whole(1, 5),
+            dice.figure(40, 120),
+            dice.one(finish.methods()),
+            finish.sheens().isEmpty() ? dice.one(Sheen.values()) : dice.one(finish.sheens())),
+        new Shop(
+            shop.week(),
+            dice.yes() ? shop.climate() : climate(),
+            dice.yes() ? shop.room() : room(),
+            List.of(),
+            shop.sanding(),
+            shop.clamps(),
+            shop.people()),
+        dice.one(Place.values()).seasons(),
+        dice.yes(),
+        dice.figure(6, 13));
+  }
+
+  private Part part(String name) {
+    return new Part(
+        name,
+        dice.whole(1, 4),
+        dice.figure(0.2, 1.6),
+        dice.figure(0.1, 0.6),
+        dice.figure(0.01, 0.03),
+        RingAngle.FLAT,
+        dice.whole(1, 5),
+        surface(),
+        dice.figure(60, 7200),
+        dice.yes());
+  }
+}
