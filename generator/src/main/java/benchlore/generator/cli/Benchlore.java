@@ -1,5 +1,9 @@
 package benchlore.generator.cli;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -55,8 +59,13 @@ public final class Benchlore implements Runnable {
 
   private static int explain(Exception e, CommandLine line, CommandLine.ParseResult result)
       throws Exception {
-    if (e instanceof java.io.IOException || e instanceof java.io.UncheckedIOException) {
-      String what = e instanceof java.nio.file.NoSuchFileException ? "no such file: " : "";
+    if (e instanceof IOException || e instanceof UncheckedIOException) {
+      String what = "";
+      if (e instanceof NoSuchFileException) {
+        what = "no such file: ";
+      } else if (e instanceof AccessDeniedException) {
+        what = "not allowed: ";
+      }
       line.getErr().println("benchlore: " + what + e.getMessage());
       return FILES;
     }

@@ -9,6 +9,7 @@ import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.answer.Answer;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -40,6 +41,7 @@ final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
+      paramLabel = "FORMAT",
       defaultValue = "text",
       description = "${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
   private Format format;
@@ -52,6 +54,9 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private int plan(Path folder) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new IOException(file + " is a folder; give a plan file");
+    }
     var err = spec.commandLine().getErr();
     Loaded<Library> library = Content.library(folder);
     if (library.value().isEmpty()) {

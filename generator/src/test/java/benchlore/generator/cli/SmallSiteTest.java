@@ -1,0 +1,70 @@
+package benchlore.generator.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A small content folder and the pages it becomes, kept beside it. */
+final class SmallSiteTest {
+  private static final Path SMALL = Folders.RESOURCES.resolve("small-site");
+
+  @TempDir private Path temp;
+
+  @Test
+  void thePagesAreAsKept() throws IOException {
+    SortedMap<String, byte[]> pages = pages(build("site"));
+    Path expected = SMALL.resolve("expected");
+    if (Folders.UPDATE) {
+      Folders.delete(expected);
+      for (var page : pages.entrySet()) {
+        Folders.write(
+            expected.resolve(page.getKey()), new String(page.getValue(), StandardCharsets.UTF_8));
+      }
+    }
+
+    SortedMap<String, byte[]> kept = Folders.read(expected);
+    assertEquals(kept.keySet(), pages.keySet());
+    for (var page : kept.entrySet()) {
+      assertEquals(
+          new String(page.getValue(), StandardCharsets.UTF_8),
+          new String(pages.get(page.getKey()), StandardCharsets.UTF_8),
+          page.getKey());
+    }
+  }
+
+  @Test
+  void twoBuildsAreTheSameBytes() throws IOException {
+    SortedMap<String, byte[]> first = Folders.read(build("one"));
+    SortedMap<String, byte[]> second = Folders.read(build("two"));
+
+    assertFalse(first.isEmpty());
+    assertEquals(first.keySet(), second.keySet());
+    first.forEach((path, bytes) -> assertArrayEquals(bytes, second.get(path), path));
+  }
+
+  private Path build(String name) throws IOException {
+    Path content = temp.resolve(name + "-content");
+    Folders.copy(Folders.CONTENT.resolve("schema"), content.resolve("schema"));
+    Folders.copy(SMALL.resolve("content"), content);
+    Path out = temp.resolve(name);
+    Run build = Run.of("build", "--content", content, "--out", out);
+    assertEquals("", build.err());
+    assertEquals(0, build.code());
+    return out;
+  }
+
+  /** The pages and the finder's data; the template's own files are not output. */
+  private static SortedMap<String, byte[]> pages(Path site) throws IOException {
+    SortedMap<String, byte[]> pages = new TreeMap<>(Folders.read(site));
+    pages.keySet().removeIf(path -> !path.endsWith(".html") && !path.equals("js/finder-data.js"));
+    return pages;
+  }
+}
