@@ -1,6 +1,7 @@
 package benchlore.generator.find;
 
 import benchlore.generator.library.Entry;
+import benchlore.generator.library.Fact;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Name;
@@ -19,7 +20,8 @@ public final class FinderData {
    * The script.
    *
    * @param library every record
-   * @param lexicon lay words and the trade words they mean: groups of {@code say} and {@code means}
+   * @param lexicon lay words and the trade words they mean: groups of {@code say} with {@code
+   *     means}, with the {@code kind} of record they hint at, or words of {@code elsewhere}
    * @return JavaScript that sets {@code window.benchloreFinder}
    */
   public static String script(Library library, List<Facts> lexicon) {
@@ -28,11 +30,23 @@ public final class FinderData {
       documents.add(document(entry));
     }
     List<Map<String, Object>> words = new ArrayList<>();
+    List<Map<String, Object>> hints = new ArrayList<>();
+    List<String> elsewhere = new ArrayList<>();
     for (Facts group : lexicon) {
-      words.add(new TreeMap<>(Map.of("say", group.list("say"), "means", group.list("means"))));
+      List<String> say = group.list("say");
+      if (group.flag("elsewhere")) {
+        elsewhere.addAll(say);
+      } else if (group.words("kind").isEmpty()) {
+        words.add(new TreeMap<>(Map.of("say", say, "means", group.list("means"))));
+      } else {
+        hints.add(new TreeMap<>(Map.of("say", say, "kind", group.words("kind"))));
+      }
     }
     return ScriptData.script(
-        "benchloreFinder", new TreeMap<>(Map.of("documents", documents, "lexicon", words)));
+        "benchloreFinder",
+        new TreeMap<>(
+            Map.of(
+                "documents", documents, "lexicon", words, "hints", hints, "elsewhere", elsewhere)));
   }
 
   private static Map<String, Object> document(Entry entry) {
@@ -51,9 +65,33 @@ public final class FinderData {
     fields.put("lay", entry.lay());
     fields.put("does", Prose.plain(entry.text().does()));
     fields.put("looks", Prose.plain(entry.text().looks()));
-    fields.put(
-        "more", Prose.plain(entry.text().use() + " " + String.join(" ", entry.text().wrong())));
+    fields.put("symptom", Prose.plain(symptom(entry.facts())));
+    fields.put("more", Prose.plain(more(entry)));
     fields.put("url", entry.url());
     return fields;
+  }
+
+  /** What a fault shows as, and how its causes show. */
+  private static String symptom(Facts facts) {
+    StringBuilder text = new StringBuilder(facts.words("symptom"));
+    for (Facts cause : facts.groups("causes")) {
+      text.append(' ').append(cause.words("cause")).append(' ').append(cause.words("sign"));
+    }
+    return text.toString();
+  }
+
+  private static String more(Entry entry) {
+    StringBuilder text = new StringBuilder(entry.text().use());
+    entry.text().wrong().forEach(line -> text.append(' ').append(line));
+    text.append(' ').append(entry.text().body());
+    for (Facts step : entry.facts().groups("steps")) {
+      text.append(' ').append(step.words("do"));
+    }
+    for (String key : List.of("colour", "dissolves", "origin", "material", "mineral", "sizes")) {
+      if (entry.facts().find(key).orElse(null) instanceof Fact.Words words) {
+        text.append(' ').append(words.text());
+      }
+    }
+    return text.toString();
   }
 }

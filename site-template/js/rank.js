@@ -1,0 +1,275 @@
+// The name finder's ranking: which records answer what someone typed, in their words.
+(function () {
+  'use strict';
+
+  var STOP = new Set(('a about after all also am an and any are as at be because been but by can cant could did do does doesnt ' +
+    'doing dont for from get gets getting go goes going got had has have help hi how i if in into is isnt it its ive just keep ' +
+    'keeps kind like look looks make makes making me mine my need needs no not of off ok on one ones or other our out please ' +
+    'really should so some something sort stuff such thanks that the their them then there these they thing things this those ' +
+    'through to too try trying up us use used using very want wants was we were what whats when where which while who why will ' +
+    'with without wont would you your called call name know proper right way').split(' '));
+  // How much a match in each field says that this is the thing meant.
+  var FIELDS = { title: 1, names: 0.95, misspelt: 0.95, lay: 0.9, symptom: 0.75, does: 0.7, looks: 0.7, one: 0.45, more: 0.4 };
+  var PHRASE = 1.1;      // weight of one phrase of the record against all its words
+  var LEAST = 0.5;       // least share of what was asked that an answer must meet
+  var LEAST_RARE = 1.6;  // and by at least one word no commoner than this
+  var ELSEWHERE = 2;     // a word of another world (a recipe, a concert), against the same
+  var UNKNOWN = 0.45;    // a word no record knows, against the rarest known one
+
+  var data = window.benchloreFinder;
+  var documents = new Map();
+  var lexicon = [];
+  var hints = new Map();
+  var elsewhere = new Set();
+  var index = null;
+
+  function plain(text) {
+    return text.toLowerCase().normalize('NFD').replace(/[\u0300-\u036f]/g, '').replace(/['\u2019]/g, '');
+  }
+
+  function tokens(text) {
+    return plain(text).split(/[^a-z0-9]+/).filter(Boolean);
+  }
+
+  function stem(term) {
+    return window.stemmer(term);
+  }
+
+  function stems(text) {
+    return tokens(text).filter(function (t) { return !STOP.has(t); }).map(stem);
+  }
+
+  function prepare() {
+    if (index) {
+      return;
+    }
+    index = new window.MiniSearch({ fields: Object.keys(FIELDS), tokenize: tokens, processTerm: stem });
+    index.addAll(data.documents.map(function (d) {
+      var phrases = [d.title].concat(d.names, d.misspelt, d.lay);
+      documents.set(d.id, { record: d, phrases: phrases.map(stems) });
+      return {
+        id: d.id, title: d.title, names: d.names.join(' / '), misspelt: d.misspelt.join(' / '), lay: d.lay.join(' / '),
+        one: d.one, symptom: d.symptom, does: d.does, looks: d.looks, more: d.more
+      };
+    }));
+    data.lexicon.forEach(function (group) {
+      group.say.forEach(function (say) {
+        lexicon.push({ say: tokens(say).map(stem), means: [].concat.apply([], group.means.map(tokens)) });
+      });
+    });
+    lexicon.sort(function (a, b) { return b.say.length - a.say.length; });
+    data.elsewhere.forEach(function (word) { elsewhere.add(stem(tokens(word)[0])); });
+    data.hints.forEach(function (hint) {
+      hint.say.forEach(function (say) { hints.set(stem(tokens(say)[0]), hint.kind); });
+    });
+  }
+
+  // Each thing asked for: what was typed, and the trade words that may be meant by it.
+  function concepts(words) {
+    var typed = tokens(words).slice(0, 40);
+    var stemmed = typed.map(stem);
+    var used = typed.map(function () { return false; });
+    var found = [];
+    lexicon.forEach(function (entry) {
+      for (var i = 0; i + entry.say.length <= stemmed.length; i++) {
+        var fits = entry.say.every(function (s, k) { return stemmed[i + k] === s && !used[i + k]; });
+        if (fits) {
+          found.push({ at: i, typed: typed.slice(i, i + entry.say.length).filter(function (t) { return !STOP.has(t); }), means: entry.means });
+          entry.say.forEach(function (s, k) { used[i + k] = true; });
+        }
+      }
+    });
+    typed.forEach(function (term, i) {
+      if (!used[i] && !STOP.has(term)) {
+        found.push({ at: i, typed: [term], means: [] });
+      }
+    });
+    return found.sort(function (a, b) { return a.at - b.at; });
+  }
+
+  // Records that answer to a word: as it stands; else begun; else misspelt.
+  function lookUp(term, last) {
+    var exact = index.search(term, { prefix: false, fuzzy: false });
+    var hits = exact.map(function (h) { return { hit: h, quality: 1 }; });
+    if (exact.length && !(last && term.length > 2)) {
+      return hits;
+    }
+    var seen = new Set(exact.map(function (h) { return h.id; }));
+    function add(list, quality) {
+      list.forEach(function (h) { if (!seen.has(h.id)) { seen.add(h.id); hits.push({ hit: h, quality: quality }); } });
+    }
+    if (term.length > 2 && (last || term.length > 4)) {
+      add(index.search(term, { prefix: true, fuzzy: false }), exact.length ? 0.5 : 0.8);
+    }
+    if (!exact.length && term.length > 3) {
+      add(index.search(term, { prefix: false, fuzzy: term.length > 7 ? 2 : 1 }), 0.75);
+    }
+    return hits;
+  }
+
+  function fieldWeight(hit) {
+    var best = 0;
+    hit.terms.forEach(function (t) { hit.match[t].forEach(function (f) { best = Math.max(best, FIELDS[f]); }); });
+    return best;
+  }
+
+  // The best match of each record for one thing asked, 0 to 1.
+  function answersTo(concept, last) {
+    var best = new Map();
+    function take(terms, factor, isLast) {
+      terms.forEach(function (term) {
+        lookUp(term, isLast).forEach(function (found) {
+          var value = factor * found.quality * fieldWeight(found.hit) / (factor === 1 ? terms.length : 1);
+          var before = best.get(found.hit.id) || 0;
+          best.set(found.hit.id, factor === 1 && terms.length > 1 ? Math.min(1, before + value) : Math.max(before, value));
+        });
+      });
+    }
+    take(concept.typed, 1, last);
+    var typed = best.size;
+    var said = new Map(best);
+    best.clear();
+    take(concept.means, 0.85, false);
+    var meant = best.size;
+    said.forEach(function (value, id) { best.set(id, Math.max(value, best.get(id) || 0)); });
+    concept.known = best.size > 0;
+    concept.hits = Math.min(typed || meant, meant || typed);
+    return best;
+  }
+
+  // How well one phrase of a record and what was asked cover each other, rare words counting most.
+  function phraseFit(phrases, asked, rarity) {
+    var best = 0;
+    phrases.forEach(function (phrase) {
+      var common = 0;
+      var whole = 0;
+      phrase.forEach(function (s) {
+        var weight = rarity(s);
+        whole += weight;
+        common += asked.has(s) ? weight : 0;
+      });
+      if (common > 0) {
+        best = Math.max(best, 2 * common / (whole + asked.whole));
+      }
+    });
+    return best;
+  }
+
+  function rarityOf(count) {
+    return Math.log(1 + documents.size / (1 + count));
+  }
+
+  // Each thing asked with its matches and its rarity; a word nobody knows counts for less.
+  function weigh(asked) {
+    var most = rarityOf(3);
+    asked.forEach(function (concept, n) {
+      concept.matches = answersTo(concept, n === asked.length - 1);
+      concept.rarity = concept.known ? Math.min(most, rarityOf(concept.hits)) : UNKNOWN * most;
+      if (concept.typed.some(function (t) { return elsewhere.has(stem(t)); })) {
+        concept.matches.clear();
+        concept.rarity = ELSEWHERE * most;
+      }
+    });
+    return asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
+  }
+
+  function wordsAsked(asked) {
+    var words = new Map();
+    asked.forEach(function (c) {
+      c.typed.forEach(function (t) { words.set(stem(t), Math.max(words.get(stem(t)) || 0, c.rarity / c.typed.length)); });
+      c.means.forEach(function (t) { if (!words.has(stem(t))) { words.set(stem(t), 0.6 * c.rarity / c.means.length); } });
+    });
+    words.whole = asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
+    return words;
+  }
+
+  function kindMeant(words) {
+    var kinds = new Map();
+    tokens(words).map(stem).forEach(function (s) {
+      if (hints.has(s)) { kinds.set(hints.get(s), (kinds.get(hints.get(s)) || 0) + 1); }
+    });
+    return kinds;
+  }
+
+  function rank(words) {
+    prepare();
+    var asked = concepts(words);
+    if (!asked.length) {
+      return [];
+    }
+    var whole = weigh(asked);
+    var words1 = wordsAsked(asked);
+    var counts = new Map();
+    var rarity = function (s) {
+      if (words1.has(s)) { return words1.get(s); }
+      if (!counts.has(s)) { counts.set(s, Math.min(rarityOf(3), rarityOf(index.search(s, { processTerm: function (t) { return t; } }).length))); }
+      return counts.get(s);
+    };
+    var sums = new Map();
+    asked.forEach(function (concept) {
+      concept.matches.forEach(function (value, id) {
+        var sum = sums.get(id) || { score: 0, rare: 0 };
+        sum.score += value * concept.rarity;
+        if (value >= 0.4) { sum.rare = Math.max(sum.rare, concept.rarity); }
+        sums.set(id, sum);
+      });
+    });
+    return best(sums, whole, words1, rarity, words);
+  }
+
+  function best(sums, whole, asked, rarity, words) {
+    var kinds = kindMeant(words);
+    var said = stems(words).join(' ');
+    var list = [];
+    sums.forEach(function (sum, id) {
+      var share = sum.score / whole;
+      if (share < LEAST * 0.6 || sum.rare < LEAST_RARE) {
+        return;
+      }
+      var d = documents.get(id);
+      var fit = phraseFit(d.phrases, asked, rarity);
+      var score = share + PHRASE * fit;
+      score *= 1 + 0.12 * (kinds.get(d.record.kind) || 0);
+      list.push({ id: id, share: share + 0.5 * fit, score: score + named(d, said) });
+    });
+    list.sort(function (a, b) { return b.score - a.score || (a.id < b.id ? -1 : 1); });
+    var top = list.length ? list[0].share : 0;
+    return top < LEAST ? [] : list.filter(function (hit) { return hit.score > 0.3 * list[0].score; }).slice(0, 40);
+  }
+
+  // What was typed is one of its names: the trade's first.
+  function named(d, said) {
+    var names = d.phrases.slice(0, 1 + d.record.names.length + d.record.misspelt.length);
+    var at = names.findIndex(function (p) { return p.length && p.join(' ') === said; });
+    return at < 0 ? 0 : at === 0 ? 2.5 : 2;
+  }
+
+  /** Ranked answers to what someone typed; none if nothing fits. */
+  function find(words) {
+    return rank(String(words == null ? '' : words).slice(0, 300)).map(function (hit) {
+      var d = documents.get(hit.id).record;
+      return { id: d.id, kind: d.kind, title: d.title, names: [d.title].concat(d.names, d.misspelt), url: d.url, score: hit.score };
+    });
+  }
+
+  // The name or lay phrase that answers best, to say why a record is shown.
+  function why(id, words) {
+    var asked = new Set();
+    concepts(words).forEach(function (c) { c.typed.concat(c.means).forEach(function (t) { asked.add(stem(t)); }); });
+    var d = documents.get(id).record;
+    var found = null;
+    var most = 0;
+    [['also called', d.names.concat(d.misspelt)], ['people say', d.lay], ['looks like', [d.looks]]].forEach(function (group) {
+      group[1].forEach(function (text) {
+        var all = stems(text);
+        var score = all.filter(function (t) { return asked.has(t); }).length / Math.sqrt(3 + all.length);
+        if (score > most) { most = score; found = group[0] + ': \u201c' + text + '\u201d'; }
+      });
+    });
+    return found || '';
+  }
+
+  window.benchlore = window.benchlore || {};
+  window.benchlore.find = find;
+  window.benchlore.finder = { why: why, rank: rank, record: function (id) { return documents.get(id).record; } };
+})();
