@@ -49,7 +49,9 @@ final class BuildCommand implements Callable<Integer> {
     Content whole = loaded.value().get();
     progress.stage("render");
     SortedMap<String, byte[]> files =
-        Site.render(new Site.Input(whole.library(), whole.lexicon(), whole.plans(), template));
+        Site.render(
+            new Site.Input(
+                whole.library(), whole.lexicon(), whole.over(), whole.plans(), template));
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();

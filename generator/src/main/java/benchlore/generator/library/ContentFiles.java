@@ -14,7 +14,7 @@ final class ContentFiles {
   private static final List<String> OTHER_FOLDERS = List.of("schema", "sources", "plans");
 
   /** Files beside the folders, each with a schema of its own name. */
-  static final List<String> SINGLE = List.of("lexicon", "shop");
+  static final List<String> SINGLE = List.of("lexicon", "shop", "finish-over-finish");
 
   private final Path content;
 

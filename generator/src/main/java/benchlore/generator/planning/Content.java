@@ -5,6 +5,7 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
 import benchlore.generator.library.Problem;
+import benchlore.schedules.coating.OverRule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,12 +17,15 @@ import java.util.Map;
  *
  * @param library every record
  * @param lexicon lay words for the finder
+ * @param over what finish may go over what
  * @param plans each plan with its answer, by file name
  */
-public record Content(Library library, List<Facts> lexicon, List<Planned> plans) {
+public record Content(
+    Library library, List<Facts> lexicon, List<OverRule> over, List<Planned> plans) {
   /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
+    over = List.copyOf(over);
     plans = List.copyOf(plans);
   }
 
@@ -41,7 +45,12 @@ public record Content(Library library, List<Facts> lexicon, List<Planned> plans)
     Loaded<List<Planned>> plans = Plans.all(folder, library);
     return plans.value().isEmpty()
         ? Loaded.failed(plans.problems())
-        : Loaded.of(new Content(library, lexicon(folder, library), plans.value().get()));
+        : Loaded.of(
+            new Content(
+                library,
+                groups(folder, "lexicon", "words", library),
+                OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
+                plans.value().get()));
   }
 
   /**
@@ -60,13 +69,15 @@ public record Content(Library library, List<Facts> lexicon, List<Planned> plans)
     return problems.isEmpty() ? loaded : Loaded.failed(problems);
   }
 
-  private static List<Facts> lexicon(Path folder, Library library) throws IOException {
-    Path file = folder.resolve("lexicon.yaml");
+  /** The groups of a file beside the folders; none where there is no such file. */
+  private static List<Facts> groups(Path folder, String schema, String key, Library library)
+      throws IOException {
+    Path file = folder.resolve(schema + ".yaml");
     if (!Files.exists(file)) {
       return List.of();
     }
     Map<String, Facts> facts =
-        LibraryLoader.loadFacts(folder, List.of(file), "lexicon", library).value().orElseThrow();
-    return facts.values().iterator().next().groups("words");
+        LibraryLoader.loadFacts(folder, List.of(file), schema, library).value().orElseThrow();
+    return facts.values().iterator().next().groups(key);
   }
 }

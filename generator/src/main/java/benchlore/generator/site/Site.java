@@ -13,6 +13,7 @@ import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
 import benchlore.generator.planning.Planned;
 import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.coating.OverRule;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -37,13 +38,20 @@ public final class Site {
    *
    * @param library every record
    * @param lexicon lay words for the finder
+   * @param over what finish may go over what
    * @param plans planned projects
    * @param template the template folder
    */
-  public record Input(Library library, List<Facts> lexicon, List<Planned> plans, Path template) {
+  public record Input(
+      Library library,
+      List<Facts> lexicon,
+      List<OverRule> over,
+      List<Planned> plans,
+      Path template) {
     /** Copies the lists. */
     public Input {
       lexicon = List.copyOf(lexicon);
+      over = List.copyOf(over);
       plans = List.copyOf(plans);
     }
   }
@@ -72,6 +80,7 @@ public final class Site {
     site.recordPages();
     site.comparePages();
     site.keyPages();
+    site.tablePages();
     site.planPages();
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon());
@@ -166,6 +175,11 @@ public final class Site {
       values.put("node", Key.grow(entries, questions));
       page("key/" + kind.folder() + ".html", "key", values);
     }
+  }
+
+  private void tablePages() throws IOException {
+    FinishOverPage over = new FinishOverPage(input.library(), input.over());
+    page(FinishOverPage.URL, "finish-over-finish", over.values());
   }
 
   private void planPages() throws IOException {

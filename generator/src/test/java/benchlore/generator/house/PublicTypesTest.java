@@ -26,7 +26,7 @@ final class PublicTypesTest {
           Map.entry("generator.export", 2),
           Map.entry("generator.find", 5),
           Map.entry("generator.library", 15),
-          Map.entry("generator.planning", 5),
+          Map.entry("generator.planning", 6),
           Map.entry("generator.site", 2),
           Map.entry("generator.units", 2),
           Map.entry("schedules.air", 24),
