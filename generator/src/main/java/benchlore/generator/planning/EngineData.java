@@ -26,6 +26,22 @@ import java.util.Optional;
 public final class EngineData {
   private static final String WATER = "water";
 
+  /** What a finish must state to be scheduled; a filler or a compound may leave some of it out. */
+  private static final List<String> SCHEDULED =
+      List.of(
+          "reference-temperature",
+          "reference-humidity",
+          "minimum-temperature",
+          "maximum-temperature",
+          "maximum-humidity",
+          "solids-by-volume",
+          "density",
+          "wet-film",
+          "coats",
+          "voc",
+          "final-grade",
+          "between-coat-grade");
+
   private EngineData() {}
 
   /** A species. */
@@ -81,7 +97,7 @@ public final class EngineData {
    */
   public static Optional<FinishData> finish(Entry finish) {
     Facts f = finish.facts();
-    for (String key : List.of("reference-temperature", "solids-by-volume", "wet-film", "voc")) {
+    for (String key : SCHEDULED) {
       if (f.optionalDatum(key).isEmpty()) {
         return Optional.empty();
       }
