@@ -43,7 +43,7 @@
       status.textContent = '';
       return;
     }
-    var hits = find(words).filter(function (h) { return !kinds.value || h.kind === kinds.value; }).slice(0, 12);
+    var hits = find(words, kinds.value).slice(0, 12);
     hits.forEach(function (hit, i) { list.appendChild(item(hit, words, i === 0)); });
     status.textContent = hits.length === 0 ? 'Nothing here fits. Try what it looks like, what it leaves behind, or what went wrong.' :
       hits.length === 1 ? '1 answer' : hits.length + ' answers, best first';

@@ -4,9 +4,9 @@
 
   var STOP = new Set(('a about after all also am an and any are as at be because been but by can cant could did do does doesnt ' +
     'doing dont for from get gets getting go goes going got had has have help hi how i if in into is isnt it its ive just keep ' +
-    'keeps kind like look looks make makes making me mine my need needs no not of off ok on one ones or other our out please ' +
+    'keeps kind like look looks make makes making me mine my need needs no not of ok on one ones or other our please ' +
     'really should so some something sort stuff such thanks that the their them then there these they thing things this those ' +
-    'through to too try trying up us use used using very want wants was we were what whats when where which while who why will ' +
+    'through to too try trying us use used using very want wants was we were what whats when where which while who why will ' +
     'with without wont would you your called call name know proper right way').split(' '));
   // How much a match in each field says that this is the thing meant.
   var FIELDS = { title: 1, names: 0.95, misspelt: 0.95, lay: 0.9, symptom: 0.75, does: 0.7, looks: 0.7, one: 0.45, more: 0.4 };
@@ -39,6 +39,11 @@
     return tokens(text).filter(function (t) { return !STOP.has(t); }).map(stem);
   }
 
+  // A name as it is said, every word of it.
+  function whole(text) {
+    return tokens(text).map(stem).join(' ');
+  }
+
   function prepare() {
     if (index) {
       return;
@@ -46,7 +51,8 @@
     index = new window.MiniSearch({ fields: Object.keys(FIELDS), tokenize: tokens, processTerm: stem });
     index.addAll(data.documents.map(function (d) {
       var phrases = [d.title].concat(d.names, d.misspelt, d.lay);
-      documents.set(d.id, { record: d, phrases: phrases.map(stems) });
+      var names = phrases.slice(0, phrases.length - d.lay.length).map(whole);
+      documents.set(d.id, { record: d, phrases: phrases.map(stems), names: names });
       return {
         id: d.id, title: d.title, names: d.names.join(' / '), misspelt: d.misspelt.join(' / '), lay: d.lay.join(' / '),
         one: d.one, symptom: d.symptom, does: d.does, looks: d.looks, more: d.more
@@ -179,6 +185,7 @@
       c.typed.forEach(function (t) { words.set(stem(t), Math.max(words.get(stem(t)) || 0, c.rarity / c.typed.length)); });
       c.means.forEach(function (t) { if (!words.has(stem(t))) { words.set(stem(t), 0.6 * c.rarity / c.means.length); } });
     });
+    words.rarest = asked.reduce(function (most, c) { return Math.max(most, c.known ? c.rarity : 0); }, 0);
     words.whole = asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
     return words;
   }
@@ -191,13 +198,13 @@
     return kinds;
   }
 
-  function rank(words) {
+  function rank(words, kind) {
     prepare();
     var asked = concepts(words);
     if (!asked.length) {
       return [];
     }
-    var whole = weigh(asked);
+    var all = weigh(asked);
     var words1 = wordsAsked(asked);
     var counts = new Map();
     var rarity = function (s) {
@@ -214,19 +221,24 @@
         sums.set(id, sum);
       });
     });
-    return best(sums, whole, words1, rarity, words);
+    return best(sums, all, words1, rarity, words, kind);
   }
 
-  function best(sums, whole, asked, rarity, words) {
+  function best(sums, all, asked, rarity, words, kind) {
     var kinds = kindMeant(words);
-    var said = stems(words).join(' ');
+    // A question in common words alone is met by common words.
+    var least = Math.min(LEAST_RARE, 0.8 * asked.rarest);
+    var said = whole(words);
     var list = [];
     sums.forEach(function (sum, id) {
-      var share = sum.score / whole;
-      if (share < LEAST * 0.6 || sum.rare < LEAST_RARE) {
+      var share = sum.score / all;
+      if (share < LEAST * 0.6 || sum.rare < least) {
         return;
       }
       var d = documents.get(id);
+      if (kind && d.record.kind !== kind) {
+        return;
+      }
       var fit = phraseFit(d.phrases, asked, rarity);
       var score = share + PHRASE * fit;
       score *= 1 + 0.12 * (kinds.get(d.record.kind) || 0);
@@ -239,14 +251,13 @@
 
   // What was typed is one of its names: the trade's first.
   function named(d, said) {
-    var names = d.phrases.slice(0, 1 + d.record.names.length + d.record.misspelt.length);
-    var at = names.findIndex(function (p) { return p.length && p.join(' ') === said; });
+    var at = d.names.indexOf(said);
     return at < 0 ? 0 : at === 0 ? 2.5 : 2;
   }
 
-  /** Ranked answers to what someone typed; none if nothing fits. */
-  function find(words) {
-    return rank(String(words == null ? '' : words).slice(0, 300)).map(function (hit) {
+  /** Ranked answers to what someone typed, of one kind if given; none if nothing fits. */
+  function find(words, kind) {
+    return rank(String(words == null ? '' : words).slice(0, 300), kind || '').map(function (hit) {
       var d = documents.get(hit.id).record;
       return { id: d.id, kind: d.kind, title: d.title, names: [d.title].concat(d.names, d.misspelt), url: d.url, score: hit.score };
     });

@@ -33,10 +33,7 @@ final class FinishOverPage {
   Map<String, Object> values() {
     List<Map<String, Object>> under = new ArrayList<>();
     for (Entry finish : library.of(Kind.FINISHES)) {
-      List<Map<String, Object>> groups = groups(finish);
-      if (!groups.isEmpty()) {
-        under.add(Map.of("entry", finish, "groups", groups));
-      }
+      under.add(Map.of("entry", finish, "groups", groups(finish)));
     }
     Map<String, Object> values = new HashMap<>();
     values.put("root", ROOT);
