@@ -16,8 +16,8 @@ import java.util.TreeSet;
  * one line of waiting.
  */
 public final class DayLadder {
-  private static final double WIDTH = 480;
-  private static final double LEFT = 86;
+  private static final double WIDTH = 430;
+  private static final double LEFT = 84;
   private static final double HOUR = (WIDTH - LEFT - 8) / 24;
   private static final double ROW = 34;
   private static final double GAP_ROW = 24;
