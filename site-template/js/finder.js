@@ -91,6 +91,8 @@
       if (event.key === 'ArrowUp' && at >= 0) { event.preventDefault(); (links[at - 1] || input).focus(); }
     });
     fromAddress();
+    // The index is made while the reader thinks, so that the first letter answers at once.
+    window.setTimeout(finder.prepare, 30);
   }
 
   start();

@@ -22,6 +22,8 @@
   var hints = new Map();
   var elsewhere = new Set();
   var index = null;
+  var counts = new Map();   // in how many records each word stands
+  var lookedUp = new Map();
 
   function plain(text) {
     return text.toLowerCase().normalize('NFD').replace(/[\u0300-\u036f]/g, '').replace(/['\u2019]/g, '');
@@ -31,8 +33,15 @@
     return plain(text).split(/[^a-z0-9]+/).filter(Boolean);
   }
 
+  var stemmed = new Map();
+
   function stem(term) {
-    return window.stemmer(term);
+    var known = stemmed.get(term);
+    if (known === undefined) {
+      known = window.stemmer(term);
+      stemmed.set(term, known);
+    }
+    return known;
   }
 
   function stems(text) {
@@ -48,16 +57,29 @@
     if (index) {
       return;
     }
-    index = new window.MiniSearch({ fields: Object.keys(FIELDS), tokenize: tokens, processTerm: stem });
-    index.addAll(data.documents.map(function (d) {
+    var counted = null;
+    index = new window.MiniSearch({
+      fields: Object.keys(FIELDS), tokenize: tokens,
+      processTerm: function (term) {
+        var s = stem(term);
+        if (counted && !counted.has(s)) {
+          counted.add(s);
+          counts.set(s, (counts.get(s) || 0) + 1);
+        }
+        return s;
+      }
+    });
+    data.documents.forEach(function (d) {
       var phrases = [d.title].concat(d.names, d.misspelt, d.lay);
       var names = phrases.slice(0, phrases.length - d.lay.length).map(whole);
       documents.set(d.id, { record: d, phrases: phrases.map(stems), names: names });
-      return {
+      counted = new Set();
+      index.add({
         id: d.id, title: d.title, names: d.names.join(' / '), misspelt: d.misspelt.join(' / '), lay: d.lay.join(' / '),
         one: d.one, symptom: d.symptom, does: d.does, looks: d.looks, more: d.more
-      };
-    }));
+      });
+    });
+    counted = null;
     data.lexicon.forEach(function (group) {
       group.say.forEach(function (say) {
         lexicon.push({ say: tokens(say).map(stem), means: [].concat.apply([], group.means.map(tokens)) });
@@ -95,6 +117,15 @@
 
   // Records that answer to a word: as it stands; else begun; else misspelt.
   function lookUp(term, last) {
+    var key = term + (last ? '*' : '');
+    if (!lookedUp.has(key)) {
+      if (lookedUp.size > 500) { lookedUp.clear(); }
+      lookedUp.set(key, searched(term, last));
+    }
+    return lookedUp.get(key);
+  }
+
+  function searched(term, last) {
     var exact = index.search(term, { prefix: false, fuzzy: false });
     var hits = exact.map(function (h) { return { hit: h, quality: 1 }; });
     if (exact.length && !(last && term.length > 2)) {
@@ -205,12 +236,9 @@
       return [];
     }
     var all = weigh(asked);
-    var words1 = wordsAsked(asked);
-    var counts = new Map();
+    var meant = wordsAsked(asked);
     var rarity = function (s) {
-      if (words1.has(s)) { return words1.get(s); }
-      if (!counts.has(s)) { counts.set(s, Math.min(rarityOf(3), rarityOf(index.search(s, { processTerm: function (t) { return t; } }).length))); }
-      return counts.get(s);
+      return meant.has(s) ? meant.get(s) : Math.min(rarityOf(3), rarityOf(counts.get(s) || 0));
     };
     var sums = new Map();
     asked.forEach(function (concept) {
@@ -221,7 +249,7 @@
         sums.set(id, sum);
       });
     });
-    return best(sums, all, words1, rarity, words, kind);
+    return best(sums, all, meant, rarity, words, kind);
   }
 
   function best(sums, all, asked, rarity, words, kind) {
@@ -282,5 +310,5 @@
 
   window.benchlore = window.benchlore || {};
   window.benchlore.find = find;
-  window.benchlore.finder = { why: why, rank: rank, record: function (id) { return documents.get(id).record; } };
+  window.benchlore.finder = { prepare: prepare, why: why, record: function (id) { return documents.get(id).record; } };
 })();
