@@ -45,7 +45,7 @@ final class RecordPage {
     values.put("causes", groups(entry.facts(), "causes", "cause", "sign", "cure", "prevention"));
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
-    values.put("drawings", BitDrawings.of(entry));
+    values.put("drawings", RecordDrawings.of(entry));
     return values;
   }
 

@@ -67,12 +67,12 @@ public final class Movement {
   }
 
   /** The radial coefficient of a species: its own, else from its shrinkage. */
-  static Datum radial(WoodData wood) {
+  public static Datum radial(WoodData wood) {
     return coefficient(wood.movementRadial(), wood.radialShrinkage());
   }
 
   /** The tangential coefficient of a species: its own, else from its shrinkage. */
-  static Datum tangential(WoodData wood) {
+  public static Datum tangential(WoodData wood) {
     return coefficient(wood.movementTangential(), wood.tangentialShrinkage());
   }
 

@@ -1,0 +1,89 @@
+package benchlore.generator.site;
+
+import benchlore.generator.drawing.BoardCut;
+import benchlore.generator.drawing.ClampSpread;
+import benchlore.generator.drawing.Drawings;
+import benchlore.generator.library.Entry;
+import benchlore.generator.planning.EngineData;
+import benchlore.generator.units.Display;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.wood.Movement;
+import benchlore.schedules.wood.WoodData;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The drawings of a record's page, each with its caption. */
+final class RecordDrawings {
+  private static final Set<String> CLAMPING = Set.of("glue-up-edge-joint", "caul");
+
+  // Bamboo is a grass: it has no rings to saw across.
+  private static final Set<String> RINGLESS = Set.of("bamboo");
+
+  private RecordDrawings() {}
+
+  /** Drawings fit for the record; none for most kinds. */
+  static List<BitDrawings.Figure> of(Entry entry) {
+    return switch (entry.kind()) {
+      case ROUTER_BITS -> BitDrawings.of(entry);
+      case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
+      case ABRASIVES -> grains(entry);
+      case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : List.of();
+      case FINISHES, ADHESIVES, SOLVENTS, FASTENERS, DEFECTS -> List.of();
+    };
+  }
+
+  /** How a board of this wood moves in width, sawn flat and quartered. */
+  private static List<BitDrawings.Figure> boards(Entry species) {
+    WoodData wood = EngineData.wood(species);
+    return List.of(
+        board(BoardCut.FLAT, Movement.tangential(wood), "flat sawn", species),
+        board(BoardCut.QUARTER, Movement.radial(wood), "quarter sawn", species));
+  }
+
+  private static BitDrawings.Figure board(
+      BoardCut cut, Datum movement, String words, Entry species) {
+    String title = species.title() + ", " + words;
+    return new BitDrawings.Figure(
+        Drawings.boardGrain(cut, title, "board-" + cut.word()),
+        Labels.capital(words) + ": its width moves " + Display.text(movement));
+  }
+
+  private static List<BitDrawings.Figure> grains(Entry abrasive) {
+    Optional<Datum> grain = abrasive.facts().optionalDatum("grain-size");
+    if (grain.isEmpty()) {
+      return List.of();
+    }
+    List<BitDrawings.Figure> figures = new ArrayList<>();
+    if (shown(grain.get().high())) {
+      figures.add(grain(abrasive, grain.get().high(), "coarse"));
+    }
+    if (grain.get().low() < grain.get().high() && shown(grain.get().low())) {
+      figures.add(grain(abrasive, grain.get().low(), "fine"));
+    }
+    return figures;
+  }
+
+  /** Grains the drawing's scale holds; finer powder is a haze at any scale. */
+  private static boolean shown(double micron) {
+    return micron >= 1 && micron <= 5_000;
+  }
+
+  private static BitDrawings.Figure grain(Entry abrasive, double micron, String end) {
+    String size = Display.text(micron, micron, Unit.MICRON);
+    return new BitDrawings.Figure(
+        Drawings.grit(micron, abrasive.title() + ", grains of " + size, "grit-" + end),
+        "Grains of " + size + "; read the scale bar");
+  }
+
+  /** A 40 mm caul under clamps 200 mm apart: the cones meet in the glue line. */
+  private static List<BitDrawings.Figure> clamps() {
+    return List.of(
+        new BitDrawings.Figure(
+            Drawings.clampCone(
+                new ClampSpread(30, 85, 200), "Pressure under a row of clamps", "clamps"),
+            "Pressure spreads at 45 degrees: deep caul and wide board, clamps farther apart"));
+  }
+}
