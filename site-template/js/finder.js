@@ -13,6 +13,19 @@
     return e;
   }
 
+  // What the first answer is easily taken for, and the difference.
+  function nearMisses(d) {
+    return d.near.slice(0, 2).map(function (near) {
+      var other = finder.record(near[0]);
+      var p = element('p', 'hit-near', 'Not quite? ');
+      var a = element('a', '', other.title);
+      a.href = root + other.url;
+      p.appendChild(a);
+      p.appendChild(document.createTextNode(': ' + near[1]));
+      return p;
+    });
+  }
+
   function item(hit, words, first) {
     var d = finder.record(hit.id);
     var li = element('li', first ? 'hit hit-first' : 'hit');
@@ -34,6 +47,7 @@
     if (reason) { body.appendChild(element('span', 'hit-why', reason)); }
     a.appendChild(body);
     li.appendChild(a);
+    if (first) { nearMisses(d).forEach(function (p) { li.appendChild(p); }); }
     return li;
   }
 
@@ -85,7 +99,7 @@
       if (event.key === 'ArrowDown' && first) { event.preventDefault(); first.focus(); }
     });
     list.addEventListener('keydown', function (event) {
-      var links = Array.prototype.slice.call(list.querySelectorAll('a'));
+      var links = Array.prototype.slice.call(list.querySelectorAll('li > a'));
       var at = links.indexOf(document.activeElement);
       if (event.key === 'ArrowDown' && at >= 0 && at + 1 < links.length) { event.preventDefault(); links[at + 1].focus(); }
       if (event.key === 'ArrowUp' && at >= 0) { event.preventDefault(); (links[at - 1] || input).focus(); }

@@ -205,6 +205,7 @@
       if (concept.typed.some(function (t) { return elsewhere.has(stem(t)); })) {
         concept.matches.clear();
         concept.rarity = ELSEWHERE * most;
+        concept.elsewhere = true;
       }
     });
     return asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
@@ -216,6 +217,7 @@
       c.typed.forEach(function (t) { words.set(stem(t), Math.max(words.get(stem(t)) || 0, c.rarity / c.typed.length)); });
       c.means.forEach(function (t) { if (!words.has(stem(t))) { words.set(stem(t), 0.6 * c.rarity / c.means.length); } });
     });
+    words.elsewhere = asked.some(function (c) { return c.elsewhere; });
     words.rarest = asked.reduce(function (most, c) { return Math.max(most, c.known ? c.rarity : 0); }, 0);
     words.whole = asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
     return words;
@@ -270,7 +272,7 @@
       var fit = phraseFit(d.phrases, asked, rarity);
       var score = share + PHRASE * fit;
       score *= 1 + 0.12 * (kinds.get(d.record.kind) || 0);
-      list.push({ id: id, share: share + 0.5 * fit, score: score + named(d, said) });
+      list.push({ id: id, share: share + (asked.elsewhere ? 0 : 0.5 * fit), score: score + named(d, said) });
     });
     list.sort(function (a, b) { return b.score - a.score || (a.id < b.id ? -1 : 1); });
     var top = list.length ? list[0].share : 0;

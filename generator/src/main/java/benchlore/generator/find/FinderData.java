@@ -4,6 +4,7 @@ import benchlore.generator.library.Entry;
 import benchlore.generator.library.Fact;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
+import benchlore.generator.library.Mistaken;
 import benchlore.generator.library.Name;
 import benchlore.generator.library.Prose;
 import java.util.ArrayList;
@@ -67,8 +68,20 @@ public final class FinderData {
     fields.put("looks", Prose.plain(entry.text().looks()));
     fields.put("symptom", Prose.plain(symptom(entry.facts())));
     fields.put("more", Prose.plain(more(entry)));
+    fields.put("near", near(entry));
     fields.put("url", entry.url());
     return fields;
+  }
+
+  /** The records it is taken for, each with how to tell. */
+  private static List<List<String>> near(Entry entry) {
+    List<List<String>> near = new ArrayList<>();
+    for (Mistaken mistaken : entry.mistaken()) {
+      if (!mistaken.id().isEmpty()) {
+        near.add(List.of(mistaken.id(), Prose.plain(mistaken.tell())));
+      }
+    }
+    return near;
   }
 
   /** What a fault shows as, and how its causes show. */

@@ -212,7 +212,7 @@ class FinderIT {
     List<?> found =
         (List<?>)
             browser.script(
-                "return [...document.querySelectorAll('#finder-answers a')].map(a => a.href)");
+                "return [...document.querySelectorAll('#finder-answers > li > a')].map(a => a.href)");
     return found.stream().map(String.class::cast).toList();
   }
 
