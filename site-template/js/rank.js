@@ -14,6 +14,7 @@
   var LEAST = 0.5;       // least share of what was asked that an answer must meet
   var LEAST_RARE = 1.6;  // and by at least one word no commoner than this
   var ELSEWHERE = 2;     // a word of another world (a recipe, a concert), against the same
+  var OFTEN_USED = 4;    // records that use a word of another world, from which on it is ours too
   var UNKNOWN = 0.45;    // a word no record knows, against the rarest known one
 
   var data = window.benchloreFinder;
@@ -86,7 +87,10 @@
       });
     });
     lexicon.sort(function (a, b) { return b.say.length - a.say.length; });
-    data.elsewhere.forEach(function (word) { elsewhere.add(stem(tokens(word)[0])); });
+    // A word that the records use themselves says nothing about where it comes from.
+    data.elsewhere.map(function (word) { return stem(tokens(word)[0]); }).forEach(function (s) {
+      if ((counts.get(s) || 0) < OFTEN_USED) { elsewhere.add(s); }
+    });
     data.hints.forEach(function (hint) {
       hint.say.forEach(function (say) { hints.set(stem(tokens(say)[0]), hint.kind); });
     });
