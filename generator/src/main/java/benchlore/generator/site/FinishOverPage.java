@@ -75,9 +75,13 @@ final class FinishOverPage {
   }
 
   private static String barrier(List<FinishFamily> families) {
-    return String.join(
-        ", then ",
-        families.stream().map(f -> f.name().toLowerCase(Locale.ROOT).replace('_', ' ')).toList());
+    return String.join(", then ", families.stream().map(FinishOverPage::spoken).toList());
+  }
+
+  private static String spoken(FinishFamily family) {
+    return family == FinishFamily.SHELLAC
+        ? "dewaxed shellac"
+        : family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   private static String wait(FinishOver.Pair pair) {

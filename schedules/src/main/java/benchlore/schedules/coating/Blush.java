@@ -35,7 +35,13 @@ final class Blush {
 
   private static boolean blushes(FinishFamily family) {
     return switch (family) {
-      case SHELLAC, NITROCELLULOSE_LACQUER, CATALYSED_LACQUER, SPIRIT_DYE, SANDING_SEALER -> true;
+      case SHELLAC,
+          WAXED_SHELLAC,
+          NITROCELLULOSE_LACQUER,
+          CATALYSED_LACQUER,
+          SPIRIT_DYE,
+          SANDING_SEALER ->
+          true;
       case ALKYD_VARNISH,
           OIL_POLYURETHANE,
           SPAR_VARNISH,

@@ -2,8 +2,10 @@ package benchlore.schedules.coating;
 
 /** What a finish is made of, in the trade's words. Compatibility is decided between families. */
 public enum FinishFamily {
-  /** Flakes dissolved in alcohol. */
+  /** Dewaxed flakes dissolved in alcohol: the usual barrier. */
   SHELLAC,
+  /** Shellac that still holds its wax: most finishes peel from it. */
+  WAXED_SHELLAC,
   /** Cellulose nitrate lacquer: dries by solvent alone, redissolves. */
   NITROCELLULOSE_LACQUER,
   /** Lacquer cured by an acid catalyst; short life once mixed. */

@@ -33,6 +33,7 @@ enum RubFamily {
     }
     return switch (finish.family()) {
       case SHELLAC,
+          WAXED_SHELLAC,
           NITROCELLULOSE_LACQUER,
           CATALYSED_LACQUER,
           WATERBORNE_ACRYLIC,
