@@ -155,9 +155,9 @@ final class PlanPage {
     return values;
   }
 
-  /** In full the first time; what to do about it every time. */
+  /** In full unless the same words stand above; what to do about it every time. */
   private static Map<String, Object> caution(Caution caution, Set<String> told) {
-    boolean first = told.add(caution.code());
+    boolean first = told.add(Display.html(caution.what()));
     return Map.of(
         "severity", caution.severity().name().toLowerCase(java.util.Locale.ROOT),
         "what", first ? Display.html(caution.what()) : "",

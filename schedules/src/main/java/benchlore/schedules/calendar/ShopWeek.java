@@ -103,17 +103,6 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
     return true;
   }
 
-  /** The longest stretch of work without a break, seconds. */
-  public long longestSeconds() {
-    int longest = 0;
-    for (List<Span> spans : days.values()) {
-      for (Span span : spans) {
-        longest = Math.max(longest, span.toMinuteExclusive() - span.fromMinuteInclusive());
-      }
-    }
-    return longest * 60L;
-  }
-
   /**
    * The first stretch in which work fits without a break.
    *

@@ -19,6 +19,8 @@ import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.Coating;
 import benchlore.schedules.coating.CoatingRequest;
+import benchlore.schedules.coating.DryingRequest;
+import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
@@ -44,6 +46,17 @@ final class CoatSteps {
   record Coated(
       CoatSchedule coats, Optional<AirSchedule> air, List<Line> working, List<Caution> cautions) {}
 
+  private static final Caution FINISH_DUST =
+      new Caution(
+          "finish-dust",
+          Caution.Severity.HEALTH,
+          Note.of(
+              "Dust of a finish harms the lungs, and that of an oil finish can heat up by itself"
+                  + " in a bag or bin."),
+          Note.of(
+              "Wear a close-fitting particle respirator, use extraction, and empty the dust into a"
+                  + " lidded metal can outdoors; the label and safety data sheet win."));
+
   private final PlanRequest request;
   private final Draft draft;
   private final double area;
@@ -60,11 +73,8 @@ final class CoatSteps {
     this.area = total;
     double pace = PlanRules.pace(request.coats().method()).high();
     this.coatSeconds = Diary.whole(pace * area + PlanRules.AROUND_A_COAT.high());
-    this.scuffSeconds = Diary.whole(SCUFF_PACE * area);
+    this.scuffSeconds = Diary.whole(PlanRules.SCUFF_PACE.high() * area);
   }
-
-  // Common practice: a between-coats scuff is a once-over, about the pace of a finishing pass.
-  private static final double SCUFF_PACE = 240;
 
   Optional<Coated> add() {
     double session = (double) coatSeconds + scuffSeconds;
@@ -102,22 +112,13 @@ final class CoatSteps {
     if (coat.scuff() != ScuffReason.NONE) {
       draft.add(scuff(coat));
     }
-    String number = "Coat " + coat.number() + ":";
-    List<Caution> own = new ArrayList<>();
-    for (Caution caution : given.cautions()) {
-      if (caution.what().pattern().startsWith(number)) {
-        own.add(caution.withoutPrefix(number));
-      }
-    }
+    Answer<DryingTimes> drying = Coating.drying(drying(coat));
+    List<Line> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
+    air.ifPresent(a -> working.addAll(a.working()));
+    List<Caution> dries = drying.fold(d -> d.cautions(), r -> List.of());
+    List<Caution> own = Cautions.merged(dries, sequence(coat.number(), given.cautions()));
     List<Caution> cautions =
         Cautions.merged(own, air.map(Answer.Given::cautions).orElse(List.of()));
-    List<Line> working = new ArrayList<>();
-    for (Line line : given.working()) {
-      if (line.result().name().startsWith("coat " + coat.number() + ":")) {
-        working.add(line);
-      }
-    }
-    air.ifPresent(a -> working.addAll(a.working()));
     String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
     draft.add(
         new Step(
@@ -132,6 +133,32 @@ final class CoatSteps {
     draft.readyFrom(coat.start().plusSeconds(coatSeconds));
   }
 
+  /**
+   * This coat by itself: the sequence tells the same words once for all coats, but a caution has to
+   * stand at every coat it is true of.
+   */
+  private DryingRequest drying(CoatStep coat) {
+    return new DryingRequest(
+        request.materials().finish(),
+        request.coats().wetFilmMicron(),
+        request.shop().climate(),
+        coat.start());
+  }
+
+  /** What the sequence says of this coat; what it says of none in particular goes to the first. */
+  private static List<Caution> sequence(int number, List<Caution> all) {
+    String prefix = "Coat " + number + ":";
+    List<Caution> own = new ArrayList<>();
+    for (Caution caution : all) {
+      String words = caution.what().pattern();
+      boolean its = words.startsWith(prefix) || words.startsWith("Coat " + number + " ");
+      if (its || (number == 1 && !words.startsWith("Coat "))) {
+        own.add(caution.withoutPrefix(prefix));
+      }
+    }
+    return own;
+  }
+
   private Step scuff(CoatStep coat) {
     LocalDateTime start = coat.start().minusSeconds(scuffSeconds);
     String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
@@ -144,7 +171,7 @@ final class CoatSteps {
             Note.of(SheenWords.of(coat.scuff())),
             Note.of(
                 "Dull all over, no shiny spots, no bare edges. Vacuum, then a barely damp cloth.")),
-        List.of(),
+        List.of(FINISH_DUST),
         List.of(),
         Optional.empty());
   }

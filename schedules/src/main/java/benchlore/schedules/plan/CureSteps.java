@@ -18,9 +18,6 @@ import java.util.Optional;
 
 /** From the last coat to the finished, installed parts. */
 final class CureSteps {
-  // Nibs and brush marks of a brushed film, to level when rubbing out; from memory.
-  private static final double LEVEL_MICRON = 15;
-
   private CureSteps() {}
 
   static void add(PlanRequest request, Draft draft, CoatSchedule coats) {
@@ -91,7 +88,7 @@ final class CureSteps {
             new RubOutRequest(
                 sheen(request.coats().sheen()),
                 coats.dryFilm().value(),
-                LEVEL_MICRON,
+                PlanRules.LEVEL.high(),
                 area,
                 request.shop().sanding()));
     if (answer instanceof Answer.Refused<RubOutSchedule> refused) {

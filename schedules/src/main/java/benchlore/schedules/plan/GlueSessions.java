@@ -140,16 +140,13 @@ final class GlueSessions {
             density,
             wood.oily(),
             List.of(request.moisturePercent(), request.moisturePercent()),
-            SINCE_JOINTED_SECOND),
+            PlanRules.SINCE_JOINTED.high()),
         new GlueUpRequest.Clamps(
             freeClamps(start), clamps.forceNewton(), clamps.caulDepthMetre(), clamps.headMetre()),
         request.shop().climate(),
         start,
         GlueUpRequest.Pace.usual(request.shop().people()));
   }
-
-  // Edges were jointed at the dry clamping before; the plan warns and asks for a fresh light cut.
-  private static final double SINCE_JOINTED_SECOND = 3_600;
 
   private int freeClamps(LocalDateTime moment) {
     int free = request.shop().clamps().count();

@@ -18,6 +18,23 @@ final class PlanRules {
   /** Lay out, wipe off and clean up round one glue-up. */
   static final Datum AROUND_A_GLUE_UP = Datum.of(900, Unit.SECOND, FROM);
 
+  /** A between-coats scuff, once over, about the pace of a finishing pass. */
+  static final Datum SCUFF_PACE = Datum.of(240, Unit.SECOND_PER_SQUARE_METRE, FROM);
+
+  /** Nibs and brush marks of a brushed film, to level when it is rubbed out. */
+  static final Datum LEVEL =
+      Datum.of(15, Unit.MICRON, Provenance.fromMemory("nibs and brush marks of a brushed film"));
+
+  /**
+   * Time from jointing to glue: the edges are jointed at the dry clamping before, so the glue-up
+   * warns and asks for a fresh light cut.
+   */
+  static final Datum SINCE_JOINTED = Datum.of(3_600, Unit.SECOND, FROM);
+
+  /** Side hardness where a species states none, about that of cherry; the working says so. */
+  static final Datum HARDNESS =
+      Datum.of(4_000, Unit.NEWTON, Provenance.fromMemory("a middling hardwood; none is stated"));
+
   /** Take the clamps off one blank and scrape the squeeze-out. */
   static final Datum UNCLAMP = Datum.of(900, Unit.SECOND, FROM);
 

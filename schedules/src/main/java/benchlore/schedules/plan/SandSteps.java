@@ -3,6 +3,8 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
@@ -102,6 +104,9 @@ final class SandSteps {
         .extras()
         .betweenCoats()
         .ifPresent(scuff -> between = scuff.each().seconds() * scuff.times() + between);
+    if (request.materials().wood().hardness().isEmpty()) {
+      working.add(assumedHardness());
+    }
     working.addAll(named(part, given.working()));
     cautions = Cautions.merged(cautions, given.cautions());
   }
@@ -114,6 +119,15 @@ final class SandSteps {
 
   private void count(SandingPass pass) {
     discs.merge(pass.grit().label(), pass.discs(), Integer::sum);
+  }
+
+  private static Line assumedHardness() {
+    Datum assumed = PlanRules.HARDNESS;
+    return new Line(
+        Figure.of("side hardness", assumed.mid(), assumed.unit(), assumed.from()),
+        "assumed: the species states no hardness",
+        List.of(),
+        assumed.from());
   }
 
   private static List<Line> named(Part part, List<Line> lines) {
@@ -131,7 +145,7 @@ final class SandSteps {
     return new SandingRequest(
         part.surface(),
         new SandingWood(
-            wood.hardness().map(h -> h.mid()).orElse(4_000.0),
+            wood.hardness().orElse(PlanRules.HARDNESS).mid(),
             wood.specificGravity().mid() * 1000,
             pores(wood),
             wood.figuredOrBlotchy(),

@@ -123,6 +123,29 @@ class PlanTest {
     assertEquals(1, rags);
   }
 
+  /** The sequence tells the same words once; the plan has to tell them at every coat. */
+  @Test
+  void everyCoatWetThroughAColdNightSaysSo() {
+    ProjectPlan cold = plan(Projects.of(Projects.evenings(), Climate.swing(6, 18, 50), 1));
+    for (int i = 1; i <= 3; i++) {
+      Step coat = cold.find("coat-" + i).orElseThrow();
+      List<String> codes = coat.cautions().stream().map(Caution::code).toList();
+      assertTrue(codes.contains("cold-while-wet"), "coat " + i + ": " + codes);
+      assertTrue(codes.contains("oily-rags"), "coat " + i + ": " + codes);
+    }
+  }
+
+  @Test
+  void coatAfterItsWindowCarriesTheCaution() {
+    ShopWeek saturdays =
+        new ShopWeek(
+            Map.of(java.time.DayOfWeek.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))),
+            List.of());
+    Step coat = plan(Projects.of(saturdays, HEATED, 1)).find("coat-2").orElseThrow();
+    List<String> codes = coat.cautions().stream().map(Caution::code).toList();
+    assertTrue(codes.contains("recoat-window-missed"), codes.toString());
+  }
+
   @Test
   void lastCoatIsTheSheenWanted() {
     assertEquals("Coat 1 of 3 (gloss)", step("coat-1").title());
