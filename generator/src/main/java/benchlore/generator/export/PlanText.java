@@ -57,7 +57,10 @@ public final class PlanText {
                     "      ",
                     "window: from "
                         + Moments.shortly(w.opens())
-                        + w.closes().map(c -> " to " + Moments.shortly(c)).orElse("")));
+                        + w.closes()
+                            .filter(w.opens()::isBefore)
+                            .map(c -> " to " + Moments.shortly(c))
+                            .orElse("")));
     for (Note note : step.notes()) {
       line("      ", Display.text(note));
     }

@@ -155,9 +155,10 @@ final class PlanPage {
     return values;
   }
 
-  /** In full unless the same words stand above; what to do about it every time. */
+  /** In full unless the same words stand above and nobody can be badly hurt; the measure always. */
   private static Map<String, Object> caution(Caution caution, Set<String> told) {
-    boolean first = told.add(Display.html(caution.what()));
+    boolean first =
+        told.add(Display.html(caution.what())) || caution.severity() == Caution.Severity.DANGER;
     return Map.of(
         "severity", caution.severity().name().toLowerCase(java.util.Locale.ROOT),
         "what", first ? Display.html(caution.what()) : "",
@@ -166,7 +167,7 @@ final class PlanPage {
 
   private static String window(Step step) {
     return step.window()
-        .filter(w -> w.closes().isPresent())
+        .filter(w -> w.closes().isPresent() && w.closes().get().isAfter(w.opens()))
         .map(
             w ->
                 "Recoat window: "
