@@ -29,7 +29,8 @@ final class LayersTest {
           "planning", Set.of("library", "drawing"),
           "find", Set.of("library"),
           "export", Set.of("planning", "units"),
-          "site", Set.of("library", "planning", "drawing", "find", "units"),
+          // A plan's calendar stands beside its page.
+          "site", Set.of("library", "planning", "drawing", "find", "units", "export"),
           "browser", Set.of("units", "drawing", "export", "planning", "library"),
           "cli", Set.of("library", "planning", "site", "export", "browser"));
 
