@@ -100,7 +100,9 @@ final class PlanChecks {
   }
 
   private void grades() {
-    shop.wordItems("grades").forEach(this::grade);
+    for (Facts facts : List.of(plan, shop)) {
+      facts.wordItems("grades").forEach(this::grade);
+    }
     for (Facts part : plan.groups("parts")) {
       part.group("surface").find("sanded").ifPresent(fact -> grade((Fact.Words) fact));
     }
@@ -145,6 +147,7 @@ final class PlanChecks {
     ShopFile file = new ShopFile(shop, plan);
     problems.addAll(EngineRefusal.at(file.saying("climate"), "climate", file::climate));
     problems.addAll(EngineRefusal.at(file.saying("hours"), "hours", file::week));
+    problems.addAll(EngineRefusal.at(file.saying("clamps"), "clamps", file::clamps));
     for (Facts part : plan.groups("parts")) {
       problems.addAll(EngineRefusal.of(part, () -> PlanFile.part(part)));
     }

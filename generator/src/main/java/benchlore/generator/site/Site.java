@@ -1,5 +1,6 @@
 package benchlore.generator.site;
 
+import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlannerData;
 import benchlore.generator.find.FinderData;
 import benchlore.generator.find.Key;
@@ -13,8 +14,10 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
 import benchlore.generator.planning.Planned;
+import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -189,6 +192,10 @@ public final class Site {
     for (Planned planned : input.plans()) {
       PlanPage plan = new PlanPage(input.library(), planned);
       page(plan.url(), "plan", plan.values());
+      if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
+        String calendar = PlanCalendar.render(planned, given.value());
+        files.put("plans/" + planned.id() + ".ics", calendar.getBytes(StandardCharsets.UTF_8));
+      }
     }
   }
 

@@ -23,7 +23,7 @@ final class PublicTypesTest {
           Map.entry("generator.browser", 2),
           Map.entry("generator.cli", 1),
           Map.entry("generator.drawing", 8),
-          Map.entry("generator.export", 5),
+          Map.entry("generator.export", 6),
           Map.entry("generator.find", 5),
           Map.entry("generator.json", 3),
           Map.entry("generator.library", 15),
