@@ -85,6 +85,7 @@ public final class Site {
     site.keyPages();
     site.tablePages();
     site.planPages();
+    site.plannerPages();
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
@@ -204,6 +205,18 @@ public final class Site {
       cards.add(Map.of("title", planned.title(), "url", plan.url(), "short", plan.shortly()));
     }
     return cards;
+  }
+
+  private void plannerPages() throws IOException {
+    PlannerPages planners = new PlannerPages(input.library());
+    Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
+    page(PlannerPages.FOLDER + "index.html", "planners", list);
+    for (PlannerPages.Planner planner : PlannerPages.all()) {
+      page(
+          PlannerPages.FOLDER + planner.url(),
+          "planner-" + planner.name(),
+          planners.values(planner));
+    }
   }
 
   private void sourcesPage() throws IOException {
