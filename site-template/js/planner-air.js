@@ -80,10 +80,10 @@
     var safe = entry && entry.second !== null && entry.second !== undefined ? view.q(entry.second, 'second') : 'not within the time worked out';
     return [
       view.glance([
-        view.figure('Air needed', view.q(value.flow.governing, 'cubic-metre-per-second'), view.line(answer, 'air changes needed'), ' ' + text(value.flow.changesPerHour, value.flow.changesPerHour, 'per-hour') + ' changes'),
-        view.figure('Fit to sit in after', safe),
+        view.figure('Air needed', view.q(value.flow.governing, 'cubic-metre-per-second'), view.line(answer, value.flow.governs === 'FIRE' ? 'flow for fire, 10 %' : 'flow for health') , ' ' + text(value.flow.changesPerHour, value.flow.changesPerHour, 'per-hour') + ' changes'),
+        view.figure('Fit to sit in after', safe, view.line(answer, 're-entry after the coat')),
         view.figure('Most at once', value.peaks.index ? text(value.peaks.index.value, value.peaks.index.value, 'ratio') + ' × the limit' : 'no limit known', view.line(answer, 'highest mixture index')),
-        view.figure('Of the explosive limit', value.peaks.percentLowerExplosive ? view.q(value.peaks.percentLowerExplosive.value, 'percent') : 'not known', view.line(answer, 'highest share of the danger level')),
+        view.figure('Of the explosive limit', value.peaks.percentLowerExplosive ? view.q(value.peaks.percentLowerExplosive.value, 'percent') : 'not known', view.line(answer, 'highest share of the lower explosive limit')),
         view.figure('Mask', MASKS[value.respirator.respirator] || words(value.respirator.respirator))
       ]),
       view.cautions(answer.cautions),

@@ -97,10 +97,10 @@
   function feed(value) {
     var low = value.feed.lowMetrePerSecond * 60;
     var high = value.feed.highMetrePerSecond * 60;
-    if (window.benchlore.units.system() === 'imperial') {
-      return Math.round(low / 0.0254) + '–' + Math.round(high / 0.0254) + '\u00a0in/min';
-    }
-    return window.benchlore.units.number(Math.round(low * 1000)) + '–' + window.benchlore.units.number(Math.round(high * 1000)) + '\u00a0mm/min';
+    var per = window.benchlore.units.system() === 'imperial' ? 0.0254 : 0.001;
+    var from = window.benchlore.units.number(Math.round(low / per));
+    var to = window.benchlore.units.number(Math.round(high / per));
+    return (from === to ? to : from + '–' + to) + (per === 0.001 ? '\u00a0mm/min' : '\u00a0in/min');
   }
 
   window.benchlore.planner({

@@ -48,7 +48,7 @@
     var out = view.drawing(320, 116, 'The width through the year', 'Narrowest in the driest season, widest in the dampest.');
     var most = Math.max(Math.abs(value.movement.swellMetre), Math.abs(value.movement.shrinkMetre), 1e-9);
     [['driest', -Math.abs(value.movement.shrinkMetre), value.movement.shrinkMetre], ['as it is', 0, 0], ['dampest', Math.abs(value.movement.swellMetre), value.movement.swellMetre]].forEach(function (row, i) {
-      var width = 190 + 30 * row[1] / most;
+      var width = 150 + 24 * row[1] / most;
       out.append(svg('rect', { 'class': 'drw-stock', x: 64, y: 6 + i * 36, width: width, height: 26 }),
         svg('text', { 'class': 'drw-text', x: 60, y: 24 + i * 36, 'text-anchor': 'end' }, row[0]));
       if (i !== 1) {
@@ -69,7 +69,7 @@
         c ? view.figure('Gap on each moving side', view.q(c.gapMetre, 'metre'), view.line(answer, 'gap on each moving side')) : null,
         c ? view.figure('Cut it smaller than the opening by', view.q(c.openingMinusPartMetre, 'metre')) : null,
         c ? view.figure('Gap in the driest week', view.q(c.drySeasonGapMetre, 'metre')) : null,
-        view.figure('Wood settles in', view.range(value.settling.lowSecond, value.settling.highSecond, 'second'), view.line(answer, 'longest time to settle'))
+        view.figure('Wood settles in', value.settling.highSecond > 0 ? view.range(value.settling.lowSecond, value.settling.highSecond, 'second') : 'it is settled', view.line(answer, 'longest time to settle'))
       ]),
       view.cautions(answer.cautions),
       el('div', { 'class': 'drawings' }, year(value, v), c ? gap(c) : null),
@@ -82,8 +82,8 @@
           return el('li', null, 'At ', view.q(s.distanceMetre, 'metre'), ' a slot ', view.q(s.lengthMetre, 'metre'), ' long: ', view.q(s.outwardMetre, 'metre'), ' outward, ', view.q(s.inwardMetre, 'metre'), ' inward.');
         }))]] : null,
       view.glance([
-        view.figure('Moisture in the driest season', view.q(value.moisture.dryPercent, 'percent'), view.line(answer, 'drier')),
-        view.figure('in the dampest', view.q(value.moisture.dampPercent, 'percent'), view.line(answer, 'damper')),
+        view.figure('Moisture in the driest season', view.q(value.moisture.dryPercent, 'percent'), view.line(answer, 'moisture in the dry season')),
+        view.figure('in the dampest', view.q(value.moisture.dampPercent, 'percent'), view.line(answer, 'moisture in the damp season')),
         view.figure('in this shop', view.q(value.moisture.shopPercent, 'percent'), view.line(answer, 'moisture of the shop'))
       ]),
       view.working(answer.working)

@@ -84,12 +84,12 @@
     var bands = value.batches.map(function (b) { return { from: b.tight, to: b.clampsOff, kind: 'clamped' }; });
     return [
       view.glance([
-        view.figure('You have', view.q(value.assembly.totalSecond, 'second'), find(answer, /open|assembly/i), ' from the first bead to the last clamp'),
-        view.figure('Clamps', String(value.batches.reduce(function (n, b) { return Math.max(n, b.clamps); }, 0)), find(answer, /clamps/i), ' at ' + view.q(row.forceEachNewton, 'newton').textContent + ' each'),
-        view.figure('Clamps off', view.moment(value.clampsOff.at), find(answer, /clamp time|clamps off/i)),
-        view.figure('Machine from', view.moment(value.machine.at), find(answer, /machin/i)),
-        view.figure('Full load', view.moment(value.fullLoad.at), find(answer, /full/i)),
-        view.figure('Adhesive', view.q(value.glue.volumeCubicMetre, 'cubic-metre-liquid'), find(answer, /adhesive|glue/i), ' squeeze-out and the pot counted')
+        view.figure('You have', view.q(value.assembly.totalSecond, 'second'), view.line(answer, 'total assembly time'), ' from the first bead to the last clamp'),
+        view.figure('Clamps', String(value.batches.reduce(function (n, b) { return Math.max(n, b.clamps); }, 0)), view.line(answer, 'joint: clamps'), ' at ' + view.q(row.forceEachNewton, 'newton').textContent + ' each'),
+        view.figure('Clamps off', view.moment(value.clampsOff.at), view.line(answer, 'batch ' + value.batches.length + ': in clamps')),
+        view.figure('Machine from', view.moment(value.machine.at), view.line(answer, 'machine after')),
+        view.figure('Full load', view.moment(value.fullLoad.at), view.line(answer, 'full load after')),
+        view.figure('Adhesive', view.q(value.glue.volumeCubicMetre, 'cubic-metre-liquid'), view.line(answer, 'volume'), ' squeeze-out and the pot counted')
       ]),
       view.cautions(answer.cautions),
       value.batches.length > 1 ? el('p', { 'class': 'caution-line' }, 'Not all at once: this is more than you can close in time. Glue it in ' + value.batches.length + ' rounds.') : null,
@@ -106,10 +106,6 @@
       view.working(answer.working),
       el('p', { 'class': 'note' }, 'The label on the bottle wins. Do it dry first: every clamp set, every caul in place.')
     ];
-  }
-
-  function find(answer, words) {
-    return (answer.working || []).find(function (l) { return words.test(l.result.name); });
   }
 
   window.benchlore.planner({

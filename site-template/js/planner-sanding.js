@@ -82,17 +82,14 @@
     var step = Math.min(f.si('stepover') * 1e3, ball);
     var r = ball / 2;
     var height = r - Math.sqrt(r * r - step * step / 4);
-    var scale = 300 / (3 * step);
-    var rise = Math.max(1, 90 * Math.min(1, height / step * 2));
-    var d = 'M10 120';
-    for (var i = 0; i < 3; i++) {
-      var x = 10 + i * step * scale;
-      d += 'Q' + (x + step * scale / 2) + ' ' + (120 + rise) + ' ' + (x + step * scale) + ' 120';
-    }
+    var scale = 290 / (3 * step);
+    var d = 'M15 44';
+    for (var i = 0; i < 3; i++) { d += 'a' + r * scale + ' ' + r * scale + ' 0 0 0 ' + step * scale + ' 0'; }
+    var drawn = view.drawing(320, 92, 'Ridges between the tracks of the ball', 'Round furrows side by side with ridges between them, to scale.');
+    drawn.append(svg('path', { 'class': 'drw-stock', d: d + 'V86H15Z' }));
     return el('figure', { 'class': 'drawing' },
-      svg('svg', { 'class': 'drw', viewBox: '0 0 320 190', role: 'img', 'aria-label': 'Ridges between the tracks of the ball' },
-        svg('path', { 'class': 'drw-stock', d: d + 'V186H10Z' })),
-      el('figcaption', null, 'Ridges ', view.q(height * 1e3, 'micron'), ' high, ', view.q(step / 1e3, 'metre'), ' apart, drawn taller than they are.'));
+      drawn,
+      el('figcaption', null, 'Ridges ', view.q(height * 1e3, 'micron'), ' high, ', view.q(step / 1e3, 'metre'), ' apart; to scale.'));
   }
 
   function machineOrSand(v, f, request) {

@@ -16,6 +16,7 @@
     var out = document.getElementById('answer');
     var said = document.getElementById('said');
     var strange = document.getElementById('strange');
+    var gist = document.getElementById('gist');
     var waiting = 0;
     var quiet = 0;
     var fields = window.benchlore.fields(form, function () {
@@ -33,6 +34,7 @@
       out.replaceChildren.apply(out, [].concat(answer === null ? [] :
         answer.given === false ? [view.refused(answer), page.besides ? page.besides(fields.values) : null] : page.show(answer, fields.values, fields)).flat(9).filter(Boolean));
       openAgain(open);
+      gist.textContent = words(answer);
       window.clearTimeout(quiet);
       quiet = window.setTimeout(function () { speak(answer); }, QUIET_MILLIS);
       window.benchlore.last = { request: request, answer: answer };
@@ -67,8 +69,12 @@
       if (now.length === open.length) { now.forEach(function (d, i) { d.open = open[i]; }); }
     }
 
+    function words(answer) {
+      return answer === null ? '' : answer.given === false ? 'This can\u2019t be done as asked.' : page.say(answer, fields.values);
+    }
+
     function speak(answer) {
-      var text = answer === null ? '' : answer.given === false ? 'This can\u2019t be done as asked.' : page.say(answer, fields.values);
+      var text = words(answer);
       if (said.textContent !== text) { said.textContent = text; }
     }
 
@@ -84,6 +90,7 @@
     }
 
     form.hidden = false;
+    gist.addEventListener('click', function () { out.scrollIntoView(); });
     window.addEventListener('hashchange', fromAddress);
     window.benchlore.units.onChange(work);
     fromAddress();

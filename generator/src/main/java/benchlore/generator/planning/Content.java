@@ -6,11 +6,13 @@ import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
 import benchlore.generator.library.Problem;
 import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A whole content folder, loaded, checked and planned.
@@ -19,9 +21,14 @@ import java.util.Map;
  * @param lexicon lay words for the finder
  * @param over what finish may go over what
  * @param plans each plan with its answer, by file name
+ * @param shop the shop they are made in, if the folder holds one
  */
 public record Content(
-    Library library, List<Facts> lexicon, List<OverRule> over, List<Planned> plans) {
+    Library library,
+    List<Facts> lexicon,
+    List<OverRule> over,
+    List<Planned> plans,
+    Optional<Shop> shop) {
   /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
@@ -43,14 +50,19 @@ public record Content(
     }
     Library library = loaded.value().get();
     Loaded<List<Planned>> plans = Plans.all(folder, library);
-    return plans.value().isEmpty()
-        ? Loaded.failed(plans.problems())
+    if (plans.value().isEmpty()) {
+      return Loaded.failed(plans.problems());
+    }
+    Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
+    return shop.value().isEmpty()
+        ? Loaded.failed(shop.problems())
         : Loaded.of(
             new Content(
                 library,
                 groups(folder, "lexicon", "words", library),
                 OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
-                plans.value().get()));
+                plans.value().get(),
+                shop.value().get()));
   }
 
   /**

@@ -41,6 +41,19 @@ final class PlanChecks {
     return List.copyOf(checks.problems);
   }
 
+  /** Every problem of a shop that no plan says otherwise about. */
+  static List<Problem> ofShop(Facts shop, Library library) {
+    PlanChecks checks = new PlanChecks(shop, shop, library);
+    checks.days();
+    checks.hours();
+    checks.climate();
+    checks.grades();
+    if (checks.problems.isEmpty()) {
+      checks.problems.addAll(EngineRefusal.of(shop, new ShopFile(shop, shop)::shop));
+    }
+    return List.copyOf(checks.problems);
+  }
+
   private void days() {
     plan.find("start").ifPresent(start -> day((Fact.Words) start, () -> PlanFile.start(plan)));
     for (Facts facts : List.of(plan, shop)) {

@@ -1,6 +1,7 @@
 package benchlore.generator.site;
 
 import benchlore.generator.export.PlanCalendar;
+import benchlore.generator.export.PlannerData;
 import benchlore.generator.find.FinderData;
 import benchlore.generator.find.Key;
 import benchlore.generator.find.KeyQuestion;
@@ -17,6 +18,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -25,6 +27,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -33,9 +36,6 @@ import java.util.stream.Stream;
 public final class Site {
   private static final List<String> COPIED = List.of("css", "js", "vendor");
 
-  // The engine's script is built and tested, but no page plans in the browser yet.
-  private static final String ENGINE = "js/engine.js";
-
   /**
    * What a site is made of.
    *
@@ -43,6 +43,7 @@ public final class Site {
    * @param lexicon lay words for the finder
    * @param over what finish may go over what
    * @param plans planned projects
+   * @param shop the shop they are made in
    * @param template the template folder
    */
   public record Input(
@@ -50,6 +51,7 @@ public final class Site {
       List<Facts> lexicon,
       List<OverRule> over,
       List<Planned> plans,
+      Optional<Shop> shop,
       Path template) {
     /** Copies the lists. */
     public Input {
@@ -89,6 +91,8 @@ public final class Site {
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
+    String planner = PlannerData.script(input.library(), input.over(), input.shop());
+    site.files.put("js/planner-data.js", planner.getBytes(StandardCharsets.UTF_8));
     return site.files;
   }
 
@@ -98,9 +102,7 @@ public final class Site {
       try (Stream<Path> found = Files.walk(from)) {
         for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
           String name = folder + "/" + from.relativize(file).toString().replace('\\', '/');
-          if (!name.equals(ENGINE)) {
-            files.put(name, Files.readAllBytes(file));
-          }
+          files.put(name, Files.readAllBytes(file));
         }
       }
     }
@@ -208,7 +210,10 @@ public final class Site {
   }
 
   private void plannerPages() throws IOException {
-    PlannerPages planners = new PlannerPages(input.library());
+    if (input.shop().isEmpty()) {
+      return; // Nothing to begin from: a planner's form starts as the shop is.
+    }
+    PlannerPages planners = new PlannerPages(input.library(), input.shop().get());
     Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
     page(PlannerPages.FOLDER + "index.html", "planners", list);
     for (PlannerPages.Planner planner : PlannerPages.all()) {

@@ -28,11 +28,11 @@ final class LayersTest {
           "drawing", Set.of(),
           "planning", Set.of("library", "drawing"),
           "find", Set.of("library"),
-          "export", Set.of("planning", "units"),
-          // A plan's calendar stands beside its page.
+          "json", Set.of(),
+          "export", Set.of("library", "planning", "units", "json", "find"),
           "site", Set.of("library", "planning", "drawing", "find", "units", "export"),
-          "browser", Set.of("units", "drawing", "export", "planning", "library"),
-          "cli", Set.of("library", "planning", "site", "export", "browser"));
+          "browser", Set.of("json"),
+          "cli", Set.of("library", "planning", "site", "export"));
 
   private static final Pattern SAYS =
       Pattern.compile(

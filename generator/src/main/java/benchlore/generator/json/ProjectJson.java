@@ -1,38 +1,34 @@
-package benchlore.generator.browser;
+package benchlore.generator.json;
 
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.coating.CoatSchedule;
+import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.plan.CoatChoice;
 import benchlore.schedules.plan.Materials;
 import benchlore.schedules.plan.Part;
-import benchlore.schedules.plan.Plan;
 import benchlore.schedules.plan.PlanRequest;
 import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
 import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** A whole project: request text to answer text. */
-final class ProjectText {
-  private ProjectText() {}
+/** A whole project: request and answer. */
+final class ProjectJson {
+  private ProjectJson() {}
 
-  static String plan(String request) {
-    return Answers.text(request, f -> Plan.plan(request(f)), ProjectText::project);
-  }
-
-  private static PlanRequest request(Asked f) {
+  static PlanRequest request(Asked f) {
     Asked materials = f.group("materials");
     Asked coats = f.group("coats");
     return new PlanRequest(
         f.moment("start"),
-        f.list("parts", ProjectText::part),
+        f.list("parts", ProjectJson::part),
         new Materials(
             RecordData.wood(materials.group("wood")),
             RecordData.adhesive(materials.group("adhesive")),
@@ -44,7 +40,7 @@ final class ProjectText {
             coats.word("method", ApplicationMethod.values()),
             coats.word("sheen", Sheen.values())),
         shop(f.group("shop")),
-        FitText.seasons(f.group("place")),
+        FitJson.seasons(f.group("place")),
         f.flag("settled"),
         f.number("moisturePercent"));
   }
@@ -56,9 +52,9 @@ final class ProjectText {
         f.number("lengthMetre"),
         f.number("widthMetre"),
         f.number("thicknessMetre"),
-        FitText.rings(f.group("rings")),
+        FitJson.rings(f.group("rings")),
         f.whole("boards"),
-        SandingText.surface(f.group("surface")),
+        SandingJson.surface(f.group("surface")),
         f.number("machiningSecond"),
         f.flag("moves"));
   }
@@ -66,11 +62,11 @@ final class ProjectText {
   private static Shop shop(Asked f) {
     return new Shop(
         week(f.group("week")),
-        DryingText.climate(f.group("climate")),
-        AirText.room(f.group("room")),
+        DryingJson.climate(f.group("climate")),
+        AirJson.room(f.group("room")),
         f.words("ignition", IgnitionSource.values()),
-        SandingText.shop(f.group("sanding")),
-        GlueUpText.clamps(f.group("clamps")),
+        SandingJson.shop(f.group("sanding")),
+        GlueUpJson.clamps(f.group("clamps")),
         f.whole("people"));
   }
 
@@ -88,58 +84,52 @@ final class ProjectText {
                         s.whole("fromMinuteInclusive"), s.whole("toMinuteExclusive"))));
       }
     }
-    List<LocalDate> off = new ArrayList<>();
-    for (String day : f.texts("daysOff")) {
-      off.add(
-          LocalDate.of(
-              f.digits("daysOff", day, 0, 4),
-              f.digits("daysOff", day, 5, 7),
-              f.digits("daysOff", day, 8, 10)));
-    }
-    return new ShopWeek(spans, off);
+    return new ShopWeek(spans, f.days("daysOff"));
   }
 
-  private static void project(JsonWriter out, ProjectPlan plan) {
-    out.list("steps", plan.steps(), ProjectText::step)
-        .list(
-            "shopping",
-            plan.shopping(),
-            (w, purchase) ->
-                w.open("")
-                    .text("what", purchase.what())
-                    .group("amount", purchase.amount(), Answers::quantity)
-                    .text("remark", purchase.remark())
-                    .close())
-        .list(
-            "coats",
-            plan.coats().coats(),
-            (w, coat) ->
-                w.open("")
-                    .number("number", coat.number())
-                    .word("scuff", coat.scuff())
-                    .group("drying", coat.drying(), DryingText::times)
-                    .close())
-        .optional("air", plan.air(), AirText::schedule);
+  static void project(Out out, ProjectPlan plan) {
+    out.list("steps", plan.steps(), ProjectJson::step)
+        .list("shopping", plan.shopping(), ProjectJson::purchase)
+        .group("coats", plan.coats(), ProjectJson::coats)
+        .optional("air", plan.air(), AirJson::schedule);
   }
 
-  private static void step(JsonWriter out, Step step) {
-    out.open("")
-        .text("id", step.id())
+  private static void purchase(Out out, Purchase purchase) {
+    out.text("what", purchase.what())
+        .group("amount", purchase.amount(), Answers::quantity)
+        .text("remark", purchase.remark());
+  }
+
+  private static void coats(Out out, CoatSchedule schedule) {
+    out.list("coats", schedule.coats(), ProjectJson::coat)
+        .group("liquid", schedule.liquid(), Answers::quantity)
+        .group("dryFilm", schedule.dryFilm(), Answers::quantity)
+        .flag("rubOut", schedule.rubOut());
+  }
+
+  private static void coat(Out out, CoatStep coat) {
+    out.number("number", coat.number())
+        .moment("start", coat.start())
+        .word("scuff", coat.scuff())
+        .word("sheen", coat.sheen())
+        .group("drying", coat.drying(), DryingJson::times);
+  }
+
+  private static void step(Out out, Step step) {
+    out.text("id", step.id())
         .text("title", step.title())
         .word("kind", step.kind())
         .list(
             "slots",
             step.slots(),
-            (w, slot) -> w.open("").moment("start", slot.start()).moment("end", slot.end()).close())
-        .list("notes", step.notes(), (w, note) -> w.group("", note, Answers::note))
+            (o, slot) -> o.moment("start", slot.start()).moment("end", slot.end()))
+        .list("notes", step.notes(), Answers::note)
         .list("cautions", step.cautions(), Answers::caution)
         .list("working", step.working(), Answers::line)
-        .optional("window", step.window(), ProjectText::window)
-        .close();
+        .optional("window", step.window(), ProjectJson::window);
   }
 
-  private static void window(JsonWriter out, Step.Window window) {
-    out.moment("opens", window.opens());
-    window.closes().ifPresent(closes -> out.moment("closes", closes));
+  private static void window(Out out, Step.Window window) {
+    out.moment("opens", window.opens()).moment("closes", window.closes());
   }
 }

@@ -1,4 +1,4 @@
-package benchlore.generator.browser;
+package benchlore.generator.json;
 
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.SolventData;
