@@ -56,6 +56,7 @@ final class BuildCommand implements Callable<Integer> {
                 whole.over(),
                 whole.plans(),
                 whole.shop(),
+                whole.drawings(),
                 template));
     progress.stage("write");
     SiteWriter.write(files, out);

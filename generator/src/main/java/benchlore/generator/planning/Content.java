@@ -22,18 +22,21 @@ import java.util.Optional;
  * @param over what finish may go over what
  * @param plans each plan with its answer, by file name
  * @param shop the shop they are made in, if the folder holds one
+ * @param drawings each tool's drawing, by the tool's id
  */
 public record Content(
     Library library,
     List<Facts> lexicon,
     List<OverRule> over,
     List<Planned> plans,
-    Optional<Shop> shop) {
-  /** Copies the lists. */
+    Optional<Shop> shop,
+    Map<String, ToolDrawing> drawings) {
+  /** Copies the lists and the map. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
     plans = List.copyOf(plans);
+    drawings = Map.copyOf(drawings);
   }
 
   /**
@@ -49,6 +52,10 @@ public record Content(
       return Loaded.failed(loaded.problems());
     }
     Library library = loaded.value().get();
+    Loaded<Map<String, ToolDrawing>> drawings = ToolDrawing.load(folder, library);
+    if (drawings.value().isEmpty()) {
+      return Loaded.failed(drawings.problems());
+    }
     Loaded<List<Planned>> plans = Plans.all(folder, library);
     if (plans.value().isEmpty()) {
       return Loaded.failed(plans.problems());
@@ -62,7 +69,8 @@ public record Content(
                 groups(folder, "lexicon", "words", library),
                 OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
                 plans.value().get(),
-                shop.value().get()));
+                shop.value().get(),
+                drawings.value().get()));
   }
 
   /**
