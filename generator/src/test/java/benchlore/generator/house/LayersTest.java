@@ -30,6 +30,7 @@ final class LayersTest {
           "find", Set.of("library"),
           "json", Set.of(),
           "export", Set.of("library", "planning", "units", "json", "find"),
+          // A plan's calendar stands beside its page, the planner's data among its scripts.
           "site", Set.of("library", "planning", "drawing", "find", "units", "export"),
           "browser", Set.of("json"),
           "cli", Set.of("library", "planning", "site", "export"));
