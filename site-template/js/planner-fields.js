@@ -59,6 +59,11 @@
     var label = (m[2] || '').trim().replace(/^"$|^inch(es)?$|^''$/, 'in').replace(/^'$|^feet$|^foot$/, 'ft')
       .replace(/^C$/, '°C').replace(/^F$/, '°F').replace(/^um$/, 'µm').replace(/^hours?$/, 'h');
     var size = amount(m[1].trim());
+    // An inch is no whole number of binary fractions of a millimetre: without the dust.
+    return Number(inUnit(size, label, u).toPrecision(12));
+  }
+
+  function inUnit(size, label, u) {
     if (label === '') { return units.system() === 'imperial' ? fromOther(size, u) : size; }
     if (u.other && label === u.other.label) { return fromOther(size, u); }
     if (label === 'in' && u.si === 'metre') { return size * INCH.per / u.per; }

@@ -68,7 +68,7 @@
 
   function of(v) {
     var file = {
-      id: slug(v.title),
+      id: slug(v.id || v.title),
       title: v.title.trim() || 'A plan of mine',
       intro: v.intro.trim() || v.title.trim() || 'A plan of mine',
       start: v.start.replace('T', ' '),
@@ -128,6 +128,7 @@
     Object.keys(file).forEach(function (k) {
       if (KEYS.indexOf(k) < 0) { problems.push('“' + k.slice(0, 40) + '” is not known in a plan file.'); }
     });
+    take('id', function () { v.id = words(file.id); });
     take('title', function () { v.title = words(file.title); v.intro = words(file.intro); });
     take('start', function () { v.start = words(file.start).replace(' ', 'T'); });
     take('species, adhesive and place', function () { v.species = words(file.species); v.adhesive = words(file.adhesive); v.place = words(file.place); });

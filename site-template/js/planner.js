@@ -89,6 +89,13 @@
       work();
     }
 
+    // So many days from today, at nine in the morning.
+    form.querySelectorAll('[data-day]').forEach(function (e) {
+      var d = new Date();
+      d.setDate(d.getDate() + Number(e.dataset.day));
+      function two(n) { return String(n).padStart(2, '0'); }
+      fields.setDefault(e.name, d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + 'T09:00');
+    });
     form.hidden = false;
     gist.addEventListener('click', function () { out.scrollIntoView(); });
     window.addEventListener('hashchange', fromAddress);
