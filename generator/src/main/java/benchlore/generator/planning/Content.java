@@ -19,14 +19,20 @@ import java.util.Map;
  * @param lexicon lay words for the finder
  * @param over what finish may go over what
  * @param plans each plan with its answer, by file name
+ * @param drawings each tool's drawing, by the tool's id
  */
 public record Content(
-    Library library, List<Facts> lexicon, List<OverRule> over, List<Planned> plans) {
-  /** Copies the lists. */
+    Library library,
+    List<Facts> lexicon,
+    List<OverRule> over,
+    List<Planned> plans,
+    Map<String, ToolDrawing> drawings) {
+  /** Copies the lists and the map. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
     plans = List.copyOf(plans);
+    drawings = Map.copyOf(drawings);
   }
 
   /**
@@ -42,6 +48,10 @@ public record Content(
       return Loaded.failed(loaded.problems());
     }
     Library library = loaded.value().get();
+    Loaded<Map<String, ToolDrawing>> drawings = ToolDrawing.load(folder, library);
+    if (drawings.value().isEmpty()) {
+      return Loaded.failed(drawings.problems());
+    }
     Loaded<List<Planned>> plans = Plans.all(folder, library);
     return plans.value().isEmpty()
         ? Loaded.failed(plans.problems())
@@ -50,7 +60,8 @@ public record Content(
                 library,
                 groups(folder, "lexicon", "words", library),
                 OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
-                plans.value().get()));
+                plans.value().get(),
+                drawings.value().get()));
   }
 
   /**

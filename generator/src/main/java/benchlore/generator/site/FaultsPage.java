@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Every fault on one page, by when it showed and where, with its causes and what to do. */
@@ -21,10 +22,12 @@ final class FaultsPage {
   private static final String SEEN = "look";
 
   private final Library library;
+  private final Set<String> pictured;
   private final Markdown markdown;
 
-  FaultsPage(Library library) {
+  FaultsPage(Library library, Set<String> pictured) {
     this.library = library;
+    this.pictured = pictured;
     this.markdown = new Markdown(library, "");
   }
 
@@ -32,6 +35,7 @@ final class FaultsPage {
   Map<String, Object> values() {
     Map<String, Object> values = new HashMap<>();
     values.put("here", "faults");
+    values.put("pictures", pictured);
     values.put("index", index());
     values.put("rows", List.of(row("when", WHEN), row("where", WHERE), row("see", SEEN)));
     values.put("faults", library.of(Kind.DEFECTS).stream().map(this::fault).toList());
@@ -65,7 +69,28 @@ final class FaultsPage {
           case "where" -> "Where is it?";
           default -> "What do you see?";
         };
-    return Map.of("name", name, "question", question, "answers", used(fact));
+    List<Map<String, String>> answers = new ArrayList<>();
+    used(fact)
+        .forEach(
+            (word, words) ->
+                answers.add(
+                    Map.of(
+                        "word",
+                        word,
+                        "words",
+                        words,
+                        "picture",
+                        fact.equals(SEEN) ? picture(word) : "")));
+    return Map.of("name", name, "question", question, "answers", answers);
+  }
+
+  /** The picture for what is seen: of the first fault that looks so above all. */
+  private String picture(String look) {
+    return library.of(Kind.DEFECTS).stream()
+        .filter(f -> f.facts().list(SEEN).get(0).equals(look) && pictured.contains(f.id()))
+        .map(f -> "drawings/" + f.id() + ".svg")
+        .findFirst()
+        .orElse("");
   }
 
   /** The words of a fact that some fault has, in the order asked. */

@@ -12,6 +12,7 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
 import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.ToolDrawing;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.coating.OverRule;
 import java.io.IOException;
@@ -40,6 +41,7 @@ public final class Site {
    * @param lexicon lay words for the finder
    * @param over what finish may go over what
    * @param plans planned projects
+   * @param drawings tools' drawings by the tool's id
    * @param template the template folder
    */
   public record Input(
@@ -47,22 +49,26 @@ public final class Site {
       List<Facts> lexicon,
       List<OverRule> over,
       List<Planned> plans,
+      Map<String, ToolDrawing> drawings,
       Path template) {
-    /** Copies the lists. */
+    /** Copies the lists and the map. */
     public Input {
       lexicon = List.copyOf(lexicon);
       over = List.copyOf(over);
       plans = List.copyOf(plans);
+      drawings = Map.copyOf(drawings);
     }
   }
 
   private final Input input;
   private final Templates templates;
+  private final Pictures pictures;
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
   private Site(Input input) {
     this.input = input;
     this.templates = new Templates(input.template().resolve("pages"));
+    this.pictures = new Pictures(input.library(), input.drawings());
   }
 
   /**
@@ -80,11 +86,12 @@ public final class Site {
     site.recordPages();
     site.comparePages();
     site.keyPages();
-    site.page(FaultsPage.URL, "faults", new FaultsPage(input.library()).values());
+    site.page(
+        FaultsPage.URL, "faults", new FaultsPage(input.library(), site.pictures.ids()).values());
     site.tablePages();
     site.planPages();
     site.sourcesPage();
-    String finder = FinderData.script(input.library(), input.lexicon());
+    String finder = FinderData.script(input.library(), input.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
     return site.files;
   }
@@ -122,7 +129,7 @@ public final class Site {
                 "does",
                 Prose.plain(entry.text().does()),
                 "picture",
-                kind == Kind.ROUTER_BITS));
+                pictures.ids().contains(entry.id())));
       }
       page(
           kind.folder() + "/index.html",
@@ -141,17 +148,17 @@ public final class Site {
   }
 
   private void recordPages() throws IOException {
-    RecordPage record = new RecordPage(input.library());
+    RecordPage record = new RecordPage(input.library(), input.drawings());
     for (Entry entry : input.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
-      if (entry.kind() == Kind.ROUTER_BITS) {
-        files.put("drawings/" + entry.id() + ".svg", BitDrawings.picture(entry));
-      }
+    }
+    for (String id : pictures.ids()) {
+      files.put("drawings/" + id + ".svg", pictures.file(id));
     }
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(input.library());
+    ComparePages compare = new ComparePages(input.library(), pictures.ids());
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
@@ -172,6 +179,7 @@ public final class Site {
       values.put("root", "../");
       values.put("kind", kind);
       values.put("plain", plain);
+      values.put("pictures", pictures.ids());
       values.put("most", Key.MOST_QUESTIONS);
       values.put("node", Key.grow(entries, questions));
       page("key/" + kind.folder() + ".html", "key", values);
@@ -201,7 +209,7 @@ public final class Site {
   }
 
   private void sourcesPage() throws IOException {
-    SourceCounts counts = new SourceCounts(input.library());
+    SourceCounts counts = new SourceCounts(input.library(), input.drawings().values());
     List<Map<String, Object>> sources = new ArrayList<>();
     for (Source source : input.library().sources().values()) {
       sources.add(Map.of("source", source, "count", counts.of(source.id())));
