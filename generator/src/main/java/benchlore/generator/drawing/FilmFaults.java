@@ -16,7 +16,7 @@ final class FilmFaults {
   /** Pictures by the fault's id. */
   static Map<String, Consumer<FaultCanvas>> all() {
     return Map.ofEntries(
-        Map.entry("orange-peel", c -> c.film().all(9, 3, 3.8, (x, y, r) -> dimple(c, x, y, r))),
+        Map.entry("orange-peel", c -> c.film().all(9, 3.6, 4.9, (x, y, r) -> dimple(c, x, y, r))),
         Map.entry("fisheyes", FilmFaults::fisheyes),
         Map.entry("pinholes", FilmFaults::pinholes),
         Map.entry("solvent-pop", c -> c.film().all(7, 1.2, 2.9, (x, y, r) -> bubble(c, x, y, r))),
@@ -42,9 +42,9 @@ final class FilmFaults {
   }
 
   private static void dimple(FaultCanvas c, double x, double y, double r) {
-    String half = "a" + Num.of(r) + " " + Num.of(r * .8) + " 0 0 ";
-    c.path(LINE, "M" + Svg.pair(x - r, y) + half + "0 " + Num.of(2 * r) + " 0");
-    c.path("drw-shine-line", "M" + Svg.pair(x - r * .7, y) + half + "1 " + Num.of(1.4 * r) + " 0");
+    c.circle("drw-dimple", x, y, r);
+    String arc = "a" + Num.of(r) + " " + Num.of(r) + " 0 0 1 " + Svg.pair(r * .9, -r * .7);
+    c.path("drw-shine-line", "M" + Svg.pair(x - r * .8, y - r * .1) + arc);
   }
 
   private static void fisheyes(FaultCanvas c) {

@@ -42,6 +42,7 @@ final class Pictures {
           + ".drw-film-deep{fill:#a9692a;fill-opacity:.75;stroke:#7a5322}"
           + ".drw-film-line{fill:none;stroke:#6b3f14;stroke-width:1.1}"
           + ".drw-film-fold{fill:none;stroke:#6b3f14;stroke-width:2.6}"
+          + ".drw-dimple{fill:#a9692a;fill-opacity:.55}"
           + ".drw-rim{fill:#a9692a;stroke:#6b3f14;stroke-width:.9}"
           + ".drw-shine{fill:#fff;fill-opacity:.28}"
           + ".drw-shine-line{fill:none;stroke:#fff;stroke-opacity:.7;stroke-width:1.2}"
