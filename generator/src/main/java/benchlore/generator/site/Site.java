@@ -91,6 +91,8 @@ public final class Site {
     site.recordPages();
     site.comparePages();
     site.keyPages();
+    site.page(
+        FaultsPage.URL, "faults", new FaultsPage(input.library(), site.pictures.ids()).values());
     site.tablePages();
     site.planPages();
     site.plannerPages();
@@ -248,7 +250,7 @@ public final class Site {
 
   private void page(String path, String template, Map<String, Object> values) throws IOException {
     values.putIfAbsent("root", "");
-    values.put("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
+    values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
     values.put("allKinds", Kind.values());
     files.put(path, templates.render(template, values));
   }
