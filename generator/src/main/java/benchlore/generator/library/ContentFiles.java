@@ -14,7 +14,15 @@ final class ContentFiles {
   private static final List<String> OTHER_FOLDERS = List.of("schema", "sources", "plans");
 
   /** Files beside the folders, each with a schema of its own name. */
-  static final List<String> SINGLE = List.of("lexicon", "shop", "finish-over-finish");
+  static final List<String> SINGLE =
+      List.of(
+          "lexicon",
+          "shop",
+          "finish-over-finish",
+          "adhesive-by-species",
+          "adhesive-by-use",
+          "finish-by-place",
+          "bit-by-job");
 
   private final Path content;
 

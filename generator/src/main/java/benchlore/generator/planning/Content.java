@@ -5,10 +5,12 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
 import benchlore.generator.library.Problem;
+import benchlore.generator.tables.Table;
 import benchlore.schedules.coating.OverRule;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -18,14 +20,20 @@ import java.util.Map;
  * @param library every record
  * @param lexicon lay words for the finder
  * @param over what finish may go over what
+ * @param tables what goes with what
  * @param plans each plan with its answer, by file name
  */
 public record Content(
-    Library library, List<Facts> lexicon, List<OverRule> over, List<Planned> plans) {
+    Library library,
+    List<Facts> lexicon,
+    List<OverRule> over,
+    List<Table> tables,
+    List<Planned> plans) {
   /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
+    tables = List.copyOf(tables);
     plans = List.copyOf(plans);
   }
 
@@ -43,14 +51,19 @@ public record Content(
     }
     Library library = loaded.value().get();
     Loaded<List<Planned>> plans = Plans.all(folder, library);
-    return plans.value().isEmpty()
-        ? Loaded.failed(plans.problems())
-        : Loaded.of(
-            new Content(
-                library,
-                groups(folder, "lexicon", "words", library),
-                OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
-                plans.value().get()));
+    Loaded<List<Table>> tables = TableFiles.load(folder, library);
+    if (plans.value().isEmpty() || tables.value().isEmpty()) {
+      List<Problem> problems = new ArrayList<>(plans.problems());
+      problems.addAll(tables.problems());
+      return Loaded.failed(problems);
+    }
+    return Loaded.of(
+        new Content(
+            library,
+            groups(folder, "lexicon", "words", library),
+            OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
+            tables.value().get(),
+            plans.value().get()));
   }
 
   /**

@@ -17,9 +17,11 @@ final class RecordPage {
   private final Library library;
   private final Markdown markdown;
   private final FactViews views;
+  private final TableLinks tables;
 
-  RecordPage(Library library) {
+  RecordPage(Library library, TableLinks tables) {
     this.library = library;
+    this.tables = tables;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -46,6 +48,7 @@ final class RecordPage {
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
     values.put("drawings", RecordDrawings.of(entry));
+    values.put("goesWith", tables.of(entry));
     return values;
   }
 

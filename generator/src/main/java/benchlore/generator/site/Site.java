@@ -12,6 +12,7 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
 import benchlore.generator.planning.Planned;
+import benchlore.generator.tables.Table;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.coating.OverRule;
 import java.io.IOException;
@@ -39,6 +40,7 @@ public final class Site {
    * @param library every record
    * @param lexicon lay words for the finder
    * @param over what finish may go over what
+   * @param tables what goes with what
    * @param plans planned projects
    * @param template the template folder
    */
@@ -46,12 +48,14 @@ public final class Site {
       Library library,
       List<Facts> lexicon,
       List<OverRule> over,
+      List<Table> tables,
       List<Planned> plans,
       Path template) {
     /** Copies the lists. */
     public Input {
       lexicon = List.copyOf(lexicon);
       over = List.copyOf(over);
+      tables = List.copyOf(tables);
       plans = List.copyOf(plans);
     }
   }
@@ -107,7 +111,12 @@ public final class Site {
     for (Kind kind : Kind.values()) {
       kinds.add(Map.of("kind", kind, "count", input.library().of(kind).size()));
     }
-    page("index.html", "front", new HashMap<>(Map.of("kinds", kinds, "plans", planCards())));
+    page(
+        "index.html",
+        "front",
+        new HashMap<>(
+            Map.of(
+                "kinds", kinds, "plans", planCards(), "tables", TablePage.cards(input.tables()))));
   }
 
   private void kindPages() throws IOException {
@@ -140,7 +149,7 @@ public final class Site {
   }
 
   private void recordPages() throws IOException {
-    RecordPage record = new RecordPage(input.library());
+    RecordPage record = new RecordPage(input.library(), new TableLinks(input.tables()));
     for (Entry entry : input.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
       if (entry.kind() == Kind.ROUTER_BITS) {
@@ -180,6 +189,17 @@ public final class Site {
   private void tablePages() throws IOException {
     FinishOverPage over = new FinishOverPage(input.library(), input.over());
     page(FinishOverPage.URL, "finish-over-finish", over.values());
+    for (Table table : input.tables()) {
+      for (TablePage page : TablePage.both(input.library(), table)) {
+        page(page.url(), "table", page.values());
+      }
+      TableWholePage whole = new TableWholePage(table);
+      page(whole.url(), "table-whole", whole.values());
+    }
+    Map<String, Object> list = new HashMap<>();
+    list.put("root", "../");
+    list.put("tables", TablePage.cards(input.tables()));
+    page("tables/index.html", "tables", list);
   }
 
   private void planPages() throws IOException {

@@ -26,10 +26,11 @@ final class LayersTest {
           "library", Set.of(),
           "units", Set.of(),
           "drawing", Set.of(),
-          "planning", Set.of("library", "drawing"),
+          "tables", Set.of("library"),
+          "planning", Set.of("library", "drawing", "tables"),
           "find", Set.of("library"),
           "export", Set.of("planning", "units"),
-          "site", Set.of("library", "planning", "drawing", "find", "units"),
+          "site", Set.of("library", "planning", "drawing", "find", "units", "tables"),
           "browser", Set.of("units", "drawing", "export", "planning", "library"),
           "cli", Set.of("library", "planning", "site", "export", "browser"));
 
