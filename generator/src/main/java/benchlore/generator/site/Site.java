@@ -199,6 +199,7 @@ public final class Site {
     Map<String, Object> list = new HashMap<>();
     list.put("root", "../");
     list.put("tables", TablePage.cards(input.tables()));
+    list.put("rules", TablePage.rules(input.tables()));
     page("tables/index.html", "tables", list);
   }
 
@@ -220,7 +221,7 @@ public final class Site {
   }
 
   private void sourcesPage() throws IOException {
-    SourceCounts counts = new SourceCounts(input.library());
+    SourceCounts counts = new SourceCounts(input.library(), input.tables());
     List<Map<String, Object>> sources = new ArrayList<>();
     for (Source source : input.library().sources().values()) {
       sources.add(Map.of("source", source, "count", counts.of(source.id())));

@@ -33,7 +33,7 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
   record Group(List<Table.Reason> reasons, List<Thing> things) {}
 
   private static final int FEWEST_TO_SHARE = 4;
-  private static final double MOST_OF_THEM = 0.75;
+  private static final int MOST_EXCEPTIONS = 3;
 
   /**
    * Groups cells of one verdict.
@@ -72,7 +72,7 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
   private static List<Shared> shared(Map<Thing, List<Table.Reason>> told) {
     Map<Table.Reason, Integer> counts = new LinkedHashMap<>();
     told.values().forEach(all -> all.forEach(reason -> counts.merge(reason, 1, Integer::sum)));
-    double least = Math.max(FEWEST_TO_SHARE, MOST_OF_THEM * told.size());
+    int least = Math.max(FEWEST_TO_SHARE, told.size() - MOST_EXCEPTIONS);
     List<Shared> shared = new ArrayList<>();
     counts.forEach(
         (reason, count) -> {

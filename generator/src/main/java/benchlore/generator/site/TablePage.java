@@ -5,6 +5,8 @@ import benchlore.generator.tables.Table;
 import benchlore.generator.tables.Thing;
 import benchlore.generator.tables.Verdict;
 import benchlore.generator.units.Display;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Unit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -50,6 +52,21 @@ final class TablePage {
               "short", table.rows().size() + " \u00d7 " + table.columns().size()));
     }
     return cards;
+  }
+
+  /** How many rules decide the tables, and how many rest on what: by {@code from}, and all. */
+  static Map<String, Long> rules(List<Table> tables) {
+    Map<String, Long> counts = new HashMap<>(Map.of("all", 0L));
+    for (String from : List.of("source", "common-practice", "from-memory")) {
+      long count =
+          tables.stream()
+              .flatMap(table -> table.reasons().stream())
+              .filter(reason -> reason.from().equals(from))
+              .count();
+      counts.put(from.replace("-", ""), count);
+      counts.merge("all", count, Long::sum);
+    }
+    return counts;
   }
 
   String url() {
@@ -144,9 +161,14 @@ final class TablePage {
         reason,
         r -> {
           String text = markdown.line(r.why());
-          String limit = r.limit().map(Display::html).orElse("");
+          String limit = r.limit().map(TablePage::limit).orElse("");
           return text.replace("{limit}", limit) + mark(r);
         });
+  }
+
+  /** A bare ratio has no units to switch, so it needs no more than its digits. */
+  private static String limit(Datum limit) {
+    return limit.unit() == Unit.RATIO ? Display.number(limit.low()) : Display.html(limit);
   }
 
   private static String mark(Table.Reason reason) {

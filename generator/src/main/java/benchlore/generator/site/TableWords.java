@@ -84,7 +84,7 @@ record TableWords(
     return switch (verdict) {
       case GOOD -> word;
       case CARE -> word.replace("with ", "");
-      case UNKNOWN -> "open";
+      case UNKNOWN -> "unknown";
       case NO -> "no";
     };
   }

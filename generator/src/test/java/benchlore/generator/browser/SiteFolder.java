@@ -18,6 +18,14 @@ record SiteFolder(Path root) {
   private static final String PLANS = "plans";
   private static final String TABLES = "tables";
 
+  /** One page of each template that the tables have; the larger ones differ in length alone. */
+  private static final List<String> TABLE_FORMS =
+      List.of(
+          "tables/index.html",
+          "tables/finish-over-finish.html",
+          "tables/finish-by-place.html",
+          "tables/finish-by-place-whole.html");
+
   SiteFolder {
     Objects.requireNonNull(root, "root");
     if (!Files.isRegularFile(root.resolve("index.html"))) {
@@ -100,7 +108,7 @@ record SiteFolder(Path root) {
         new ArrayList<>(pages().stream().filter(page -> !page.contains("/")).toList());
     sorts.add(shelves().get(0) + "/index.html");
     sorts.addAll(planPages());
-    sorts.addAll(tablePages());
+    sorts.addAll(tablePages().stream().filter(TABLE_FORMS::contains).toList());
     for (String folder : folders()) {
       records(folder).stream()
           .filter(page -> !folder.equals(PLANS) && !folder.equals(TABLES))
