@@ -69,6 +69,16 @@ public final class Drawings {
     return ClampDrawing.draw(spread, title, idPrefix);
   }
 
+  /** A window mirrored in a film of this sheen, over a scale; {@code idPrefix} as above. */
+  public static String sheen(SheenSwatch swatch, String title, String idPrefix) {
+    return SheenDrawing.draw(Objects.requireNonNull(swatch, "swatch"), title, idPrefix);
+  }
+
+  /** The same without the scale, to stand beside others; {@code idPrefix} as above. */
+  public static String sheenPatch(SheenSwatch swatch, String title, String idPrefix) {
+    return SheenDrawing.patch(Objects.requireNonNull(swatch, "swatch"), title, idPrefix);
+  }
+
   private static void check(BitGeometry geometry) {
     List<String> problems = BitGeometry.problems(Objects.requireNonNull(geometry, "geometry"));
     if (!problems.isEmpty()) {

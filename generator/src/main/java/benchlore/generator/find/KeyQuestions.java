@@ -82,7 +82,8 @@ public final class KeyQuestions {
       case ROUTER_BITS -> bits();
       case DEFECTS -> faults();
       case TOOLS -> tools();
-      case SPECIES, FINISHES, ADHESIVES, ABRASIVES, SOLVENTS, FASTENERS, TECHNIQUES -> List.of();
+      case SPECIES, FINISHES, SHEENS, ADHESIVES, ABRASIVES, SOLVENTS, FASTENERS, TECHNIQUES ->
+          List.of();
     };
   }
 

@@ -31,6 +31,7 @@ final class RecordDrawings {
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
       case ABRASIVES -> grains(entry);
       case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : List.of();
+      case SHEENS -> List.of(SheenDrawings.of(entry));
       case FINISHES, ADHESIVES, SOLVENTS, FASTENERS, DEFECTS -> List.of();
     };
   }

@@ -180,6 +180,7 @@ public final class Site {
   private void tablePages() throws IOException {
     FinishOverPage over = new FinishOverPage(input.library(), input.over());
     page(FinishOverPage.URL, "finish-over-finish", over.values());
+    page(SheensPage.URL, "sheens", new SheensPage(input.library()).values());
   }
 
   private void planPages() throws IOException {
