@@ -51,7 +51,12 @@ final class BuildCommand implements Callable<Integer> {
     SortedMap<String, byte[]> files =
         Site.render(
             new Site.Input(
-                whole.library(), whole.lexicon(), whole.over(), whole.plans(), template));
+                whole.library(),
+                whole.lexicon(),
+                whole.over(),
+                new Site.Shapes(whole.joints(), whole.edges()),
+                whole.plans(),
+                template));
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();

@@ -14,7 +14,8 @@ final class ContentFiles {
   private static final List<String> OTHER_FOLDERS = List.of("schema", "sources", "plans");
 
   /** Files beside the folders, each with a schema of its own name. */
-  static final List<String> SINGLE = List.of("lexicon", "shop", "finish-over-finish");
+  static final List<String> SINGLE =
+      List.of("lexicon", "shop", "finish-over-finish", "joints", "edge-profiles");
 
   private final Path content;
 

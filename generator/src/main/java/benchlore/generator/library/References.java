@@ -24,6 +24,7 @@ final class References {
           "solvent", Kind.SOLVENTS,
           "species", Kind.SPECIES,
           "adhesive", Kind.ADHESIVES,
+          "bit", Kind.ROUTER_BITS,
           "record", Kind.FINISHES);
 
   private static final Pattern LOOSE_LINK = Pattern.compile("\\[\\[([^\\]|]*)(\\|[^\\]]*)?\\]\\]");

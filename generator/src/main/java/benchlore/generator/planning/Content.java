@@ -18,14 +18,23 @@ import java.util.Map;
  * @param library every record
  * @param lexicon lay words for the finder
  * @param over what finish may go over what
+ * @param joints joints with the sizes they are drawn by
+ * @param edges edge profiles
  * @param plans each plan with its answer, by file name
  */
 public record Content(
-    Library library, List<Facts> lexicon, List<OverRule> over, List<Planned> plans) {
+    Library library,
+    List<Facts> lexicon,
+    List<OverRule> over,
+    List<Facts> joints,
+    List<Facts> edges,
+    List<Planned> plans) {
   /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
+    joints = List.copyOf(joints);
+    edges = List.copyOf(edges);
     plans = List.copyOf(plans);
   }
 
@@ -50,6 +59,8 @@ public record Content(
                 library,
                 groups(folder, "lexicon", "words", library),
                 OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
+                groups(folder, "joints", "rows", library),
+                groups(folder, "edge-profiles", "rows", library),
                 plans.value().get()));
   }
 

@@ -26,6 +26,10 @@ final class Labels {
           Map.entry("gloss-85", "Gloss at 85 degrees"),
           Map.entry("planned-as", "A schedule plans it as"),
           Map.entry("reflection", "A window in it"),
+          Map.entry("thickness-share", "Share of the thickness"),
+          Map.entry("lap-share", "Lap, share of the thickness"),
+          Map.entry("slope", "Slope, length for 1"),
+          Map.entry("gap", "Room"),
           Map.entry("suits", "Where it belongs"),
           Map.entry("life", "Life of a sheet or disc"));
   private static final Map<String, String> WORDS =

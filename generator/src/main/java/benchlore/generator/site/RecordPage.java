@@ -15,11 +15,13 @@ final class RecordPage {
   private static final String ROOT = "../";
 
   private final Library library;
+  private final JointDrawings joints;
   private final Markdown markdown;
   private final FactViews views;
 
-  RecordPage(Library library) {
+  RecordPage(Library library, JointDrawings joints) {
     this.library = library;
+    this.joints = joints;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -45,8 +47,14 @@ final class RecordPage {
     values.put("causes", groups(entry.facts(), "causes", "cause", "sign", "cure", "prevention"));
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
-    values.put("drawings", RecordDrawings.of(entry));
+    values.put("drawings", drawings(entry));
     return values;
+  }
+
+  private List<BitDrawings.Figure> drawings(Entry entry) {
+    List<BitDrawings.Figure> drawings = new ArrayList<>(RecordDrawings.of(entry));
+    drawings.addAll(joints.of(entry));
+    return drawings;
   }
 
   private static List<String> shownNames(Entry entry) {

@@ -39,6 +39,7 @@ public final class Site {
    * @param library every record
    * @param lexicon lay words for the finder
    * @param over what finish may go over what
+   * @param shapes joints and edges to draw
    * @param plans planned projects
    * @param template the template folder
    */
@@ -46,6 +47,7 @@ public final class Site {
       Library library,
       List<Facts> lexicon,
       List<OverRule> over,
+      Shapes shapes,
       List<Planned> plans,
       Path template) {
     /** Copies the lists. */
@@ -53,6 +55,20 @@ public final class Site {
       lexicon = List.copyOf(lexicon);
       over = List.copyOf(over);
       plans = List.copyOf(plans);
+    }
+  }
+
+  /**
+   * What is drawn from tables of its own.
+   *
+   * @param joints joints with the sizes they are drawn by
+   * @param edges edge profiles
+   */
+  public record Shapes(List<Facts> joints, List<Facts> edges) {
+    /** Copies the lists. */
+    public Shapes {
+      joints = List.copyOf(joints);
+      edges = List.copyOf(edges);
     }
   }
 
@@ -140,7 +156,7 @@ public final class Site {
   }
 
   private void recordPages() throws IOException {
-    RecordPage record = new RecordPage(input.library());
+    RecordPage record = new RecordPage(input.library(), joints());
     for (Entry entry : input.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
       if (entry.kind() == Kind.ROUTER_BITS) {
@@ -180,7 +196,15 @@ public final class Site {
   private void tablePages() throws IOException {
     FinishOverPage over = new FinishOverPage(input.library(), input.over());
     page(FinishOverPage.URL, "finish-over-finish", over.values());
+    JointsPage joints = new JointsPage(input.library(), joints());
+    page(JointsPage.URL, "joints", joints.values());
+    EdgesPage edges = new EdgesPage(input.library(), input.shapes().edges());
+    page(EdgesPage.URL, "edge-profiles", edges.values());
     page(SheensPage.URL, "sheens", new SheensPage(input.library()).values());
+  }
+
+  private JointDrawings joints() {
+    return new JointDrawings(input.shapes().joints());
   }
 
   private void planPages() throws IOException {
