@@ -117,6 +117,11 @@ public final class Drawings {
     return EdgeDrawing.shape(Objects.requireNonNull(shape, "shape"), sizeMm, title, idPrefix);
   }
 
+  /** How a thing is done, without figures; {@code idPrefix} as above. */
+  public static String sketch(ShopSketch sketch, String title, String idPrefix) {
+    return SketchDrawing.draw(Objects.requireNonNull(sketch, "sketch"), title, idPrefix);
+  }
+
   private static void check(BitGeometry geometry) {
     List<String> problems = BitGeometry.problems(Objects.requireNonNull(geometry, "geometry"));
     if (!problems.isEmpty()) {

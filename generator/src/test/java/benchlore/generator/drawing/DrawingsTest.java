@@ -37,6 +37,9 @@ class DrawingsTest {
     }
     all.put("clamps", Drawings.clampCone(new ClampSpread(40, 90, 250), "Clamps", "p"));
     all.put("deep clamps", Drawings.clampCone(new ClampSpread(30, 300, 150), "Clamps", "p"));
+    for (ShopSketch sketch : ShopSketch.values()) {
+      all.put(sketch.name(), Drawings.sketch(sketch, "How", "p"));
+    }
     for (JointForm form : JointForm.values()) {
       all.put(form.word(), Drawings.joint(form, SampleJoints.sizes(form), "A joint", "p"));
     }

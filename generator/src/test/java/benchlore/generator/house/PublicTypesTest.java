@@ -22,7 +22,7 @@ final class PublicTypesTest {
       Map.ofEntries(
           Map.entry("generator.browser", 2),
           Map.entry("generator.cli", 1),
-          Map.entry("generator.drawing", 12),
+          Map.entry("generator.drawing", 13),
           Map.entry("generator.export", 2),
           Map.entry("generator.find", 5),
           Map.entry("generator.library", 15),
