@@ -56,6 +56,8 @@ final class BuildCommand implements Callable<Integer> {
                 whole.over(),
                 new Site.Shapes(whole.joints(), whole.edges()),
                 whole.plans(),
+                whole.shop(),
+                whole.drawings(),
                 template));
     progress.stage("write");
     SiteWriter.write(files, out);

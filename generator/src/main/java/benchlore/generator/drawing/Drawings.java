@@ -45,6 +45,16 @@ public final class Drawings {
     return GlyphDrawing.draw(geometry);
   }
 
+  /** A tool to scale, with what to look at; {@code idPrefix} as above. */
+  public static String tool(Silhouette tool, String title, String idPrefix) {
+    return SilhouetteDrawing.draw(Objects.requireNonNull(tool, "tool"), title, idPrefix);
+  }
+
+  /** A tool's silhouette on 48 by 48 units, to stand beside its name. */
+  public static String glyph(Silhouette tool) {
+    return SilhouetteGlyph.draw(Objects.requireNonNull(tool, "tool"));
+  }
+
   /** End and face of a board with its growth rings; {@code idPrefix} as above. */
   public static String boardGrain(BoardCut cut, String title, String idPrefix) {
     Objects.requireNonNull(cut, "cut");

@@ -5,22 +5,26 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Mistaken;
 import benchlore.generator.library.Name;
+import benchlore.generator.planning.ToolDrawing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the template of a record's page needs. */
 final class RecordPage {
   private static final String ROOT = "../";
 
   private final Library library;
+  private final Map<String, ToolDrawing> drawings;
   private final JointDrawings joints;
   private final Markdown markdown;
   private final FactViews views;
 
-  RecordPage(Library library, JointDrawings joints) {
+  RecordPage(Library library, Map<String, ToolDrawing> drawings, JointDrawings joints) {
     this.library = library;
+    this.drawings = drawings;
     this.joints = joints;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
@@ -52,9 +56,10 @@ final class RecordPage {
   }
 
   private List<BitDrawings.Figure> drawings(Entry entry) {
-    List<BitDrawings.Figure> drawings = new ArrayList<>(RecordDrawings.of(entry));
-    drawings.addAll(joints.of(entry));
-    return drawings;
+    Optional<ToolDrawing> tool = Optional.ofNullable(drawings.get(entry.id()));
+    List<BitDrawings.Figure> figures = new ArrayList<>(RecordDrawings.of(entry, tool));
+    figures.addAll(joints.of(entry));
+    return figures;
   }
 
   private static List<String> shownNames(Entry entry) {
