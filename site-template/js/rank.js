@@ -17,33 +17,19 @@
   var OFTEN_USED = 4;    // records that use a word of another world, from which on it is ours too
   var UNKNOWN = 0.45;    // a word no record knows, against the rarest known one
 
+  var MOST_COMPARED = 400; // records whose names are compared with the whole question, those that meet most of it
+
   var data = window.benchloreFinder;
-  var documents = new Map();
+  var index = window.benchlore.words;
+  var tokens = index.tokens;
+  var stem = index.stem;
+  var weights = data.fields.map(function (name) { return FIELDS[name]; });
+  var numbers = new Map();  // a record's number by its id
+  var phrases = [];         // the stems of each record's names and lay phrases, once asked for
   var lexicon = [];
   var hints = new Map();
   var elsewhere = new Set();
-  var index = null;
-  var counts = new Map();   // in how many records each word stands
   var lookedUp = new Map();
-
-  function plain(text) {
-    return text.toLowerCase().normalize('NFD').replace(/[\u0300-\u036f]/g, '').replace(/['\u2019]/g, '');
-  }
-
-  function tokens(text) {
-    return plain(text).split(/[^a-z0-9]+/).filter(Boolean);
-  }
-
-  var stemmed = new Map();
-
-  function stem(term) {
-    var known = stemmed.get(term);
-    if (known === undefined) {
-      known = window.stemmer(term);
-      stemmed.set(term, known);
-    }
-    return known;
-  }
 
   function stems(text) {
     return tokens(text).filter(function (t) { return !STOP.has(t); }).map(stem);
@@ -55,32 +41,11 @@
   }
 
   function prepare() {
-    if (index) {
+    if (numbers.size) {
       return;
     }
-    var counted = null;
-    index = new window.MiniSearch({
-      fields: Object.keys(FIELDS), tokenize: tokens,
-      processTerm: function (term) {
-        var s = stem(term);
-        if (counted && !counted.has(s)) {
-          counted.add(s);
-          counts.set(s, (counts.get(s) || 0) + 1);
-        }
-        return s;
-      }
-    });
-    data.documents.forEach(function (d) {
-      var phrases = [d.title].concat(d.names, d.misspelt, d.lay);
-      var names = phrases.slice(0, phrases.length - d.lay.length).map(whole);
-      documents.set(d.id, { record: d, phrases: phrases.map(stems), names: names });
-      counted = new Set();
-      index.add({
-        id: d.id, title: d.title, names: d.names.join(' / '), misspelt: d.misspelt.join(' / '), lay: d.lay.join(' / '),
-        one: d.one, symptom: d.symptom, does: d.does, looks: d.looks, more: d.more
-      });
-    });
-    counted = null;
+    index.prepare();
+    data.documents.forEach(function (d, i) { numbers.set(d.id, i); });
     data.lexicon.forEach(function (group) {
       group.say.forEach(function (say) {
         lexicon.push({ say: tokens(say).map(stem), means: [].concat.apply([], group.means.map(tokens)) });
@@ -89,11 +54,24 @@
     lexicon.sort(function (a, b) { return b.say.length - a.say.length; });
     // A word that the records use themselves says nothing about where it comes from.
     data.elsewhere.map(function (word) { return stem(tokens(word)[0]); }).forEach(function (s) {
-      if ((counts.get(s) || 0) < OFTEN_USED) { elsewhere.add(s); }
+      if (count(s) < OFTEN_USED) { elsewhere.add(s); }
     });
     data.hints.forEach(function (hint) {
       hint.say.forEach(function (say) { hints.set(stem(tokens(say)[0]), hint.kind); });
     });
+  }
+
+  // In how many records a stem stands.
+  function count(s) {
+    return index.holding(s).size;
+  }
+
+  function phrasesOf(number) {
+    if (!phrases[number]) {
+      var d = data.documents[number];
+      phrases[number] = [d.title].concat(d.names, d.misspelt, d.lay).map(stems);
+    }
+    return phrases[number];
   }
 
   // Each thing asked for: what was typed, and the trade words that may be meant by it.
@@ -119,7 +97,7 @@
     return found.sort(function (a, b) { return a.at - b.at; });
   }
 
-  // Records that answer to a word: as it stands; else begun; else misspelt.
+  // How well each record answers to a word, 0 to 1: as it stands; else begun; else misspelt.
   function lookUp(term, last) {
     var key = term + (last ? '*' : '');
     if (!lookedUp.has(key)) {
@@ -130,52 +108,45 @@
   }
 
   function searched(term, last) {
-    var exact = index.search(term, { prefix: false, fuzzy: false });
-    var hits = exact.map(function (h) { return { hit: h, quality: 1 }; });
-    if (exact.length && !(last && term.length > 2)) {
+    var hits = new Map();
+    function add(s, quality) {
+      index.holding(s).forEach(function (field, number) {
+        hits.set(number, Math.max(hits.get(number) || 0, quality * weights[field]));
+      });
+    }
+    var s = stem(term);
+    add(s, 1);
+    var exact = hits.size > 0;
+    if (exact && !(last && term.length > 2)) {
       return hits;
     }
-    var seen = new Set(exact.map(function (h) { return h.id; }));
-    function add(list, quality) {
-      list.forEach(function (h) { if (!seen.has(h.id)) { seen.add(h.id); hits.push({ hit: h, quality: quality }); } });
-    }
     if (term.length > 2 && (last || term.length > 4)) {
-      add(index.search(term, { prefix: true, fuzzy: false }), exact.length ? 0.5 : 0.8);
+      index.begun(term).forEach(function (longer) { if (longer !== s) { add(longer, exact ? 0.5 : 0.8); } });
     }
-    if (!exact.length && term.length > 3) {
-      add(index.search(term, { prefix: false, fuzzy: term.length > 7 ? 2 : 1 }), 0.75);
+    if (!exact && term.length > 3) {
+      index.alike(s, term.length > 7 ? 2 : 1).forEach(function (other) { add(other, 0.75); });
     }
     return hits;
   }
 
-  function fieldWeight(hit) {
-    var best = 0;
-    hit.terms.forEach(function (t) { hit.match[t].forEach(function (f) { best = Math.max(best, FIELDS[f]); }); });
-    return best;
-  }
-
   // The best match of each record for one thing asked, 0 to 1.
   function answersTo(concept, last) {
-    var best = new Map();
-    function take(terms, factor, isLast) {
-      terms.forEach(function (term) {
-        lookUp(term, isLast).forEach(function (found) {
-          var value = factor * found.quality * fieldWeight(found.hit) / (factor === 1 ? terms.length : 1);
-          var before = best.get(found.hit.id) || 0;
-          best.set(found.hit.id, factor === 1 && terms.length > 1 ? Math.min(1, before + value) : Math.max(before, value));
-        });
+    var said = new Map();
+    concept.typed.forEach(function (term) {
+      lookUp(term, last).forEach(function (value, number) {
+        said.set(number, Math.min(1, (said.get(number) || 0) + value / concept.typed.length));
       });
-    }
-    take(concept.typed, 1, last);
-    var typed = best.size;
-    var said = new Map(best);
-    best.clear();
-    take(concept.means, 0.85, false);
-    var meant = best.size;
-    said.forEach(function (value, id) { best.set(id, Math.max(value, best.get(id) || 0)); });
-    concept.known = best.size > 0;
-    concept.hits = Math.min(typed || meant, meant || typed);
-    return best;
+    });
+    var meant = new Map();
+    concept.means.forEach(function (term) {
+      lookUp(term, false).forEach(function (value, number) {
+        meant.set(number, Math.max(meant.get(number) || 0, 0.85 * value));
+      });
+    });
+    concept.hits = Math.min(said.size || meant.size, meant.size || said.size);
+    said.forEach(function (value, number) { meant.set(number, Math.max(value, meant.get(number) || 0)); });
+    concept.known = meant.size > 0;
+    return meant;
   }
 
   // How well one phrase of a record and what was asked cover each other, rare words counting most.
@@ -197,7 +168,7 @@
   }
 
   function rarityOf(count) {
-    return Math.log(1 + documents.size / (1 + count));
+    return Math.log(1 + data.documents.length / (1 + count));
   }
 
   // Each thing asked with its matches and its rarity; a word nobody knows counts for less.
@@ -244,55 +215,56 @@
     var all = weigh(asked);
     var meant = wordsAsked(asked);
     var rarity = function (s) {
-      return meant.has(s) ? meant.get(s) : Math.min(rarityOf(3), rarityOf(counts.get(s) || 0));
+      return meant.has(s) ? meant.get(s) : Math.min(rarityOf(3), rarityOf(count(s)));
     };
     var sums = new Map();
     asked.forEach(function (concept) {
-      concept.matches.forEach(function (value, id) {
-        var sum = sums.get(id) || { score: 0, rare: 0 };
+      concept.matches.forEach(function (value, number) {
+        var sum = sums.get(number);
+        if (!sum) { sums.set(number, sum = { number: number, score: 0, rare: 0 }); }
         sum.score += value * concept.rarity;
         if (value >= 0.4) { sum.rare = Math.max(sum.rare, concept.rarity); }
-        sums.set(id, sum);
       });
     });
-    return best(sums, all, meant, rarity, words, kind);
+    return best(likely(sums, all, meant, kind), meant, rarity, words);
   }
 
-  function best(sums, all, asked, rarity, words, kind) {
-    var kinds = kindMeant(words);
+  // The records that meet enough of what was asked, most first.
+  function likely(sums, all, asked, kind) {
     // A question in common words alone is met by common words.
     var least = Math.min(LEAST_RARE, 0.8 * asked.rarest);
-    var said = whole(words);
     var list = [];
-    sums.forEach(function (sum, id) {
-      var share = sum.score / all;
-      if (share < LEAST * 0.6 || sum.rare < least) {
-        return;
-      }
-      var d = documents.get(id);
-      if (kind && d.record.kind !== kind) {
-        return;
-      }
-      var fit = phraseFit(d.phrases, asked, rarity);
-      var score = share + PHRASE * fit;
-      score *= 1 + 0.12 * (kinds.get(d.record.kind) || 0);
-      list.push({ id: id, share: share + (asked.elsewhere ? 0 : 0.5 * fit), score: score + named(d, said) });
+    sums.forEach(function (sum) {
+      sum.share = sum.score / all;
+      if (sum.share >= LEAST * 0.6 && sum.rare >= least && (!kind || data.documents[sum.number].kind === kind)) { list.push(sum); }
     });
-    list.sort(function (a, b) { return b.score - a.score || (a.id < b.id ? -1 : 1); });
+    return list.sort(function (a, b) { return b.share - a.share || a.number - b.number; }).slice(0, MOST_COMPARED);
+  }
+
+  function best(list, asked, rarity, words) {
+    var kinds = kindMeant(words);
+    var said = whole(words);
+    list.forEach(function (hit) {
+      var d = data.documents[hit.number];
+      var fit = phraseFit(phrasesOf(hit.number), asked, rarity);
+      hit.score = (hit.share + PHRASE * fit) * (1 + 0.12 * (kinds.get(d.kind) || 0)) + named(d, said);
+      hit.share += asked.elsewhere ? 0 : 0.5 * fit;
+    });
+    list.sort(function (a, b) { return b.score - a.score || a.number - b.number; });
     var top = list.length ? list[0].share : 0;
     return top < LEAST ? [] : list.filter(function (hit) { return hit.score > 0.3 * list[0].score; }).slice(0, 40);
   }
 
   // What was typed is one of its names: the trade's first.
   function named(d, said) {
-    var at = d.names.indexOf(said);
+    var at = [d.title].concat(d.names, d.misspelt).findIndex(function (name) { return whole(name) === said; });
     return at < 0 ? 0 : at === 0 ? 2.5 : 2;
   }
 
   /** Ranked answers to what someone typed, of one kind if given; none if nothing fits. */
   function find(words, kind) {
     return rank(String(words == null ? '' : words).slice(0, 300), kind || '').map(function (hit) {
-      var d = documents.get(hit.id).record;
+      var d = data.documents[hit.number];
       return { id: d.id, kind: d.kind, title: d.title, names: [d.title].concat(d.names, d.misspelt), url: d.url, score: hit.score };
     });
   }
@@ -301,7 +273,7 @@
   function why(id, words) {
     var asked = new Set();
     concepts(words).forEach(function (c) { c.typed.concat(c.means).forEach(function (t) { asked.add(stem(t)); }); });
-    var d = documents.get(id).record;
+    var d = data.documents[numbers.get(id)];
     var found = null;
     var most = 0;
     [['also called', d.names.concat(d.misspelt)], ['people say', d.lay], ['looks like', [d.looks]]].forEach(function (group) {
@@ -316,5 +288,5 @@
 
   window.benchlore = window.benchlore || {};
   window.benchlore.find = find;
-  window.benchlore.finder = { prepare: prepare, why: why, record: function (id) { return documents.get(id).record; } };
+  window.benchlore.finder = { prepare: prepare, why: why, record: function (id) { return data.documents[numbers.get(id)]; } };
 })();
