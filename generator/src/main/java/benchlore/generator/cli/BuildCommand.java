@@ -51,7 +51,13 @@ final class BuildCommand implements Callable<Integer> {
     SortedMap<String, byte[]> files =
         Site.render(
             new Site.Input(
-                whole.library(), whole.lexicon(), whole.over(), whole.plans(), template));
+                whole.library(),
+                whole.lexicon(),
+                whole.over(),
+                whole.plans(),
+                whole.shop(),
+                whole.drawings(),
+                template));
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();

@@ -37,6 +37,13 @@ final class Svg {
     return this;
   }
 
+  /** A field with holes: what lies inside an even number of its lines is left open. */
+  Svg pierced(String cssClass, String d) {
+    out.append("<path class=\"").append(cssClass).append("\" fill-rule=\"evenodd\" d=\"");
+    out.append(d).append("\"/>");
+    return this;
+  }
+
   Svg line(String cssClass, double x0, double y0, double x1, double y1) {
     return path(cssClass, "M" + pair(x0, y0) + "L" + pair(x1, y1));
   }

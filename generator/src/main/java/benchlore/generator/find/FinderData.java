@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Writes the script that carries the finder's documents and lexicon into a page. */
@@ -27,14 +28,19 @@ public final class FinderData {
    * @param library every record
    * @param lexicon lay words and the trade words they mean: groups of {@code say} with {@code
    *     means}, with the {@code kind} of record they hint at, or words of {@code elsewhere}
+   * @param pictured ids of the records with a small picture
    * @return JavaScript that sets {@code window.benchloreFinder}
    */
-  public static String script(Library library, List<Facts> lexicon) {
+  public static String script(Library library, List<Facts> lexicon, Set<String> pictured) {
     List<Map<String, Object>> documents = new ArrayList<>();
     WordIndex index = new WordIndex(FIELDS.size());
     for (Entry entry : library.entries().values()) {
       index.add(documents.size(), texts(entry));
-      documents.add(document(entry));
+      Map<String, Object> document = document(entry);
+      if (pictured.contains(entry.id())) {
+        document.put("picture", true);
+      }
+      documents.add(document);
     }
     List<Map<String, Object>> words = new ArrayList<>();
     List<Map<String, Object>> hints = new ArrayList<>();

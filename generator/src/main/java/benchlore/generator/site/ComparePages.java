@@ -8,17 +8,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Data for comparing records of one kind side by side. */
 final class ComparePages {
   private static final String ROOT = "../";
 
   private final Library library;
+  private final Set<String> pictured;
   private final Markdown markdown;
   private final FactViews views;
 
-  ComparePages(Library library) {
+  ComparePages(Library library, Set<String> pictured) {
     this.library = library;
+    this.pictured = pictured;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -38,7 +41,7 @@ final class ComparePages {
       record.put("title", entry.title());
       record.put("url", ROOT + entry.url());
       record.put(
-          "picture", kind == Kind.ROUTER_BITS ? ROOT + "drawings/" + entry.id() + ".svg" : "");
+          "picture", pictured.contains(entry.id()) ? ROOT + "drawings/" + entry.id() + ".svg" : "");
       record.put("rows", rows(entry));
       Map<String, String> tell = new LinkedHashMap<>();
       for (Mistaken mistaken : entry.mistaken()) {

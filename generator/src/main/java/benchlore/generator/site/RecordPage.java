@@ -5,21 +5,25 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Mistaken;
 import benchlore.generator.library.Name;
+import benchlore.generator.planning.ToolDrawing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the template of a record's page needs. */
 final class RecordPage {
   private static final String ROOT = "../";
 
   private final Library library;
+  private final Map<String, ToolDrawing> drawings;
   private final Markdown markdown;
   private final FactViews views;
 
-  RecordPage(Library library) {
+  RecordPage(Library library, Map<String, ToolDrawing> drawings) {
     this.library = library;
+    this.drawings = drawings;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -45,7 +49,7 @@ final class RecordPage {
     values.put("causes", groups(entry.facts(), "causes", "cause", "sign", "cure", "prevention"));
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
-    values.put("drawings", RecordDrawings.of(entry));
+    values.put("drawings", RecordDrawings.of(entry, Optional.ofNullable(drawings.get(entry.id()))));
     return values;
   }
 

@@ -1,5 +1,7 @@
 package benchlore.generator.site;
 
+import benchlore.generator.export.PlanCalendar;
+import benchlore.generator.export.PlannerData;
 import benchlore.generator.find.FinderData;
 import benchlore.generator.find.Key;
 import benchlore.generator.find.KeyQuestion;
@@ -12,8 +14,12 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
 import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.ToolDrawing;
+import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,6 +28,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -30,9 +37,6 @@ import java.util.stream.Stream;
 public final class Site {
   private static final List<String> COPIED = List.of("css", "js", "vendor");
 
-  // The engine's script is built and tested, but no page plans in the browser yet.
-  private static final String ENGINE = "js/engine.js";
-
   /**
    * What a site is made of.
    *
@@ -40,6 +44,8 @@ public final class Site {
    * @param lexicon lay words for the finder
    * @param over what finish may go over what
    * @param plans planned projects
+   * @param shop the shop they are made in
+   * @param drawings tools' drawings by the tool's id
    * @param template the template folder
    */
   public record Input(
@@ -47,22 +53,27 @@ public final class Site {
       List<Facts> lexicon,
       List<OverRule> over,
       List<Planned> plans,
+      Optional<Shop> shop,
+      Map<String, ToolDrawing> drawings,
       Path template) {
-    /** Copies the lists. */
+    /** Copies the lists and the map. */
     public Input {
       lexicon = List.copyOf(lexicon);
       over = List.copyOf(over);
       plans = List.copyOf(plans);
+      drawings = Map.copyOf(drawings);
     }
   }
 
   private final Input input;
   private final Templates templates;
+  private final Pictures pictures;
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
   private Site(Input input) {
     this.input = input;
     this.templates = new Templates(input.template().resolve("pages"));
+    this.pictures = new Pictures(input.library(), input.drawings());
   }
 
   /**
@@ -80,11 +91,16 @@ public final class Site {
     site.recordPages();
     site.comparePages();
     site.keyPages();
+    site.page(
+        FaultsPage.URL, "faults", new FaultsPage(input.library(), site.pictures.ids()).values());
     site.tablePages();
     site.planPages();
+    site.plannerPages();
     site.sourcesPage();
-    String finder = FinderData.script(input.library(), input.lexicon());
+    String finder = FinderData.script(input.library(), input.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
+    String planner = PlannerData.script(input.library(), input.over(), input.shop());
+    site.files.put("js/planner-data.js", planner.getBytes(StandardCharsets.UTF_8));
     return site.files;
   }
 
@@ -94,9 +110,7 @@ public final class Site {
       try (Stream<Path> found = Files.walk(from)) {
         for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
           String name = folder + "/" + from.relativize(file).toString().replace('\\', '/');
-          if (!name.equals(ENGINE)) {
-            files.put(name, Files.readAllBytes(file));
-          }
+          files.put(name, Files.readAllBytes(file));
         }
       }
     }
@@ -121,7 +135,7 @@ public final class Site {
                 "does",
                 Prose.plain(entry.text().does()),
                 "picture",
-                kind == Kind.ROUTER_BITS));
+                pictures.ids().contains(entry.id())));
       }
       page(
           kind.folder() + "/index.html",
@@ -140,17 +154,17 @@ public final class Site {
   }
 
   private void recordPages() throws IOException {
-    RecordPage record = new RecordPage(input.library());
+    RecordPage record = new RecordPage(input.library(), input.drawings());
     for (Entry entry : input.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
-      if (entry.kind() == Kind.ROUTER_BITS) {
-        files.put("drawings/" + entry.id() + ".svg", BitDrawings.picture(entry));
-      }
+    }
+    for (String id : pictures.ids()) {
+      files.put("drawings/" + id + ".svg", pictures.file(id));
     }
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(input.library());
+    ComparePages compare = new ComparePages(input.library(), pictures.ids());
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
@@ -171,6 +185,7 @@ public final class Site {
       values.put("root", "../");
       values.put("kind", kind);
       values.put("plain", plain);
+      values.put("pictures", pictures.ids());
       values.put("most", Key.MOST_QUESTIONS);
       values.put("node", Key.grow(entries, questions));
       page("key/" + kind.folder() + ".html", "key", values);
@@ -187,6 +202,10 @@ public final class Site {
     for (Planned planned : input.plans()) {
       PlanPage plan = new PlanPage(input.library(), planned);
       page(plan.url(), "plan", plan.values());
+      if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
+        String calendar = PlanCalendar.render(planned, given.value());
+        files.put("plans/" + planned.id() + ".ics", calendar.getBytes(StandardCharsets.UTF_8));
+      }
     }
   }
 
@@ -199,8 +218,23 @@ public final class Site {
     return cards;
   }
 
+  private void plannerPages() throws IOException {
+    if (input.shop().isEmpty()) {
+      return; // Nothing to begin from: a planner's form starts as the shop is.
+    }
+    PlannerPages planners = new PlannerPages(input.library(), input.shop().get());
+    Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
+    page(PlannerPages.FOLDER + "index.html", "planners", list);
+    for (PlannerPages.Planner planner : PlannerPages.all()) {
+      page(
+          PlannerPages.FOLDER + planner.url(),
+          "planner-" + planner.name(),
+          planners.values(planner));
+    }
+  }
+
   private void sourcesPage() throws IOException {
-    SourceCounts counts = new SourceCounts(input.library());
+    SourceCounts counts = new SourceCounts(input.library(), input.drawings().values());
     List<Map<String, Object>> sources = new ArrayList<>();
     for (Source source : input.library().sources().values()) {
       sources.add(Map.of("source", source, "count", counts.of(source.id())));
@@ -216,7 +250,7 @@ public final class Site {
 
   private void page(String path, String template, Map<String, Object> values) throws IOException {
     values.putIfAbsent("root", "");
-    values.put("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
+    values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
     values.put("allKinds", Kind.values());
     files.put(path, templates.render(template, values));
   }

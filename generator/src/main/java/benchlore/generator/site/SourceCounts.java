@@ -3,7 +3,9 @@ package benchlore.generator.site;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Fact;
 import benchlore.generator.library.Library;
+import benchlore.generator.planning.ToolDrawing;
 import benchlore.schedules.answer.Provenance;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
@@ -13,11 +15,12 @@ final class SourceCounts {
   private final Map<Provenance.Kind, Integer> byKind = new EnumMap<>(Provenance.Kind.class);
   private final Map<String, Integer> bySource = new TreeMap<>();
 
-  SourceCounts(Library library) {
+  SourceCounts(Library library, Collection<ToolDrawing> drawings) {
     for (Entry entry : library.entries().values()) {
       count(entry.facts().data());
       entry.facts().figures().forEach(this::count);
     }
+    drawings.forEach(drawing -> count(drawing.size().data()));
   }
 
   int of(Provenance.Kind kind) {

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
 
@@ -72,7 +73,7 @@ public final class FinderBench {
         "stroke 95 %, ms",
         "strokes");
     for (int size : List.of(real, 10_000)) {
-      String data = FinderData.script(grown(content.library(), size), content.lexicon());
+      String data = FinderData.script(grown(content.library(), size), content.lexicon(), Set.of());
       page(site, scratch, data);
       try (Browser browser = Browser.start()) {
         browser.open(scratch.resolve("bench.html").toUri().toString());
