@@ -115,6 +115,16 @@ public record Silhouette(
   }
 
   Box box() {
+    return box(parts);
+  }
+
+  /** The parts of the small picture. */
+  List<Part> mainParts() {
+    List<Part> main = parts.stream().filter(part -> !part.fine()).toList();
+    return main.isEmpty() ? parts : main;
+  }
+
+  static Box box(List<Part> parts) {
     Optional<Box> box = Optional.empty();
     for (Part part : parts) {
       // Teeth at their true size, however fine; other patterns keep to their field at any.

@@ -8,7 +8,7 @@ final class SilhouetteGlyph {
   private SilhouetteGlyph() {}
 
   static String draw(Silhouette tool) {
-    Box box = tool.box();
+    Box box = Silhouette.box(tool.mainParts());
     double longest = Math.max(box.wide(), box.high());
     double askew = (box.wide() + box.high()) / Math.sqrt(2);
     boolean turned = !tool.level() && askew < longest;
@@ -18,7 +18,7 @@ final class SilhouetteGlyph {
         Affine.turn(turned ? 45 : 0, box.middle()).then(Affine.page(scale, box.middle(), middle));
     Svg svg = Svg.decorative(SIDE);
     PartPainter painter = new PartPainter(svg, page, scale);
-    tool.parts().stream().filter(part -> !part.fine()).forEach(painter::paint);
+    tool.mainParts().forEach(painter::paint);
     return svg.end();
   }
 }
