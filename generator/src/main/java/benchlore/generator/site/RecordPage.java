@@ -20,10 +20,12 @@ final class RecordPage {
   private final Map<String, ToolDrawing> drawings;
   private final Markdown markdown;
   private final FactViews views;
+  private final TableLinks tables;
 
-  RecordPage(Library library, Map<String, ToolDrawing> drawings) {
+  RecordPage(Library library, Map<String, ToolDrawing> drawings, TableLinks tables) {
     this.library = library;
     this.drawings = drawings;
+    this.tables = tables;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -50,6 +52,7 @@ final class RecordPage {
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
     values.put("drawings", RecordDrawings.of(entry, Optional.ofNullable(drawings.get(entry.id()))));
+    values.put("goesWith", tables.of(entry));
     return values;
   }
 

@@ -30,6 +30,7 @@ final class PublicTypesTest {
           Map.entry("generator.library", 15),
           Map.entry("generator.planning", 7),
           Map.entry("generator.site", 2),
+          Map.entry("generator.tables", 5),
           Map.entry("generator.units", 2),
           Map.entry("schedules.air", 24),
           Map.entry("schedules.answer", 12),
