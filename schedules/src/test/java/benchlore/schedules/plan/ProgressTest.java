@@ -3,6 +3,7 @@ package benchlore.schedules.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.calendar.Slot;
@@ -33,6 +34,9 @@ class ProgressTest {
     ProjectPlan plan = plan(PROJECT);
     for (int n = 1; n < plan.steps().size(); n++) {
       LocalDateTime end = plan.steps().get(n - 1).end();
+      if (underWay(plan, n, end)) {
+        continue; // Another step begins before this one ends: late, if only this one is done.
+      }
       Progress done = new Progress(Optional.of(end), all(plan, n));
       assertEquals(times(plan), times(plan(PROJECT.with(done))), "after " + n + " steps");
     }
@@ -83,6 +87,11 @@ class ProgressTest {
     }
   }
 
+  private static boolean underWay(ProjectPlan plan, int from, LocalDateTime end) {
+    return plan.steps().subList(from, plan.steps().size()).stream()
+        .anyMatch(step -> step.start().isBefore(end) && step.kind() == Step.Kind.WORK);
+  }
+
   private static List<Done> all(ProjectPlan plan, int count) {
     List<Done> done = new ArrayList<>();
     for (Step step : plan.steps().subList(0, count)) {
@@ -106,6 +115,7 @@ class ProgressTest {
   }
 
   private static ProjectPlan plan(PlanRequest request) {
-    return ((Answer.Given<ProjectPlan>) Plan.plan(request)).value();
+    return Plan.plan(request)
+        .fold(Answer.Given::value, refused -> fail(refused.reasons().toString()));
   }
 }
