@@ -137,7 +137,8 @@ public final class Site {
 
   private void recordPages() throws IOException {
     RecordPage record =
-        new RecordPage(content.library(), content.drawings(), new TableLinks(content.tables()));
+        new RecordPage(
+            content.library(), content.drawings(), joints(), new TableLinks(content.tables()));
     for (Entry entry : content.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
     }
@@ -190,6 +191,15 @@ public final class Site {
     list.put("tables", TablePage.cards(content.tables()));
     list.put("rules", TablePage.rules(content.tables()));
     page("tables/index.html", "tables", list);
+    JointsPage joints = new JointsPage(content.library(), joints());
+    page(JointsPage.URL, "joints", joints.values());
+    EdgesPage edges = new EdgesPage(content.library(), content.edges());
+    page(EdgesPage.URL, "edge-profiles", edges.values());
+    page(SheensPage.URL, "sheens", new SheensPage(content.library()).values());
+  }
+
+  private JointDrawings joints() {
+    return new JointDrawings(content.joints());
   }
 
   private void planPages() throws IOException {
