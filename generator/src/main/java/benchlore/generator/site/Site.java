@@ -156,7 +156,7 @@ public final class Site {
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(input.library(), pictures.ids());
+    ComparePages compare = new ComparePages(input.library(), pictures);
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
