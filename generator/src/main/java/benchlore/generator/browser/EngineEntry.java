@@ -1,66 +1,99 @@
 package benchlore.generator.browser;
 
+import benchlore.generator.json.EngineJson;
 import org.teavm.jso.JSExport;
+import org.teavm.jso.JSObject;
 
 /**
- * The engine as a page's script sees it: a request as JSON text in, the answer as JSON text out.
- *
- * <p>A request has the engine's own record fields as its keys, in SI units; a range is {@code
- * {"low":1,"high":2,"unit":"METRE","from":{"kind":"INPUT","title":"","where":""}}}, a moment is ISO
- * 8601 local time, what is absent is left out or {@code null}. An answer has {@code given} true
- * with {@code value}, {@code working} and {@code cautions}, or false with {@code reasons} (refused
- * by a rule) or {@code broken} (not a request).
+ * The engine as a page's script sees it: each function takes a plain object and returns one, as
+ * {@link EngineJson} describes them. The page's own {@code engine-page.js} stands before it.
  */
 public final class EngineEntry {
-  private static final String VERSION = "0.1.0";
+  private static final String VERSION = "0.2.0";
 
   private EngineEntry() {}
 
-  /** The version of the engine, such as {@code 0.1.0}. */
+  private static JSObject answer(JSObject request, EngineJson.Call call) {
+    PageSink sink = new PageSink();
+    call.answer(new PageNode(request), sink);
+    return sink.whole();
+  }
+
+  /** The version of the engine, such as {@code 0.2.0}. */
   @JSExport
   public static String engineVersion() {
     return VERSION;
   }
 
-  /** Plans sanding; keys as {@link benchlore.schedules.sanding.SandingRequest}. */
+  /** See {@link EngineJson#sanding}. */
   @JSExport
-  public static String sanding(String request) {
-    return SandingText.plan(request);
+  public static JSObject sanding(JSObject request) {
+    return answer(request, EngineJson::sanding);
   }
 
-  /** Times one coat; keys as {@link benchlore.schedules.coating.DryingRequest}. */
+  /** See {@link EngineJson#machineOrSand}. */
   @JSExport
-  public static String drying(String request) {
-    return DryingText.plan(request);
+  public static JSObject machineOrSand(JSObject request) {
+    return answer(request, EngineJson::machineOrSand);
   }
 
-  /** Plans a glue-up; keys as {@link benchlore.schedules.glueup.GlueUpRequest}. */
+  /** See {@link EngineJson#drying}. */
   @JSExport
-  public static String glueUp(String request) {
-    return GlueUpText.plan(request);
+  public static JSObject drying(JSObject request) {
+    return answer(request, EngineJson::drying);
   }
 
-  /** Works out the shop's air; keys as {@link benchlore.schedules.air.AirRequest}. */
+  /** See {@link EngineJson#sheen}. */
   @JSExport
-  public static String air(String request) {
-    return AirText.plan(request);
+  public static JSObject sheen(JSObject request) {
+    return answer(request, EngineJson::sheen);
   }
 
-  /** Works out movement and gaps; keys as {@link benchlore.schedules.wood.FitRequest}. */
+  /** See {@link EngineJson#glueUp}. */
   @JSExport
-  public static String fit(String request) {
-    return FitText.plan(request);
+  public static JSObject glueUp(JSObject request) {
+    return answer(request, EngineJson::glueUp);
   }
 
-  /** Sets speed, feed and passes; keys as {@link benchlore.schedules.cutting.CuttingRequest}. */
+  /** See {@link EngineJson#air}. */
   @JSExport
-  public static String cutting(String request) {
-    return CuttingText.plan(request);
+  public static JSObject air(JSObject request) {
+    return answer(request, EngineJson::air);
   }
 
-  /** Plans a project; keys as {@link benchlore.schedules.plan.PlanRequest}. */
+  /** See {@link EngineJson#fit}. */
   @JSExport
-  public static String plan(String request) {
-    return ProjectText.plan(request);
+  public static JSObject fit(JSObject request) {
+    return answer(request, EngineJson::fit);
+  }
+
+  /** See {@link EngineJson#cutting}. */
+  @JSExport
+  public static JSObject cutting(JSObject request) {
+    return answer(request, EngineJson::cutting);
+  }
+
+  /** See {@link EngineJson#surfacing}. */
+  @JSExport
+  public static JSObject surfacing(JSObject request) {
+    return answer(request, EngineJson::surfacing);
+  }
+
+  /** See {@link EngineJson#climate}. */
+  @JSExport
+  public static JSObject climate(JSObject request) {
+    return answer(request, EngineJson::climate);
+  }
+
+  /** See {@link EngineJson#room}. */
+  @JSExport
+  public static JSObject room(JSObject request) {
+    return answer(request, EngineJson::room);
+  }
+
+  /** See {@link EngineJson#plan}. */
+  @JSExport
+  public static JSObject plan(JSObject request) {
+    return answer(request, EngineJson::plan);
   }
 }

@@ -55,6 +55,7 @@ final class BuildCommand implements Callable<Integer> {
                 whole.lexicon(),
                 whole.over(),
                 whole.plans(),
+                whole.shop(),
                 whole.drawings(),
                 template));
     progress.stage("write");

@@ -1,5 +1,6 @@
 package benchlore.generator.cli;
 
+import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
 import benchlore.generator.export.PlanText;
 import benchlore.generator.library.Library;
@@ -31,7 +32,9 @@ final class PlanCommand implements Callable<Integer> {
     /** For reading. */
     text,
     /** For programs. */
-    json
+    json,
+    /** For a calendar: RFC 5545. */
+    ics
   }
 
   @Mixin private ContentOption content;
@@ -69,10 +72,22 @@ final class PlanCommand implements Callable<Integer> {
       return Benchlore.PROBLEMS;
     }
     Planned planned = plans.value().get().get(0);
-    String text =
-        format == Format.json ? PlanJson.render(planned.answer()) : PlanText.render(planned);
-    spec.commandLine().getOut().print(text);
+    spec.commandLine().getOut().print(render(planned));
     spec.commandLine().getOut().flush();
     return planned.answer() instanceof Answer.Given ? 0 : Benchlore.PROBLEMS;
+  }
+
+  /** A calendar of a plan that can't be is no calendar: the reasons are told as text. */
+  private String render(Planned planned) {
+    return switch (format) {
+      case json -> PlanJson.render(planned.answer());
+      case text -> PlanText.render(planned);
+      case ics ->
+          planned
+              .answer()
+              .fold(
+                  given -> PlanCalendar.render(planned, given.value()),
+                  refused -> PlanText.render(planned));
+    };
   }
 }

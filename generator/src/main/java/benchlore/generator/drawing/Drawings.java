@@ -2,13 +2,14 @@ package benchlore.generator.drawing;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Draws to SVG text, one visual language for all.
  *
- * <p>Every drawing is 320 units wide, carries a title and a description, and is coloured by the
- * classes of {@code drawing.css} alone. Ids start with the prefix given by the caller, which must
- * be unique on the page. The same arguments always give the same text.
+ * <p>Every drawing but the small ones is 320 units wide, carries a title and a description, and is
+ * coloured by the classes of {@code drawing.css} alone. Ids start with the prefix given by the
+ * caller, which must be unique on the page. The same arguments always give the same text.
  */
 public final class Drawings {
   private Drawings() {}
@@ -82,6 +83,21 @@ public final class Drawings {
   public static String clampCone(ClampSpread spread, String title, String idPrefix) {
     Objects.requireNonNull(spread, "spread");
     return ClampDrawing.draw(spread, title, idPrefix);
+  }
+
+  /**
+   * What a fault looks like, on 96 by 96 units; empty for a fault without a picture.
+   *
+   * @param fault the id of its record
+   * @param words what the picture shows, for someone who cannot see it
+   */
+  public static Optional<String> fault(String fault, String title, String words, String idPrefix) {
+    return FaultDrawing.draw(fault, new Label(idPrefix, title, words));
+  }
+
+  /** The same, small, to stand beside its name; hidden from screen readers. */
+  public static Optional<String> faultGlyph(String fault) {
+    return FaultDrawing.glyph(fault);
   }
 
   private static void check(BitGeometry geometry) {

@@ -5,15 +5,15 @@ package benchlore.generator.drawing;
  *
  * @param text as shown without a script
  * @param value plain decimal, in {@code unit}; empty for words
- * @param unit {@code m} or {@code deg}; empty for words
+ * @param unit {@code metre} or {@code degree}; empty for words
  */
 record Measure(String text, String value, String unit) {
   static Measure mm(double mm) {
-    return new Measure(Num.of(mm) + " mm", Num.metres(mm), "m");
+    return new Measure(Num.of(mm) + " mm", Num.metres(mm), "metre");
   }
 
   static Measure degrees(double degrees) {
-    return new Measure(Num.of(degrees) + "°", Num.of(degrees), "deg");
+    return new Measure(Num.of(degrees) + "°", Num.of(degrees), "degree");
   }
 
   /** Words where the bit does not decide the size. */

@@ -16,6 +16,7 @@ import benchlore.schedules.coating.FinishRole;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.coating.SolventShare;
 import benchlore.schedules.coating.UsePlace;
+import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.glueup.AdhesiveData;
 import benchlore.schedules.wood.WoodData;
 import java.util.ArrayList;
@@ -190,6 +191,20 @@ public final class EngineData {
       }
     }
     return shares;
+  }
+
+  /**
+   * A router bit as cutting sees it: of a range the middle, a shank of the usual length, no speed
+   * marked. Records don't say how high a bearing is, so it has none: speed, feed and passes ask for
+   * none either.
+   */
+  public static Bit bit(Entry bit) {
+    Facts f = bit.facts();
+    return Bit.plain(
+        f.datum("diameter").mid(),
+        (int) f.datum("flutes").mid(),
+        f.datum("cutting-length").mid(),
+        f.datum("shank").mid());
   }
 
   /** The single figure of a range that a plan takes where its file gives none: the middle. */

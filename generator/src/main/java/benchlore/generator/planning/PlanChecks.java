@@ -41,6 +41,19 @@ final class PlanChecks {
     return List.copyOf(checks.problems);
   }
 
+  /** Every problem of a shop that no plan says otherwise about. */
+  static List<Problem> ofShop(Facts shop, Library library) {
+    PlanChecks checks = new PlanChecks(shop, shop, library);
+    checks.days();
+    checks.hours();
+    checks.climate();
+    checks.grades();
+    if (checks.problems.isEmpty()) {
+      checks.problems.addAll(EngineRefusal.of(shop, new ShopFile(shop, shop)::shop));
+    }
+    return List.copyOf(checks.problems);
+  }
+
   private void days() {
     plan.find("start").ifPresent(start -> day((Fact.Words) start, () -> PlanFile.start(plan)));
     for (Facts facts : List.of(plan, shop)) {
@@ -87,7 +100,9 @@ final class PlanChecks {
   }
 
   private void grades() {
-    shop.wordItems("grades").forEach(this::grade);
+    for (Facts facts : List.of(plan, shop)) {
+      facts.wordItems("grades").forEach(this::grade);
+    }
     for (Facts part : plan.groups("parts")) {
       part.group("surface").find("sanded").ifPresent(fact -> grade((Fact.Words) fact));
     }
@@ -132,6 +147,7 @@ final class PlanChecks {
     ShopFile file = new ShopFile(shop, plan);
     problems.addAll(EngineRefusal.at(file.saying("climate"), "climate", file::climate));
     problems.addAll(EngineRefusal.at(file.saying("hours"), "hours", file::week));
+    problems.addAll(EngineRefusal.at(file.saying("clamps"), "clamps", file::clamps));
     for (Facts part : plan.groups("parts")) {
       problems.addAll(EngineRefusal.of(part, () -> PlanFile.part(part)));
     }

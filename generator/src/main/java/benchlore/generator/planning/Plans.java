@@ -7,12 +7,14 @@ import benchlore.generator.library.Loaded;
 import benchlore.generator.library.Problem;
 import benchlore.schedules.plan.Plan;
 import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Reads plan files and has the engine plan them. */
@@ -36,6 +38,31 @@ public final class Plans {
       List<Path> plans = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
       return of(content, plans, library);
     }
+  }
+
+  /**
+   * The shop of a content folder, as no plan says otherwise about it.
+   *
+   * @param content the content folder
+   * @param library its records
+   * @return the shop, empty where there is no {@code shop.yaml}; or every problem in it
+   * @throws IOException if the file can't be read
+   */
+  public static Loaded<Optional<Shop>> shop(Path content, Library library) throws IOException {
+    Path file = content.resolve("shop.yaml");
+    if (!Files.exists(file)) {
+      return Loaded.of(Optional.empty());
+    }
+    Loaded<Map<String, Facts>> shop =
+        LibraryLoader.loadFacts(content, List.of(file), "shop", library);
+    if (shop.value().isEmpty()) {
+      return Loaded.failed(shop.problems());
+    }
+    Facts facts = shop.value().get().get("shop");
+    List<Problem> problems = PlanChecks.ofShop(facts, library);
+    return problems.isEmpty()
+        ? Loaded.of(Optional.of(new ShopFile(facts, facts).shop()))
+        : Loaded.failed(problems);
   }
 
   /**

@@ -32,18 +32,20 @@ final class ShopFile {
 
   Shop shop() {
     Climate climate = climate();
-    double changes = Double.parseDouble(shop.words("air-changes"));
-    double mixing = Double.parseDouble(shop.words("mixing-factor"));
-    double volume = Amount.of(shop.words("volume"));
+    double changes = Double.parseDouble(saying("air-changes").words("air-changes"));
+    double mixing = Double.parseDouble(saying("mixing-factor").words("mixing-factor"));
+    double volume = Amount.of(saying("volume").words("volume"));
     return new Shop(
         week(),
         climate,
         RoomAir.ofAirChanges(volume, changes, mixing, climate.meanCelsius()),
-        shop.wordList("ignition", IgnitionSource.class),
+        saying("ignition").wordList("ignition", IgnitionSource.class),
         new SandingShop(
-            grades(), shop.wordList("sanders", SandingTool.class), SandingShop.USUAL_JUMP),
+            grades(),
+            saying("sanders").wordList("sanders", SandingTool.class),
+            SandingShop.USUAL_JUMP),
         clamps(),
-        Integer.parseInt(shop.words("people")));
+        Integer.parseInt(saying("people").words("people")));
   }
 
   /** The plan where it says something of its own, else the shop. */
@@ -90,7 +92,7 @@ final class ShopFile {
 
   private List<Grit> grades() {
     List<Grit> grades = new ArrayList<>();
-    for (String label : shop.list("grades")) {
+    for (String label : saying("grades").list("grades")) {
       grades.add(grit(label));
     }
     return grades;
@@ -101,8 +103,8 @@ final class ShopFile {
     return Grits.find(GritSystem.FEPA_P, Integer.parseInt(label.substring(1))).orElseThrow();
   }
 
-  private GlueUpRequest.Clamps clamps() {
-    Facts f = shop.group("clamps");
+  GlueUpRequest.Clamps clamps() {
+    Facts f = saying("clamps").group("clamps");
     return new GlueUpRequest.Clamps(
         Integer.parseInt(f.words("count")),
         Amount.of(f.words("force")),

@@ -44,6 +44,7 @@ final class PlanPage {
     Map<String, Object> values = new HashMap<>();
     values.put("root", ROOT);
     values.put("title", planned.title());
+    values.put("file", planned.id());
     values.put("intro", markdown.block(planned.facts().words("intro")));
     values.put("materials", materials());
     if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {

@@ -5,6 +5,7 @@ import benchlore.generator.drawing.ClampSpread;
 import benchlore.generator.drawing.Drawings;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Facts;
+import benchlore.generator.library.Prose;
 import benchlore.generator.planning.EngineData;
 import benchlore.generator.planning.ToolDrawing;
 import benchlore.generator.units.Display;
@@ -42,8 +43,16 @@ final class RecordDrawings {
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
       case ABRASIVES -> grains(entry);
       case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : List.of();
-      case FINISHES, ADHESIVES, SOLVENTS, FASTENERS, DEFECTS -> List.of();
+      case DEFECTS -> fault(entry);
+      case FINISHES, ADHESIVES, SOLVENTS, FASTENERS -> List.of();
     };
+  }
+
+  private static List<BitDrawings.Figure> fault(Entry entry) {
+    String looks = Prose.plain(entry.text().looks());
+    return Drawings.fault(entry.id(), entry.title(), looks, "fault").stream()
+        .map(svg -> new BitDrawings.Figure(svg, "The look of it, simplified"))
+        .toList();
   }
 
   private static BitDrawings.Figure tool(Entry entry, ToolDrawing tool) {

@@ -1,5 +1,7 @@
 package benchlore.generator.site;
 
+import benchlore.generator.export.PlanCalendar;
+import benchlore.generator.export.PlannerData;
 import benchlore.generator.find.FinderData;
 import benchlore.generator.find.Key;
 import benchlore.generator.find.KeyQuestion;
@@ -13,8 +15,11 @@ import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.ToolDrawing;
+import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -23,6 +28,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -31,9 +37,6 @@ import java.util.stream.Stream;
 public final class Site {
   private static final List<String> COPIED = List.of("css", "js", "vendor");
 
-  // The engine's script is built and tested, but no page plans in the browser yet.
-  private static final String ENGINE = "js/engine.js";
-
   /**
    * What a site is made of.
    *
@@ -41,6 +44,7 @@ public final class Site {
    * @param lexicon lay words for the finder
    * @param over what finish may go over what
    * @param plans planned projects
+   * @param shop the shop they are made in
    * @param drawings tools' drawings by the tool's id
    * @param template the template folder
    */
@@ -49,6 +53,7 @@ public final class Site {
       List<Facts> lexicon,
       List<OverRule> over,
       List<Planned> plans,
+      Optional<Shop> shop,
       Map<String, ToolDrawing> drawings,
       Path template) {
     /** Copies the lists and the map. */
@@ -86,11 +91,16 @@ public final class Site {
     site.recordPages();
     site.comparePages();
     site.keyPages();
+    site.page(
+        FaultsPage.URL, "faults", new FaultsPage(input.library(), site.pictures.ids()).values());
     site.tablePages();
     site.planPages();
+    site.plannerPages();
     site.sourcesPage();
     String finder = FinderData.script(input.library(), input.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
+    String planner = PlannerData.script(input.library(), input.over(), input.shop());
+    site.files.put("js/planner-data.js", planner.getBytes(StandardCharsets.UTF_8));
     return site.files;
   }
 
@@ -100,9 +110,7 @@ public final class Site {
       try (Stream<Path> found = Files.walk(from)) {
         for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
           String name = folder + "/" + from.relativize(file).toString().replace('\\', '/');
-          if (!name.equals(ENGINE)) {
-            files.put(name, Files.readAllBytes(file));
-          }
+          files.put(name, Files.readAllBytes(file));
         }
       }
     }
@@ -194,6 +202,10 @@ public final class Site {
     for (Planned planned : input.plans()) {
       PlanPage plan = new PlanPage(input.library(), planned);
       page(plan.url(), "plan", plan.values());
+      if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
+        String calendar = PlanCalendar.render(planned, given.value());
+        files.put("plans/" + planned.id() + ".ics", calendar.getBytes(StandardCharsets.UTF_8));
+      }
     }
   }
 
@@ -204,6 +216,21 @@ public final class Site {
       cards.add(Map.of("title", planned.title(), "url", plan.url(), "short", plan.shortly()));
     }
     return cards;
+  }
+
+  private void plannerPages() throws IOException {
+    if (input.shop().isEmpty()) {
+      return; // Nothing to begin from: a planner's form starts as the shop is.
+    }
+    PlannerPages planners = new PlannerPages(input.library(), input.shop().get());
+    Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
+    page(PlannerPages.FOLDER + "index.html", "planners", list);
+    for (PlannerPages.Planner planner : PlannerPages.all()) {
+      page(
+          PlannerPages.FOLDER + planner.url(),
+          "planner-" + planner.name(),
+          planners.values(planner));
+    }
   }
 
   private void sourcesPage() throws IOException {
@@ -223,7 +250,7 @@ public final class Site {
 
   private void page(String path, String template, Map<String, Object> values) throws IOException {
     values.putIfAbsent("root", "");
-    values.put("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
+    values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
     values.put("allKinds", Kind.values());
     files.put(path, templates.render(template, values));
   }

@@ -61,6 +61,7 @@ class AxeIT {
     Map<String, List<String>> violations = new LinkedHashMap<>();
     List<String> pages = new ArrayList<>(site.oneOfEachSort());
     pages.add("index.html#find=bit+with+a+bearing");
+    pages.add("faults.html#when=while-coating&where=film&words=craters");
     pages.add("compare/router-bits.html#of=chamfer-bit,round-over-bit");
     for (String page : pages) {
       browser.open(site.address(page));

@@ -11,13 +11,18 @@ import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.coating.SheenRequest;
+import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.cutting.Machine;
 import benchlore.schedules.cutting.Stock;
+import benchlore.schedules.cutting.SurfacingRequest;
 import benchlore.schedules.glueup.AdhesiveData;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.plan.CoatChoice;
@@ -28,6 +33,8 @@ import benchlore.schedules.plan.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.sanding.MachineOrSandRequest;
+import benchlore.schedules.sanding.MillingPass;
 import benchlore.schedules.sanding.Pores;
 import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingRequest;
@@ -50,6 +57,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -110,6 +118,74 @@ final class RandomRequests {
               dice.figure(20, 300), dice.one(StartSurface.OldFilm.Fate.values()));
       default -> new StartSurface.SandedTo(dice.one(Grits.all(GritSystem.FEPA_P)));
     };
+  }
+
+  MachineOrSandRequest machineOrSand() {
+    double ball = dice.figure(0.003, 0.02);
+    return new MachineOrSandRequest(
+        new MillingPass(
+            ball,
+            dice.figure(0.01, 0.2),
+            dice.figure(0.00005, 0.0004),
+            dice.figure(0.0006, 0.0028),
+            dice.figure(0, 1)),
+        sanding());
+  }
+
+  SheenRequest sheen() {
+    FinishData finish = dice.one(finishes);
+    LocalDateTime last = moment();
+    return new SheenRequest(
+        new QuantityRequest(
+            finish,
+            new CoatedArea(dice.figure(0.1, 8), dice.figure(0, 0.5), dice.yes()),
+            dice.whole(1, 5),
+            dice.figure(30, 200),
+            dice.one(finish.methods()),
+            dice.one(SprayGun.values())),
+        last,
+        last.plusMinutes(dice.whole(-200, 100_000)),
+        climate(),
+        dice.yes() ? Optional.of(dice.one(Sheen.values())) : Optional.empty(),
+        dice.one(Sheen.values()));
+  }
+
+  SurfacingRequest surfacing() {
+    return new SurfacingRequest(
+        dice.figure(0.1, 3),
+        dice.figure(0.1, 3),
+        dice.figure(0.01, 0.06),
+        dice.figure(5, 60),
+        dice.figure(0.0002, 0.01),
+        dice.figure(0.0002, 0.004),
+        dice.figure(0.01, 0.3));
+  }
+
+  Object day() {
+    Map<String, Object> heating =
+        Map.of("fromHour", dice.whole(0, 23), "toHour", dice.whole(1, 24), "celsius", 21.5);
+    double low = dice.figure(-10, 20);
+    return Map.of(
+        "lowCelsius",
+        low,
+        "highCelsius",
+        dice.sound(0, 15) + low,
+        "relativeHumidityPercent",
+        dice.figure(10, 95),
+        "heating",
+        dice.yes() ? heating : Optional.empty());
+  }
+
+  Object changingRoom() {
+    return Map.of(
+        "volume",
+        dice.figure(10, 200),
+        "changesPerHour",
+        dice.figure(0.2, 30),
+        "mixingFactor",
+        dice.figure(1, 6),
+        "celsius",
+        dice.figure(0, 35));
   }
 
   DryingRequest drying() {

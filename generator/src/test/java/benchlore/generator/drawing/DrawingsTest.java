@@ -94,9 +94,9 @@ class DrawingsTest {
   @Test
   void figuresCarryTheirValueInSiUnits() {
     String svg = DRAWINGS.get("bit round-over");
-    assertTrue(svg.contains("data-q=\"0.0095\" data-u=\"m\""), svg);
+    assertTrue(svg.contains("data-q=\"0.0095\" data-u=\"metre\""), svg);
     assertTrue(svg.contains(">9.5 mm</text>"), svg);
-    assertTrue(DRAWINGS.get("bit v").contains("data-q=\"90\" data-u=\"deg\""));
+    assertTrue(DRAWINGS.get("bit v").contains("data-q=\"90\" data-u=\"degree\""));
   }
 
   @Test

@@ -29,6 +29,11 @@ final class SheetMain {
       page.append("<span style='display:inline-block'>").append(Drawings.glyph(bit));
       page.append("</span>");
     }
+    for (String fault : FaultDrawing.names()) {
+      page.append("<span style='display:inline-block;width:120px;margin:6px'>").append(fault);
+      page.append(Drawings.fault(fault, fault, fault, "f-" + fault).orElseThrow());
+      page.append("</span>");
+    }
     page.append("</p><main>");
     for (Map.Entry<String, BitGeometry> e : SampleBits.all().entrySet()) {
       String name = e.getKey();

@@ -28,10 +28,12 @@ final class LayersTest {
           "drawing", Set.of(),
           "planning", Set.of("library", "drawing"),
           "find", Set.of("library"),
-          "export", Set.of("planning", "units"),
-          "site", Set.of("library", "planning", "drawing", "find", "units"),
-          "browser", Set.of("units", "drawing", "export", "planning", "library"),
-          "cli", Set.of("library", "planning", "site", "export", "browser"));
+          "json", Set.of(),
+          "export", Set.of("library", "planning", "units", "json", "find"),
+          // A plan's calendar stands beside its page, the planner's data among its scripts.
+          "site", Set.of("library", "planning", "drawing", "find", "units", "export"),
+          "browser", Set.of("json"),
+          "cli", Set.of("library", "planning", "site", "export"));
 
   private static final Pattern SAYS =
       Pattern.compile(

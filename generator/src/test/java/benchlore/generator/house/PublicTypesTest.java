@@ -22,10 +22,11 @@ final class PublicTypesTest {
       Map.ofEntries(
           Map.entry("generator.browser", 2),
           Map.entry("generator.cli", 1),
+          Map.entry("generator.export", 6),
           // Six describe a tool to scale: its parts, their forms and materials.
           Map.entry("generator.drawing", 14),
-          Map.entry("generator.export", 2),
           Map.entry("generator.find", 5),
+          Map.entry("generator.json", 3),
           Map.entry("generator.library", 15),
           Map.entry("generator.planning", 7),
           Map.entry("generator.site", 2),

@@ -3,6 +3,8 @@ package benchlore.schedules.plan;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.sanding.Pores;
+import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.wood.WoodData;
 import java.util.List;
 
@@ -23,5 +25,27 @@ public record Materials(
       throw new NullPointerException("wood, adhesive and finish");
     }
     solvents = List.copyOf(solvents);
+  }
+
+  /**
+   * A species as sanding sees it: the middle of its figures; where it states no side hardness, a
+   * middling one.
+   */
+  public static SandingWood sandingWood(WoodData wood) {
+    return new SandingWood(
+        wood.hardness().orElse(PlanRules.HARDNESS).mid(),
+        wood.specificGravity().mid() * 1000,
+        pores(wood),
+        wood.figuredOrBlotchy(),
+        wood.oily());
+  }
+
+  private static Pores pores(WoodData wood) {
+    return switch (wood.pores()) {
+      case NONE -> Pores.NONPOROUS;
+      case DIFFUSE -> Pores.DIFFUSE_POROUS;
+      case SEMI_RING -> Pores.SEMI_RING_POROUS;
+      case RING -> Pores.RING_POROUS;
+    };
   }
 }

@@ -13,15 +13,12 @@ import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.Sheen;
-import benchlore.schedules.sanding.Pores;
 import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingPass;
 import benchlore.schedules.sanding.SandingRequest;
 import benchlore.schedules.sanding.SandingSchedule;
-import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.sanding.SurfaceWanted;
-import benchlore.schedules.wood.WoodData;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -139,17 +136,11 @@ final class SandSteps {
   }
 
   private SandingRequest sanding(Part part) {
-    WoodData wood = request.materials().wood();
     FinishData finish = request.materials().finish();
     boolean scuffs = finish.bond() != CoatBond.MELTS_IN && finish.bond() != CoatBond.ANY_TIME;
     return new SandingRequest(
         part.surface(),
-        new SandingWood(
-            wood.hardness().orElse(PlanRules.HARDNESS).mid(),
-            wood.specificGravity().mid() * 1000,
-            pores(wood),
-            wood.figuredOrBlotchy(),
-            wood.oily()),
+        Materials.sandingWood(request.materials().wood()),
         new SandingArea(part.coatedSquareMetre(), part.endGrainSquareMetre()),
         new SurfaceWanted(
             finish.finalGrade(),
@@ -158,14 +149,5 @@ final class SandSteps {
             finish.raisesGrain(),
             request.coats().sheen() == Sheen.GLOSS),
         request.shop().sanding());
-  }
-
-  private static Pores pores(WoodData wood) {
-    return switch (wood.pores()) {
-      case NONE -> Pores.NONPOROUS;
-      case DIFFUSE -> Pores.DIFFUSE_POROUS;
-      case SEMI_RING -> Pores.SEMI_RING_POROUS;
-      case RING -> Pores.RING_POROUS;
-    };
   }
 }

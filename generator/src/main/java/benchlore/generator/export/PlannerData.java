@@ -1,0 +1,155 @@
+package benchlore.generator.export;
+
+import benchlore.generator.find.ScriptData;
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Kind;
+import benchlore.generator.library.Library;
+import benchlore.generator.planning.EngineData;
+import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.coating.SolventShare;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.plan.Materials;
+import benchlore.schedules.plan.Shop;
+import benchlore.schedules.sanding.Grit;
+import benchlore.schedules.sanding.GritSystem;
+import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.wood.Place;
+import benchlore.schedules.wood.Tape;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Writes the script that carries into a page what a plan is made from: every record as the engine
+ * takes it, the shop, and the engine's own tables. The site's {@code engine-page.js} unfolds it.
+ */
+public final class PlannerData {
+  private final Library library;
+  private final Folded folded = new Folded();
+
+  private PlannerData(Library library) {
+    this.library = library;
+  }
+
+  /**
+   * The script.
+   *
+   * @param library every record
+   * @param over what finish may go over what
+   * @param shop the shop, if there is one
+   * @return JavaScript that sets {@code window.benchlorePlanner}
+   */
+  public static String script(Library library, List<OverRule> over, Optional<Shop> shop) {
+    PlannerData data = new PlannerData(library);
+    Map<String, Object> all = new LinkedHashMap<>();
+    all.put("species", data.species());
+    all.put("finishes", data.finishes());
+    all.put("solvents", data.solvents());
+    all.put("adhesives", data.adhesives());
+    all.put("bits", data.bits());
+    all.put("shop", shop.map(data.folded::value).orElse(null));
+    all.put("pace", data.folded.value(GlueUpRequest.Pace.usual(1)));
+    all.put("places", data.places());
+    all.put("grades", data.grades());
+    all.put("tapes", data.folded.table(Tape.common()));
+    all.put("over", data.folded.table(over));
+    all.put("units", data.folded.units());
+    all.put("sources", data.folded.sources());
+    return ScriptData.script("benchlorePlanner", all);
+  }
+
+  /** Records of a kind with what the engine takes of each. */
+  private Map<String, Object> records(Kind kind, Function<Entry, Optional<?>> engine) {
+    List<Object> heads = new ArrayList<>();
+    List<Object> records = new ArrayList<>();
+    for (Entry entry : library.of(kind)) {
+      Optional<?> record = engine.apply(entry);
+      if (record.isPresent()) {
+        heads.add(List.of(entry.id(), entry.title(), entry.url()));
+        records.add(record.get());
+      }
+    }
+    Map<String, Object> table = new LinkedHashMap<>();
+    table.put("heads", heads);
+    table.put("data", folded.table(records));
+    return table;
+  }
+
+  private Map<String, Object> species() {
+    Map<String, Object> table = records(Kind.SPECIES, entry -> Optional.of(EngineData.wood(entry)));
+    List<Object> sanding = new ArrayList<>();
+    for (Entry entry : library.of(Kind.SPECIES)) {
+      sanding.add(Materials.sandingWood(EngineData.wood(entry)));
+    }
+    table.put("sanding", folded.table(sanding));
+    return table;
+  }
+
+  private Map<String, Object> finishes() {
+    Map<String, Object> table = records(Kind.FINISHES, EngineData::finish);
+    List<Object> shares = new ArrayList<>();
+    for (Entry entry : library.of(Kind.FINISHES)) {
+      EngineData.finish(entry).ifPresent(finish -> shares.add(shares(finish)));
+    }
+    table.put("shares", shares);
+    return table;
+  }
+
+  /** The organic part of what evaporates, each solvent by its id, as the air rules take it. */
+  private List<Object> shares(FinishData finish) {
+    List<Object> shares = new ArrayList<>();
+    for (var share : EngineData.organic(finish, library)) {
+      shares.add(folded.value(new SolventShare(share.solvent().id(), share.massShare())));
+    }
+    return shares;
+  }
+
+  private Map<String, Object> solvents() {
+    return records(Kind.SOLVENTS, entry -> Optional.of(EngineData.solvent(entry)));
+  }
+
+  private Map<String, Object> adhesives() {
+    return records(Kind.ADHESIVES, entry -> Optional.of(EngineData.adhesive(entry)));
+  }
+
+  private Map<String, Object> bits() {
+    return records(Kind.ROUTER_BITS, entry -> Optional.of(EngineData.bit(entry)));
+  }
+
+  private List<Object> places() {
+    List<Object> places = new ArrayList<>();
+    for (Place place : Place.values()) {
+      Map<String, Object> row = new LinkedHashMap<>();
+      String id = place.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      row.put("id", id);
+      row.put("title", Character.toUpperCase(id.charAt(0)) + id.substring(1).replace('-', ' '));
+      row.put("words", words(place));
+      row.put("seasons", folded.value(place.seasons()));
+      places.add(row);
+    }
+    return places;
+  }
+
+  private static String words(Place place) {
+    return switch (place) {
+      case HEATED_ROOM -> "Heated in winter, windows open in summer.";
+      case CONDITIONED_ROOM -> "Heated, cooled and dried: a steady house.";
+      case UNHEATED_SHED -> "A garage or shed without heating.";
+      case OUTDOORS_COVERED -> "Outdoors under a roof, never rained on.";
+      case BOAT_CABIN -> "A closed cabin afloat: warm and dry in summer, damp at its mooring.";
+    };
+  }
+
+  private List<Object> grades() {
+    List<Object> grades = new ArrayList<>();
+    for (Grit grit : Grits.all(GritSystem.FEPA_P)) {
+      grades.add(List.of(grit.label(), grit.micron(), folded.value(grit)));
+    }
+    return grades;
+  }
+}

@@ -1,0 +1,213 @@
+package benchlore.generator.json;
+
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.Numeric;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * One object of a request. A key that is missing or of the wrong kind is an {@link
+ * IllegalArgumentException} that names it; one nobody asks for is left alone.
+ */
+final class Asked {
+  private static final int MOST_ITEMS = 10_000;
+  private final Node object;
+  private final String path;
+
+  private Asked(Node object, String path) {
+    this.object = object;
+    this.path = path;
+  }
+
+  /** The object a request is. */
+  static Asked of(Node request) {
+    return of(request, "request");
+  }
+
+  private static Asked of(Node value, String path) {
+    if (value.kind() != Node.Kind.OBJECT) {
+      throw wrong(path, "an object");
+    }
+    return new Asked(value, path);
+  }
+
+  private static IllegalArgumentException wrong(String path, String kind) {
+    return new IllegalArgumentException(path + " must be " + kind);
+  }
+
+  private Node value(String key, Node.Kind kind, String words) {
+    return checked(object.field(key), path(key), kind, words);
+  }
+
+  private static Node checked(Node value, String path, Node.Kind kind, String words) {
+    if (value.kind() != kind) {
+      throw wrong(path, words);
+    }
+    return value;
+  }
+
+  private String path(String key) {
+    return path + "." + key;
+  }
+
+  boolean has(String key) {
+    return object.field(key).kind() != Node.Kind.ABSENT;
+  }
+
+  double number(String key) {
+    return value(key, Node.Kind.NUMBER, "a number").number();
+  }
+
+  OptionalDouble optionalNumber(String key) {
+    return has(key) ? OptionalDouble.of(number(key)) : OptionalDouble.empty();
+  }
+
+  int whole(String key) {
+    double number = number(key);
+    if (number != Math.floor(number) || Math.abs(number) > 2e9) {
+      throw wrong(path(key), "a whole number");
+    }
+    return Numeric.round(number);
+  }
+
+  boolean flag(String key) {
+    return value(key, Node.Kind.FLAG, "true or false").flag();
+  }
+
+  String text(String key) {
+    return value(key, Node.Kind.TEXT, "a text").text();
+  }
+
+  <E extends Enum<E>> E word(String key, E[] values) {
+    return word(text(key), path(key), values);
+  }
+
+  <E extends Enum<E>> Optional<E> optionalWord(String key, E[] values) {
+    return has(key) ? Optional.of(word(key, values)) : Optional.empty();
+  }
+
+  private static <E extends Enum<E>> E word(String name, String path, E[] values) {
+    StringBuilder known = new StringBuilder("one of");
+    for (E value : values) {
+      if (value.name().equals(name)) {
+        return value;
+      }
+      known.append(' ').append(value.name());
+    }
+    throw wrong(path, known.toString());
+  }
+
+  /** Reads one item of a list. */
+  private interface Item<T> {
+    T read(Node item, String path);
+  }
+
+  private <T> List<T> items(String key, Item<T> reader) {
+    Node list = value(key, Node.Kind.LIST, "a list");
+    if (list.size() > MOST_ITEMS) {
+      throw wrong(path(key), "a list of at most " + MOST_ITEMS);
+    }
+    List<T> items = new ArrayList<>();
+    for (int i = 0; i < list.size(); i++) {
+      items.add(reader.read(list.item(i), path(key) + "[" + i + "]"));
+    }
+    return items;
+  }
+
+  <E extends Enum<E>> List<E> words(String key, E[] values) {
+    return items(
+        key, (item, at) -> word(checked(item, at, Node.Kind.TEXT, "a text").text(), at, values));
+  }
+
+  List<Double> numbers(String key) {
+    return items(key, (item, at) -> checked(item, at, Node.Kind.NUMBER, "a number").number());
+  }
+
+  <T> List<T> list(String key, Function<Asked, T> part) {
+    return items(key, (item, at) -> part.apply(of(item, at)));
+  }
+
+  Asked group(String key) {
+    return of(object.field(key), path(key));
+  }
+
+  <T> Optional<T> optional(String key, Function<Asked, T> part) {
+    return has(key) ? Optional.of(part.apply(group(key))) : Optional.empty();
+  }
+
+  Datum datum(String key) {
+    return datum(group(key));
+  }
+
+  Optional<Datum> optionalDatum(String key) {
+    return optional(key, Asked::datum);
+  }
+
+  private static Datum datum(Asked f) {
+    return new Datum(
+        f.number("low"), f.number("high"), f.word("unit", Unit.values()), f.provenance("from"));
+  }
+
+  Provenance provenance(String key) {
+    Asked f = group(key);
+    return new Provenance(
+        f.word("kind", Provenance.Kind.values()), f.text("title"), f.text("where"));
+  }
+
+  /** {@code 2027-01-12T18:30} or with seconds. */
+  LocalDateTime moment(String key) {
+    String text = text(key);
+    String at = path(key);
+    boolean seconds = text.length() == 19;
+    if (!seconds && text.length() != 16) {
+      throw wrong(at, "a moment such as 2027-01-12T18:30");
+    }
+    try {
+      return date(text, at)
+          .atTime(
+              digits(at, text, 11, 13),
+              digits(at, text, 14, 16),
+              seconds ? digits(at, text, 17, 19) : 0);
+    } catch (DateTimeException e) {
+      throw wrong(at, "a moment of the calendar");
+    }
+  }
+
+  /** Days such as {@code 2027-01-12}. */
+  List<LocalDate> days(String key) {
+    return items(key, (item, at) -> day(checked(item, at, Node.Kind.TEXT, "a day").text(), at));
+  }
+
+  private static LocalDate day(String text, String path) {
+    try {
+      return date(text, path);
+    } catch (DateTimeException e) {
+      throw wrong(path, "a day of the calendar");
+    }
+  }
+
+  private static LocalDate date(String text, String path) {
+    return LocalDate.of(
+        digits(path, text, 0, 4), digits(path, text, 5, 7), digits(path, text, 8, 10));
+  }
+
+  private static int digits(String path, String text, int from, int to) {
+    int value = 0;
+    for (int i = from; i < to; i++) {
+      int digit = i < text.length() ? text.charAt(i) - '0' : -1;
+      if (digit < 0 || digit > 9) {
+        throw wrong(path, "made of digits there");
+      }
+      value = value * 10 + digit;
+    }
+    return value;
+  }
+}

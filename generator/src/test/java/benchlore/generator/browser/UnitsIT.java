@@ -1,0 +1,107 @@
+package benchlore.generator.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebElement;
+
+/** The units switch: the page's own words by metric, the same figures by inches, remembered. */
+class UnitsIT {
+  private static final String METRIC_TWICE =
+      """
+      const units = window.benchlore.units;
+      return [...document.querySelectorAll('span.q[data-q]')].map(e => {
+        const high = e.dataset.h === undefined ? e.dataset.q : e.dataset.h;
+        const made = units.text(Number(e.dataset.q), Number(high), e.dataset.u);
+        return made === e.textContent ? '' : e.textContent + ' is made ' + made;
+      }).filter(Boolean);
+      """;
+  private static final String SAY =
+      "return window.benchlore.units.text(arguments[0], arguments[1], arguments[2])";
+
+  private static SiteFolder site;
+  private static Browser browser;
+
+  @BeforeAll
+  static void startBrowser() {
+    site = SiteFolder.fromBuild();
+    browser = Browser.start();
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    browser.close();
+  }
+
+  @AfterEach
+  void nothingWentWrongUnseen() {
+    browser.script("window.localStorage.clear()");
+    assertEquals(List.of(), browser.troubles(site.prefix()));
+  }
+
+  /** The generator and the page's script show a figure alike: every figure of many pages. */
+  @Test
+  void theScriptSaysWhatTheGeneratorWrote() {
+    List<String> pages = new ArrayList<>();
+    for (String page : site.files()) {
+      if (page.endsWith(".html") && page.contains("/") && Math.floorMod(page.hashCode(), 8) == 0) {
+        pages.add(page);
+      }
+    }
+    List<String> wrong = new ArrayList<>();
+    for (String page : pages) {
+      browser.open(site.address(page));
+      for (Object line : (List<?>) browser.script(METRIC_TWICE)) {
+        wrong.add(page + ": " + line);
+      }
+    }
+    assertEquals(List.of(), wrong);
+  }
+
+  @Test
+  void theSwitchTurnsEveryFigureAndIsRemembered() {
+    browser.open(site.address("router-bits/round-over-bit.html"));
+    WebElement button = browser.driver().findElement(By.id("units"));
+    String before = browser.text("main .q");
+    assertEquals("25.4 mm", before);
+    button.click();
+    assertEquals("1 in", browser.text("main .q"));
+    browser.open(site.address("router-bits/chamfer-bit.html"));
+    assertEquals("inch", browser.text("#units"));
+    browser.driver().findElement(By.id("units")).click();
+    browser.open(site.address("router-bits/round-over-bit.html"));
+    assertEquals(before, browser.text("main .q"));
+  }
+
+  /** Against conversions anyone can look up: the inch is 25.4 mm, water freezes at 32 °F. */
+  @Test
+  void imperialFiguresAreRight() {
+    browser.open(site.address("router-bits/round-over-bit.html"));
+    browser.script("window.benchlore.units.set('imperial')");
+    assertEquals("3/4\u00a0in", say(0.01905, 0.01905, "METRE"));
+    assertEquals("1 1/2–2\u00a0in", say(0.0381, 0.0508, "metre"));
+    assertEquals("0.004\u00a0in", say(0.0001016, 0.0001016, "metre"));
+    assertEquals("10\u00a0ft", say(3.048, 3.048, "metre"));
+    assertEquals("32\u00a0°F", say(0, 0, "celsius"));
+    assertEquals("68\u00a0°F", say(20, 20, "celsius"));
+    assertEquals("18\u00a0°F", say(10, 10, "celsius-difference"));
+    assertEquals("5\u00a0mil", say(127, 127, "micron"));
+    assertEquals("1\u00a0US gal", say(0.003785411784, 0.003785411784, "cubic-metre-liquid"));
+    assertEquals("16\u00a0US fl oz", say(0.000473176473, 0.000473176473, "cubic-metre-liquid"));
+    assertEquals("1\u00a0lb", say(0.45359237, 0.45359237, "kilogram"));
+    assertEquals("150\u00a0psi", say(1034213.593975254, 1034213.593975254, "pascal"));
+    assertEquals("100\u00a0cfm", say(0.0471947443, 0.0471947443, "cubic-metre-per-second"));
+    assertEquals("4\u00a0h", say(14400, 14400, "second"));
+    browser.script("window.benchlore.units.set('metric')");
+  }
+
+  private static Object say(double low, double high, String unit) {
+    return browser.script(SAY, low, high, unit);
+  }
+}
