@@ -150,7 +150,7 @@ public final class Site {
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(content.library(), pictures.ids());
+    ComparePages compare = new ComparePages(content.library(), pictures);
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
