@@ -100,6 +100,59 @@ public final class Drawings {
     return FaultDrawing.glyph(fault);
   }
 
+  /** A window mirrored in a film of this sheen, over a scale; {@code idPrefix} as above. */
+  public static String sheen(SheenSwatch swatch, String title, String idPrefix) {
+    return SheenDrawing.draw(Objects.requireNonNull(swatch, "swatch"), title, idPrefix);
+  }
+
+  /** The same without the scale, to stand beside others; {@code idPrefix} as above. */
+  public static String sheenPatch(SheenSwatch swatch, String title, String idPrefix) {
+    return SheenDrawing.patch(Objects.requireNonNull(swatch, "swatch"), title, idPrefix);
+  }
+
+  /**
+   * A joint with its parts drawn apart.
+   *
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   * @throws IllegalArgumentException if a size the joint is drawn by is missing
+   */
+  public static String joint(JointForm form, JointSizes sizes, String title, String idPrefix) {
+    return JointDrawing.draw(
+        Objects.requireNonNull(form, "form"),
+        Objects.requireNonNull(sizes, "sizes"),
+        title,
+        idPrefix);
+  }
+
+  /**
+   * The end of a board whose edge this bit has cut, five units a millimetre.
+   *
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   * @throws IllegalArgumentException if the geometry has {@link BitGeometry#problems}
+   */
+  public static String edgeCut(BitGeometry geometry, String title, String idPrefix) {
+    check(geometry);
+    return EdgeDrawing.cut(geometry, title, idPrefix);
+  }
+
+  /**
+   * The end of a board with an edge worked without a profile bit, at the same scale.
+   *
+   * @param sizeMm what is cut, 0 to 15
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   */
+  public static String edge(EdgeShape shape, double sizeMm, String title, String idPrefix) {
+    if (!(sizeMm >= 0 && sizeMm <= 15)) {
+      throw new IllegalArgumentException("sizeMm must be 0 to 15, is " + sizeMm);
+    }
+    return EdgeDrawing.shape(Objects.requireNonNull(shape, "shape"), sizeMm, title, idPrefix);
+  }
+
+  /** How a thing is done, without figures; {@code idPrefix} as above. */
+  public static String sketch(ShopSketch sketch, String title, String idPrefix) {
+    return SketchDrawing.draw(Objects.requireNonNull(sketch, "sketch"), title, idPrefix);
+  }
+
   private static void check(BitGeometry geometry) {
     List<String> problems = BitGeometry.problems(Objects.requireNonNull(geometry, "geometry"));
     if (!problems.isEmpty()) {

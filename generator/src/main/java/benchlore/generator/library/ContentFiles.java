@@ -18,7 +18,17 @@ final class ContentFiles {
   static final String TOOL_DRAWINGS = DRAWINGS + "/tools";
 
   /** Files beside the folders, each with a schema of its own name. */
-  static final List<String> SINGLE = List.of("lexicon", "shop", "finish-over-finish");
+  static final List<String> SINGLE =
+      List.of(
+          "lexicon",
+          "shop",
+          "finish-over-finish",
+          "adhesive-by-species",
+          "adhesive-by-use",
+          "finish-by-place",
+          "bit-by-job",
+          "joints",
+          "edge-profiles");
 
   private final Path content;
 

@@ -24,6 +24,8 @@ final class References {
           "solvent", Kind.SOLVENTS,
           "species", Kind.SPECIES,
           "adhesive", Kind.ADHESIVES,
+          "finish", Kind.FINISHES,
+          "bit", Kind.ROUTER_BITS,
           "record", Kind.FINISHES);
 
   private static final Pattern LOOSE_LINK = Pattern.compile("\\[\\[([^\\]|]*)(\\|[^\\]]*)?\\]\\]");
@@ -54,7 +56,11 @@ final class References {
   private void walk(JsonNode node, String pointer, String field) {
     if (node.isObject()) {
       checkRange(node, pointer);
-      node.properties().forEach(f -> walk(f.getValue(), pointer + "/" + f.getKey(), f.getKey()));
+      for (Map.Entry<String, JsonNode> inner : node.properties()) {
+        // A list of exceptions holds the same as the list it stands for.
+        String name = inner.getKey().equals("none-of") ? field : inner.getKey();
+        walk(inner.getValue(), pointer + "/" + inner.getKey(), name);
+      }
     } else if (node.isArray()) {
       for (int i = 0; i < node.size(); i++) {
         walk(node.get(i), pointer + "/" + i, field);

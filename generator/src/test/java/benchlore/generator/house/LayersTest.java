@@ -26,12 +26,13 @@ final class LayersTest {
           "library", Set.of(),
           "units", Set.of(),
           "drawing", Set.of(),
-          "planning", Set.of("library", "drawing"),
+          "tables", Set.of("library"),
+          "planning", Set.of("library", "drawing", "tables"),
           "find", Set.of("library"),
           "json", Set.of(),
           "export", Set.of("library", "planning", "units", "json", "find"),
           // A plan's calendar stands beside its page, the planner's data among its scripts.
-          "site", Set.of("library", "planning", "drawing", "find", "units", "export"),
+          "site", Set.of("library", "planning", "drawing", "find", "units", "export", "tables"),
           "browser", Set.of("json"),
           "cli", Set.of("library", "planning", "site", "export"));
 
