@@ -34,18 +34,23 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
    * @param last the request of the coat before
    * @param times how that coat dries
    * @param sessions the shop's hours and how long a coat takes
+   * @param now it does not go on before this moment
    * @return empty if there is no such moment within 14 days of the coat being ready
    */
   static Optional<NextCoat> after(
-      int number, DryingRequest last, DryingTimes times, CoatSessions sessions) {
+      int number,
+      DryingRequest last,
+      DryingTimes times,
+      CoatSessions sessions,
+      Optional<LocalDateTime> now) {
     FinishData finish = last.finish();
     ScuffReason scuff = planned(number, finish, times);
     if (scuff != ScuffReason.NONE) {
-      return first(sands(times), true, last, sessions).map(s -> new NextCoat(s, scuff));
+      return first(later(sands(times), now), true, last, sessions).map(s -> new NextCoat(s, scuff));
     }
-    Optional<LocalDateTime> start = first(opens(times), false, last, sessions);
+    Optional<LocalDateTime> start = first(later(opens(times), now), false, last, sessions);
     if (start.isPresent() && missed(finish, times, start.get())) {
-      return first(afterMiss(finish, times), true, last, sessions)
+      return first(later(afterMiss(finish, times), now), true, last, sessions)
           .map(s -> new NextCoat(s, ScuffReason.WINDOW_MISSED));
     }
     return start.map(s -> new NextCoat(s, scuff));
@@ -80,6 +85,17 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
       next = sessions.first(from.withMinute(0).withSecond(0).withNano(0).plusHours(1), scuffed);
     }
     return passable;
+  }
+
+  /** A coat that is on: scuffed where it had to be, past its window where it was. */
+  static NextCoat laid(int number, FinishData finish, DryingTimes times, LocalDateTime start) {
+    ScuffReason planned = planned(number, finish, times);
+    boolean missed = planned == ScuffReason.NONE && missed(finish, times, start);
+    return new NextCoat(start, missed ? ScuffReason.WINDOW_MISSED : planned);
+  }
+
+  private static LocalDateTime later(LocalDateTime moment, Optional<LocalDateTime> now) {
+    return now.isPresent() && now.get().isAfter(moment) ? now.get() : moment;
   }
 
   private static ScuffReason planned(int number, FinishData finish, DryingTimes times) {

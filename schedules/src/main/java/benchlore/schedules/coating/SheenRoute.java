@@ -93,7 +93,7 @@ public final class SheenRoute {
   }
 
   private int grade() {
-    return Numeric.round(finish.betweenCoatGrade().mid());
+    return Numeric.round(finish.betweenCoatGrade().high());
   }
 
   private SheenStep coat() {

@@ -28,6 +28,8 @@ final class GlueSessions {
   private final PlanRequest request;
   private final Draft draft;
   private final List<Busy> busy = new ArrayList<>();
+  private final List<Slot> glued;
+  private final List<Slot> unclamped;
   private LocalDateTime machine;
   private double cubicMetre;
 
@@ -35,6 +37,8 @@ final class GlueSessions {
     this.request = request;
     this.draft = draft;
     this.machine = draft.ready();
+    this.glued = new ArrayList<>(request.progress().run("glue-"));
+    this.unclamped = new ArrayList<>(request.progress().run("clamps-off-"));
   }
 
   /** From when every joint may be machined. */
@@ -68,6 +72,9 @@ final class GlueSessions {
   }
 
   private Optional<GlueSession> next(Part part, String name, int joints, int stage) {
+    if (!glued.isEmpty()) {
+      return asDone(part, name, joints, stage);
+    }
     LocalDateTime from = draft.ready();
     LocalDateTime latest = from.plusDays(PlanRules.GLUE_DAYS);
     List<Refusal> reasons = List.of();
@@ -94,6 +101,25 @@ final class GlueSessions {
     return Optional.empty();
   }
 
+  /** The session at the time it was done at, whatever the shop's hours say. */
+  private Optional<GlueSession> asDone(Part part, String name, int joints, int stage) {
+    Slot work = glued.remove(0);
+    Answer<GlueUpSchedule> answer = GlueUp.plan(question(part, name, joints, work.start()));
+    if (answer instanceof Answer.Given<GlueUpSchedule> given) {
+      boolean whole = given.value().batches().size() == 1 && stage == 1;
+      return book(whole ? name : name + ", stage " + stage, work, given);
+    }
+    draft.refuse(((Answer.Refused<GlueUpSchedule>) answer).reasons());
+    return Optional.empty();
+  }
+
+  /** When the clamps come off: when they did, or the first free moment after the clamp time. */
+  private Optional<Slot> off(GlueUpSchedule.Batch batch) {
+    return unclamped.isEmpty()
+        ? draft.unbroken("taking clamps off", batch.clampsOff(), PlanRules.UNCLAMP.high())
+        : Optional.of(unclamped.remove(0));
+  }
+
   /** The stretch from this start on, if it is free as long as the work takes. */
   private Optional<Slot> work(GlueUpSchedule schedule, LocalDateTime start) {
     GlueUpSchedule.Batch first = schedule.batches().get(0);
@@ -107,8 +133,7 @@ final class GlueSessions {
     draft.take(work);
     draft.readyFrom(work.end());
     GlueUpSchedule.Batch batch = given.value().batches().get(0);
-    Optional<Slot> off =
-        draft.unbroken("taking clamps off", batch.clampsOff(), PlanRules.UNCLAMP.high());
+    Optional<Slot> off = off(batch);
     if (off.isEmpty()) {
       return Optional.empty();
     }
