@@ -32,7 +32,9 @@ final class LayersTest {
           Map.entry("json", Set.of()),
           Map.entry("export", Set.of("library", "planning", "units", "json", "find")),
           // A plan's calendar stands beside its page, the planner's data among its scripts.
-          Map.entry("site", Set.of("library", "planning", "drawing", "find", "units", "export", "tables")),
+          Map.entry(
+              "site",
+              Set.of("library", "planning", "drawing", "find", "units", "export", "tables")),
           Map.entry("browser", Set.of("json")),
           Map.entry("cli", Set.of("library", "planning", "site", "export")));
 
