@@ -51,7 +51,7 @@ final class ProjectJson {
 
   private static Progress progress(Asked f) {
     return new Progress(
-        f.has("now") ? Optional.of(f.moment("now")) : Optional.empty(),
+        f.has("resume") ? Optional.of(f.moment("resume")) : Optional.empty(),
         f.list(
             "done",
             d ->

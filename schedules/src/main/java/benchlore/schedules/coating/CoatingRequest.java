@@ -26,17 +26,17 @@ public record CoatingRequest(
    * Coats that are on already: they stay where they are, the others follow.
    *
    * @param starts when each went on, in order; the first is the request's start
-   * @param now no other coat goes on before this moment
+   * @param resume no other coat goes on before this moment
    */
-  public record Laid(List<LocalDateTime> starts, Optional<LocalDateTime> now) {
+  public record Laid(List<LocalDateTime> starts, Optional<LocalDateTime> resume) {
     /** None yet. */
     public static final Laid NONE = new Laid(List.of(), Optional.empty());
 
     /** Copies the list; refuses null. */
     public Laid {
       starts = List.copyOf(starts);
-      if (now == null) {
-        throw new NullPointerException("now");
+      if (resume == null) {
+        throw new NullPointerException("resume");
       }
     }
   }

@@ -252,7 +252,7 @@ final class CoatSteps {
         start,
         sessions,
         request.coats().sheen(),
-        new CoatingRequest.Laid(laid(), request.progress().now()));
+        new CoatingRequest.Laid(laid(), request.progress().resume()));
   }
 
   /** When the coats went on that are done. */

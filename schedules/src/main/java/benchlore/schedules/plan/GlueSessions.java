@@ -84,7 +84,8 @@ final class GlueSessions {
         return Optional.empty();
       }
       LocalDateTime start = slot.get().start();
-      Answer<GlueUpSchedule> answer = GlueUp.plan(question(part, name, joints, start));
+      Answer<GlueUpSchedule> answer =
+          GlueUp.plan(question(part, name, joints, start, freeClamps(start)));
       if (answer instanceof Answer.Given<GlueUpSchedule> given) {
         Optional<Slot> work = work(given.value(), start);
         if (work.isPresent()) {
@@ -101,10 +102,14 @@ final class GlueSessions {
     return Optional.empty();
   }
 
-  /** The session at the time it was done at, whatever the shop's hours say. */
+  /**
+   * The session at the time it was done at, whatever the shop's hours say; there were clamps
+   * enough, or it would not be done.
+   */
   private Optional<GlueSession> asDone(Part part, String name, int joints, int stage) {
     Slot work = glued.remove(0);
-    Answer<GlueUpSchedule> answer = GlueUp.plan(question(part, name, joints, work.start()));
+    Answer<GlueUpSchedule> answer =
+        GlueUp.plan(question(part, name, joints, work.start(), request.shop().clamps().count()));
     if (answer instanceof Answer.Given<GlueUpSchedule> given) {
       boolean whole = given.value().batches().size() == 1 && stage == 1;
       return book(whole ? name : name + ", stage " + stage, work, given);
@@ -145,11 +150,12 @@ final class GlueSessions {
     return Optional.of(new GlueSession(label, work, off.get(), given));
   }
 
-  private GlueUpRequest question(Part part, String name, int joints, LocalDateTime start) {
+  private GlueUpRequest question(
+      Part part, String name, int joints, LocalDateTime start, int clamps) {
     WoodData wood = request.materials().wood();
     double moist = 1 + request.moisturePercent() / 100;
     double density = wood.specificGravity().low() * 1000 * moist;
-    GlueUpRequest.Clamps clamps = request.shop().clamps();
+    GlueUpRequest.Clamps shop = request.shop().clamps();
     return new GlueUpRequest(
         request.materials().adhesive(),
         List.of(
@@ -167,7 +173,7 @@ final class GlueSessions {
             List.of(request.moisturePercent(), request.moisturePercent()),
             PlanRules.SINCE_JOINTED.high()),
         new GlueUpRequest.Clamps(
-            freeClamps(start), clamps.forceNewton(), clamps.caulDepthMetre(), clamps.headMetre()),
+            clamps, shop.forceNewton(), shop.caulDepthMetre(), shop.headMetre()),
         request.shop().climate(),
         start,
         GlueUpRequest.Pace.usual(request.shop().people()));

@@ -8,13 +8,14 @@ import java.util.Optional;
 
 /**
  * How far a project has got: a plan made from it keeps what is done at the time it was done, and
- * lays out the rest from now on. So a step done late, or a coat that went on in the cold, moves all
- * that follows.
+ * lays out the rest from resume on. So a step done late, or a coat that went on in the cold, moves
+ * all that follows.
  *
- * @param now nothing that is not done yet starts before this moment; empty before the work begins
+ * @param resume nothing that is not done yet starts before this moment; empty before the work
+ *     begins
  * @param done what is done
  */
-public record Progress(Optional<LocalDateTime> now, List<Done> done) {
+public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
   /** Nothing is done. */
   public static final Progress NONE = new Progress(Optional.empty(), List.of());
 
@@ -36,8 +37,8 @@ public record Progress(Optional<LocalDateTime> now, List<Done> done) {
 
   /** Copies the list; refuses nulls. */
   public Progress {
-    if (now == null) {
-      throw new NullPointerException("now");
+    if (resume == null) {
+      throw new NullPointerException("resume");
     }
     done = List.copyOf(done);
   }
@@ -65,8 +66,8 @@ public record Progress(Optional<LocalDateTime> now, List<Done> done) {
     return run;
   }
 
-  /** The moment, or now if that is later. */
+  /** The moment, or resume if that is later. */
   LocalDateTime notBefore(LocalDateTime moment) {
-    return now.isPresent() && now.get().isAfter(moment) ? now.get() : moment;
+    return resume.isPresent() && resume.get().isAfter(moment) ? resume.get() : moment;
   }
 }
