@@ -26,11 +26,12 @@ public record CoatingRequest(
    * Coats that are on already: they stay where they are, the others follow.
    *
    * @param starts when each went on, in order; the first is the request's start
+   * @param scuffed whether the last of them is scuffed for the next already
    * @param resume no other coat goes on before this moment
    */
-  public record Laid(List<LocalDateTime> starts, Optional<LocalDateTime> resume) {
+  public record Laid(List<LocalDateTime> starts, boolean scuffed, Optional<LocalDateTime> resume) {
     /** None yet. */
-    public static final Laid NONE = new Laid(List.of(), Optional.empty());
+    public static final Laid NONE = new Laid(List.of(), false, Optional.empty());
 
     /** Copies the list; refuses null. */
     public Laid {

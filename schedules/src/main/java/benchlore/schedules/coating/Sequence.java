@@ -110,7 +110,13 @@ final class Sequence {
     List<LocalDateTime> laid = request.laid().starts();
     return number <= laid.size()
         ? Optional.of(NextCoat.laid(number, finish, times, laid.get(number - 1)))
-        : NextCoat.after(number, coat, times, request.sessions(), request.laid().resume());
+        : NextCoat.after(
+            number,
+            coat,
+            times,
+            request.sessions(),
+            new NextCoat.Begun(
+                number == laid.size() + 1 && request.laid().scuffed(), request.laid().resume()));
   }
 
   private List<Refusal> add(

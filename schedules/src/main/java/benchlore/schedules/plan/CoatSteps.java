@@ -247,12 +247,7 @@ final class CoatSteps {
             request.coats().method(),
             SprayGun.HVLP);
     return new CoatingRequest(
-        quantity,
-        request.shop().climate(),
-        start,
-        sessions,
-        request.coats().sheen(),
-        new CoatingRequest.Laid(laid(), request.progress().resume()));
+        quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
   }
 
   /** When the coats went on that are done. */
@@ -262,6 +257,12 @@ final class CoatSteps {
       laid.add(slot.start());
     }
     return laid;
+  }
+
+  private CoatingRequest.Laid laidSoFar() {
+    List<LocalDateTime> laid = laid();
+    boolean scuffed = !request.progress().slots("scuff-" + (laid.size() + 1)).isEmpty();
+    return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
   }
 
   /** When this step was done, or when it is planned. */
