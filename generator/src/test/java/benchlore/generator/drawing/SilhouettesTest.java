@@ -200,7 +200,7 @@ final class SilhouettesTest {
   @Test
   void theSmallPictureSaysItsScale() {
     Shape rod = Shape.rect(new Point(0, 0), new Point(430, 40), 0);
-    Silhouette.Part part = new Silhouette.Part(Material.METAL, rod, Optional.empty(), false);
+    Silhouette.Part part = new Silhouette.Part(Material.METAL, rod, Optional.empty(), false, false);
     for (boolean level : new boolean[] {true, false}) {
       Silhouette tool =
           new Silhouette(
@@ -209,6 +209,21 @@ final class SilhouettesTest {
       double held = level ? 430 : 470 / Math.sqrt(2);
       assertEquals(48 * held / 43, Drawings.glyphSideMm(tool), 1e-9);
     }
+  }
+
+  @Test
+  void whatStandsAsideIsNotPartOfTheSize() {
+    Shape block = Shape.rect(new Point(0, 0), new Point(10, 10), 0);
+    List<Silhouette.Part> parts =
+        List.of(
+            new Silhouette.Part(Material.WOOD, block, Optional.empty(), false, false),
+            new Silhouette.Part(Material.WOOD, block.shifted(20, 5), Optional.empty(), true, true));
+    Silhouette tool =
+        new Silhouette(
+            Silhouette.View.SIDE, "A block.", false, 10, 10, parts, List.of(), List.of());
+    assertEquals(10, tool.drawnWide(), 1e-9);
+    assertEquals(10, tool.drawnHigh(), 1e-9);
+    assertEquals(30, tool.box().wide(), 1e-9);
   }
 
   @Test
