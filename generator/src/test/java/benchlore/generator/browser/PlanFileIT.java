@@ -97,8 +97,7 @@ class PlanFileIT {
               .answer()
               .fold(given -> PlanCalendar.render(planned, given.value()), refused -> "");
       // The driver drops the carriage returns of a text, so they travel as words.
-      assertEquals(
-          expected.replace("\r", "<CR>"), browser.script(CALENDAR), planned.id());
+      assertEquals(expected.replace("\r", "<CR>"), browser.script(CALENDAR), planned.id());
     }
   }
 
@@ -111,8 +110,8 @@ class PlanFileIT {
                 "no plan file",
                 "title: [",
                 "YAML",
-                yaml(content.plans().get(0)).replace("black-cherry", "cheery"),
-                "",
+                yaml(content.plans().get(0)).replace("species: white-ash", "species: cheery"),
+                "Wood",
                 yaml(content.plans().get(0)).replace("count: 1", "count: 1000"),
                 "How many")
             .entrySet()) {

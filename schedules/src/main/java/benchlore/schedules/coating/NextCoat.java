@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.Optional;
 
@@ -74,8 +75,8 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
       LocalDateTime ready, boolean scuffed, DryingRequest like, CoatSessions sessions) {
     Optional<LocalDateTime> passable = Optional.empty();
     Optional<LocalDateTime> next = sessions.first(ready, scuffed);
-    LocalDateTime last = ready.plusHours(HOURS_TO_LOOK);
-    LocalDateTime worthWaiting = ready.plusHours(SOUND_HOURS);
+    LocalDateTime last = WallTime.plus(ready, HOURS_TO_LOOK * 3600.0);
+    LocalDateTime worthWaiting = WallTime.plus(ready, SOUND_HOURS * 3600.0);
     while (next.isPresent() && !next.get().isAfter(last)) {
       LocalDateTime moment = next.get();
       if (moment.isAfter(worthWaiting) && passable.isPresent()) {
@@ -90,8 +91,8 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
         boolean stands = !WetHours.tooCold(coat, times.get());
         passable = passable.isEmpty() && stands ? next : passable;
       }
-      LocalDateTime from = scuffed ? moment.minus(sessions.scuff()) : moment;
-      next = sessions.first(from.withMinute(0).withSecond(0).withNano(0).plusHours(1), scuffed);
+      LocalDateTime from = scuffed ? WallTime.plus(moment, -sessions.scuff().getSeconds()) : moment;
+      next = sessions.first(WallTime.plus(WallTime.hour(from), 3600), scuffed);
     }
     return passable;
   }

@@ -8,6 +8,7 @@ import benchlore.schedules.air.Release;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
+import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
@@ -27,6 +28,7 @@ import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -128,12 +130,12 @@ final class CoatSteps {
             "coat-" + coat.number(),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
-            when("coat-" + coat.number(), coat.start(), coat.start().plusSeconds(coatSeconds)),
+            when("coat-" + coat.number(), coat.start(), WallTime.plus(coat.start(), coatSeconds)),
             notes(coats, coat, air),
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
-    draft.readyFrom(coat.start().plusSeconds(coatSeconds));
+    draft.readyFrom(WallTime.plus(coat.start(), coatSeconds));
   }
 
   /**
@@ -163,7 +165,7 @@ final class CoatSteps {
   }
 
   private Step scuff(CoatStep coat) {
-    LocalDateTime start = coat.start().minusSeconds(scuffSeconds);
+    LocalDateTime start = WallTime.plus(coat.start(), -scuffSeconds);
     String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
     return new Step(
         "scuff-" + coat.number(),
@@ -301,13 +303,13 @@ final class CoatSteps {
     List<String> told = new ArrayList<>();
     for (CoatStep coat : coats.coats()) {
       String sheen = coat.sheen().map(SheenWords::of).orElse("");
-      if (told.contains(sheen)) {
+      if (Checks.among(told, sheen)) {
         continue;
       }
       told.add(sheen);
       int same = 0;
       for (CoatStep other : coats.coats()) {
-        same = other.sheen().equals(coat.sheen()) ? same + 1 : same;
+        same = other.sheen().orElse(null) == coat.sheen().orElse(null) ? same + 1 : same;
       }
       String what = sheen.isEmpty() ? "finish" : "finish, " + sheen;
       draft.buy(
@@ -319,6 +321,7 @@ final class CoatSteps {
   }
 
   private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    char first = words.charAt(0);
+    return first >= 'a' && first <= 'z' ? (char) (first - 32) + words.substring(1) : words;
   }
 }

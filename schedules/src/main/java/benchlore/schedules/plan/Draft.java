@@ -3,6 +3,7 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +63,7 @@ final class Draft {
   /** The steps in order of their start; steps that start together stay in the order laid. */
   List<Step> steps() {
     List<Step> ordered = new ArrayList<>(steps);
-    ordered.sort((a, b) -> a.start().compareTo(b.start()));
+    ordered.sort((a, b) -> WallTime.compare(a.start(), b.start()));
     return ordered;
   }
 

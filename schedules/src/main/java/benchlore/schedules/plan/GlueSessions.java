@@ -6,6 +6,7 @@ import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.wood.WoodData;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -76,7 +77,7 @@ final class GlueSessions {
       return asDone(part, name, joints, stage);
     }
     LocalDateTime from = draft.ready();
-    LocalDateTime latest = from.plusDays(PlanRules.GLUE_DAYS);
+    LocalDateTime latest = WallTime.plus(from, PlanRules.GLUE_DAYS * 86_400.0);
     List<Refusal> reasons = List.of();
     while (from.isBefore(latest)) {
       Optional<Slot> slot = draft.unbroken("a glue-up", from, PlanRules.AROUND_A_GLUE_UP.high());
@@ -96,7 +97,7 @@ final class GlueSessions {
       } else {
         reasons = ((Answer.Refused<GlueUpSchedule>) answer).reasons();
       }
-      from = start.plusHours(1);
+      from = WallTime.plus(start, 3600);
     }
     draft.refuse(reasons);
     return Optional.empty();
