@@ -56,6 +56,11 @@ public final class Drawings {
     return SilhouetteGlyph.draw(Objects.requireNonNull(tool, "tool"));
   }
 
+  /** How many millimetres the side of a tool's small picture stands for. */
+  public static double glyphSideMm(Silhouette tool) {
+    return SilhouetteGlyph.sideMm(Objects.requireNonNull(tool, "tool"));
+  }
+
   /** End and face of a board with its growth rings; {@code idPrefix} as above. */
   public static String boardGrain(BoardCut cut, String title, String idPrefix) {
     Objects.requireNonNull(cut, "cut");

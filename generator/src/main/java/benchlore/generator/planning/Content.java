@@ -69,12 +69,15 @@ public record Content(
     }
     Loaded<List<Planned>> plans = Plans.all(folder, library);
     Loaded<List<Table>> tables = TableFiles.load(folder, library);
-    Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
     List<Problem> problems = new ArrayList<>(plans.problems());
     problems.addAll(tables.problems());
-    problems.addAll(shop.problems());
     if (!problems.isEmpty()) {
-      return Loaded.failed(problems.stream().distinct().toList());
+      return Loaded.failed(problems);
+    }
+    // Where there are plans, they have told what is wrong with the shop.
+    Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
+    if (shop.value().isEmpty()) {
+      return Loaded.failed(shop.problems());
     }
     return Loaded.of(
         new Content(

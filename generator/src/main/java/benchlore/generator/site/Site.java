@@ -102,6 +102,8 @@ public final class Site {
                 kinds,
                 "plans",
                 planCards(),
+                "planners",
+                planners(),
                 "tables",
                 TablePage.cards(content.tables()))));
   }
@@ -148,7 +150,7 @@ public final class Site {
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(content.library(), pictures.ids());
+    ComparePages compare = new ComparePages(content.library(), pictures);
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
@@ -223,9 +225,14 @@ public final class Site {
     return cards;
   }
 
+  /** None without a shop: a planner's form starts as the shop is. */
+  private List<PlannerPages.Planner> planners() {
+    return content.shop().isPresent() ? PlannerPages.all() : List.of();
+  }
+
   private void plannerPages() throws IOException {
-    if (content.shop().isEmpty()) {
-      return; // Nothing to begin from: a planner's form starts as the shop is.
+    if (planners().isEmpty()) {
+      return;
     }
     PlannerPages planners = new PlannerPages(content.library(), content.shop().get());
     Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
@@ -258,6 +265,7 @@ public final class Site {
     values.putIfAbsent("root", "");
     values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
     values.put("allKinds", Kind.values());
+    values.put("canPlan", !planners().isEmpty());
     files.put(path, templates.render(template, values));
   }
 }

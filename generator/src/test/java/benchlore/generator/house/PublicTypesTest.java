@@ -39,8 +39,8 @@ final class PublicTypesTest {
           Map.entry("schedules.coating", 35),
           Map.entry("schedules.cutting", 12),
           Map.entry("schedules.glueup", 5),
-          Map.entry("schedules.numeric", 1),
-          Map.entry("schedules.plan", 9),
+          Map.entry("schedules.numeric", 2),
+          Map.entry("schedules.plan", 10),
           Map.entry("schedules.room", 3),
           Map.entry("schedules.sanding", 35),
           Map.entry("schedules.wood", 14));
