@@ -142,7 +142,7 @@ class RunIT {
             const plan = window.benchlore.last.answer.value;
             const names = window.benchlore.project.names();
             const card = window.benchlore.card('x', plan, names, 'https://shop.example/planner/finish.html#coats=3');
-            const file = window.benchlore.card('x', plan, names, 'file:///home/x.html');
+            const file = window.benchlore.card('x', plan, names, 'file:///x.html');
             return [card.querySelectorAll('.card-code').length, file.querySelectorAll('.card-code').length]""");
     assertEquals(List.of(1L, 0L), svg);
   }
