@@ -31,7 +31,7 @@
     var li = element('li', first ? 'hit hit-first' : 'hit');
     var a = element('a');
     a.href = root + d.url;
-    if (d.kind === 'router-bits') {
+    if (d.picture) {
       var img = element('img', 'hit-picture');
       img.src = root + 'drawings/' + d.id + '.svg';
       img.alt = '';

@@ -210,7 +210,7 @@
   function label() {
     if (button) {
       button.textContent = system === 'metric' ? 'mm' : 'inch';
-      button.setAttribute('aria-label', 'Units: ' + (system === 'metric' ? 'metric' : 'inches and Fahrenheit') + ', change');
+      button.setAttribute('aria-label', button.textContent + ' (' + (system === 'metric' ? 'metric' : 'inches and Fahrenheit') + '): change the units');
     }
   }
 

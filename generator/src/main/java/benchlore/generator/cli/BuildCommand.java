@@ -48,15 +48,7 @@ final class BuildCommand implements Callable<Integer> {
     }
     Content whole = loaded.value().get();
     progress.stage("render");
-    SortedMap<String, byte[]> files =
-        Site.render(
-            new Site.Input(
-                whole.library(),
-                whole.lexicon(),
-                whole.over(),
-                whole.plans(),
-                whole.shop(),
-                template));
+    SortedMap<String, byte[]> files = Site.render(whole, template);
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();

@@ -34,6 +34,7 @@ final class CheckCommand implements Callable<Integer> {
             out.println(
                 String.format("%5d %s", count, kind.title().toLowerCase(java.util.Locale.ROOT)));
           }
+          out.println(String.format("%5d tools drawn", loaded.value().get().drawings().size()));
           out.println(String.format("%5d plans", loaded.value().get().plans().size()));
           out.println("No problems.");
           out.flush();

@@ -33,4 +33,25 @@ record Box(double x0, double z0, double x1, double z1) {
     }
     return points;
   }
+
+  double wide() {
+    return x1 - x0;
+  }
+
+  double high() {
+    return z1 - z0;
+  }
+
+  Point middle() {
+    return new Point((x0 + x1) / 2, (z0 + z1) / 2);
+  }
+
+  Box with(Point p) {
+    return new Box(
+        Math.min(x0, p.x()), Math.min(z0, p.z()), Math.max(x1, p.x()), Math.max(z1, p.z()));
+  }
+
+  Box with(Box other) {
+    return with(new Point(other.x0, other.z0)).with(new Point(other.x1, other.z1));
+  }
 }

@@ -58,7 +58,7 @@ final class GritDrawing {
   }
 
   private static void grains(Svg svg, double size) {
-    Scatter scatter = new Scatter();
+    Scatter scatter = new Scatter(20_011);
     double pitch = size * PITCH;
     StringBuilder all = new StringBuilder();
     int row = 0;
@@ -85,15 +85,5 @@ final class GritDrawing {
       trail = trail == null ? new Trail(px, py) : trail.to(px, py);
     }
     return trail == null ? "" : trail.closed();
-  }
-
-  /** A fixed run of numbers from -1 to 1 that looks random: a linear congruence, always alike. */
-  private static final class Scatter {
-    private long state = 20_011;
-
-    double next() {
-      state = (state * 1_103_515_245L + 12_345L) & 0x7fffffffL;
-      return state / (double) 0x40000000L - 1;
-    }
   }
 }

@@ -1,12 +1,23 @@
 package benchlore.generator.drawing;
 
-/** A place in a section through the bit's axis: {@code x} out from the axis, {@code z} up. */
-record Point(double x, double z) {
+/**
+ * A place in a drawing, millimetres: {@code x} to the right, {@code z} up. In a section through a
+ * bit, x is out from the axis.
+ *
+ * @param x to the right
+ * @param z up
+ */
+public record Point(double x, double z) {
   Point mirrored() {
     return new Point(-x, z);
   }
 
   double distance(Point other) {
     return Math.hypot(other.x - x, other.z - z);
+  }
+
+  /** The place a share of the way to another. */
+  Point towards(Point other, double share) {
+    return new Point(x + (other.x - x) * share, z + (other.z - z) * share);
   }
 }

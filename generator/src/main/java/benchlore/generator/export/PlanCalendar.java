@@ -162,10 +162,12 @@ public final class PlanCalendar {
       String id = "recoat-" + coat.number();
       String over = "Recoat over coat " + coat.number();
       VEvent event = event(id, over + " opens", opens.get(), closes.orElse(opens.get()));
+      if (closes.isPresent()) {
+        event.setDescription("After it closes, scuff the whole coat before the next.");
+      }
       event.setTransparency(true);
       alarm(event, over + ": the window opens", 0, Related.START);
       if (closes.isPresent()) {
-        event.setDescription("After it closes, scuff the whole coat before the next.");
         alarm(event, over + ": the window closes in 2 hours", 120, Related.END);
       }
       calendar.addEvent(event);

@@ -18,6 +18,9 @@ public final class Key {
   /** Questions in a row at most, the picking from a list counted. */
   public static final int MOST_QUESTIONS = 6;
 
+  /** Answers to choose from at most; a question with more among the records left is not asked. */
+  public static final int MOST_ANSWERS = 12;
+
   private static final int FEW = 4;
 
   /**
@@ -96,7 +99,11 @@ public final class Key {
   private static double rest(List<Entry> entries, KeyQuestion question) {
     double sum = 0;
     int count = 0;
-    for (List<Entry> group : groups(entries, question).values()) {
+    Map<String, List<Entry>> groups = groups(entries, question);
+    if (groups.size() > MOST_ANSWERS) {
+      return Double.MAX_VALUE;
+    }
+    for (List<Entry> group : groups.values()) {
       sum += (double) group.size() * group.size();
       count += group.size();
     }

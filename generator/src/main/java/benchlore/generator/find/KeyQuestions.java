@@ -1,9 +1,9 @@
 package benchlore.generator.find;
 
+import static benchlore.generator.find.Wordings.words;
+
 import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -54,25 +54,6 @@ public final class KeyQuestions {
           "upcut", "twisted like a drill",
           "downcut", "twisted the other way from a drill",
           "compression", "twisted both ways, meeting in the middle");
-  private static final Map<String, String> APPEARED =
-      words(
-          "in-the-board", "it was in the board already",
-          "while-machining", "while machining",
-          "while-glueing", "while glueing",
-          "while-sanding", "while sanding",
-          "while-coating", "while the finish went on",
-          "while-drying", "while it dried",
-          "after-days", "days later",
-          "after-months", "months later");
-  private static final Map<String, String> ON =
-      words(
-          "bare-wood", "on bare wood",
-          "glue-line", "at a glue line",
-          "film", "in a film of varnish or lacquer",
-          "oil", "on an oiled surface",
-          "stain", "in the colour",
-          "assembly", "in the whole assembly",
-          "edge", "along an edge or end");
 
   private KeyQuestions() {}
 
@@ -80,17 +61,35 @@ public final class KeyQuestions {
   public static List<KeyQuestion> of(Kind kind) {
     return switch (kind) {
       case ROUTER_BITS -> bits();
-      case DEFECTS -> faults();
-      case TOOLS -> tools();
-      case SPECIES, FINISHES, ADHESIVES, ABRASIVES, SOLVENTS, FASTENERS, TECHNIQUES -> List.of();
+      case DEFECTS -> FaultQuestions.all();
+      case TOOLS -> ToolQuestions.all();
+      case SPECIES, FINISHES, SHEENS, ADHESIVES, ABRASIVES, SOLVENTS, FASTENERS, TECHNIQUES ->
+          List.of();
+    };
+  }
+
+  /**
+   * A fault's closed-list words and how a reader is asked for them, in the order asked.
+   *
+   * @param fact {@code appeared}, {@code on} or {@code look}
+   */
+  public static Map<String, String> ofFault(String fact) {
+    return switch (fact) {
+      case "appeared" -> FaultQuestions.APPEARED;
+      case "on" -> FaultQuestions.ON;
+      case "look" -> FaultQuestions.LOOK;
+      default -> throw new IllegalArgumentException("fact must be appeared, on or look: " + fact);
     };
   }
 
   private static List<KeyQuestion> bits() {
     return List.of(
-        one("Is there a little wheel (a bearing), and where?", BEARING, "bearing-place"),
-        one("What does it leave in the wood?", LEAVES, "shape"),
-        one("How do its cutting edges run?", FLUTES, "flute-form"),
+        Wordings.of(
+            "Is there a little wheel (a bearing), and where?",
+            BEARING,
+            e -> List.of(e.facts().group("bearing").words("place"))),
+        Wordings.one("What does it leave in the wood?", LEAVES, "shape"),
+        Wordings.one("How do its cutting edges run?", FLUTES, "flute-form"),
         new KeyQuestion(
             "How wide is the cutter?",
             List.of("thinner than a pencil", "up to a thumb's width", "wider than a thumb"),
@@ -99,38 +98,6 @@ public final class KeyQuestions {
             "What is it driven by?",
             List.of("a hand-held router", "a router table", "a CNC machine"),
             KeyQuestions::machines));
-  }
-
-  private static List<KeyQuestion> faults() {
-    return List.of(many("When did it show?", APPEARED, "appeared"), many("Where is it?", ON, "on"));
-  }
-
-  private static List<KeyQuestion> tools() {
-    return List.of(
-        one(
-            "What is it for?",
-            words(
-                "hand", "cutting or shaping by hand",
-                "power", "cutting or shaping with a motor",
-                "cnc", "part of a CNC machine",
-                "holding", "holding the work",
-                "measuring", "measuring",
-                "marking", "marking out",
-                "spraying", "spraying finish",
-                "sanding", "sanding",
-                "extraction", "catching dust",
-                "protective", "protecting you",
-                "finishing", "putting finish on",
-                "jig", "guiding another tool"),
-            "group"),
-        one(
-            "What drives it?",
-            words(
-                "none", "only your hands",
-                "mains", "a cord and plug",
-                "battery", "a battery",
-                "air", "compressed air"),
-            "powered"));
   }
 
   private static String width(double metre) {
@@ -151,35 +118,5 @@ public final class KeyQuestions {
       fitting.add(words.get(machine));
     }
     return fitting;
-  }
-
-  private static KeyQuestion one(String question, Map<String, String> words, String key) {
-    return new KeyQuestion(
-        question,
-        words.values().stream().distinct().toList(),
-        entry -> Set.of(words.get(word(entry.facts(), key))));
-  }
-
-  private static String word(Facts facts, String key) {
-    return key.equals("bearing-place") ? facts.group("bearing").words("place") : facts.words(key);
-  }
-
-  private static KeyQuestion many(String question, Map<String, String> words, String key) {
-    return new KeyQuestion(
-        question,
-        words.values().stream().distinct().toList(),
-        entry -> {
-          Set<String> fitting = new LinkedHashSet<>();
-          entry.facts().list(key).forEach(word -> fitting.add(words.get(word)));
-          return fitting;
-        });
-  }
-
-  private static Map<String, String> words(String... pairs) {
-    Map<String, String> words = new LinkedHashMap<>();
-    for (int i = 0; i < pairs.length; i += 2) {
-      words.put(pairs[i], pairs[i + 1]);
-    }
-    return words;
   }
 }

@@ -11,10 +11,24 @@ import java.util.stream.Stream;
 /** The files of a content folder, in order of name, and what lies there that nobody would read. */
 final class ContentFiles {
   private static final String YAML = ".yaml";
+  private static final String DRAWINGS = "drawings";
   private static final List<String> OTHER_FOLDERS = List.of("schema", "sources", "plans");
 
+  /** Where the drawings of tools are kept. */
+  static final String TOOL_DRAWINGS = DRAWINGS + "/tools";
+
   /** Files beside the folders, each with a schema of its own name. */
-  static final List<String> SINGLE = List.of("lexicon", "shop", "finish-over-finish");
+  static final List<String> SINGLE =
+      List.of(
+          "lexicon",
+          "shop",
+          "finish-over-finish",
+          "adhesive-by-species",
+          "adhesive-by-use",
+          "finish-by-place",
+          "bit-by-job",
+          "joints",
+          "edge-profiles");
 
   private final Path content;
 
@@ -62,6 +76,8 @@ final class ContentFiles {
       String name = name(path);
       if (!Files.isDirectory(path)) {
         strayFile(path, SINGLE.contains(id(path)) && name.endsWith(YAML), problems);
+      } else if (name.equals(DRAWINGS)) {
+        strayDrawings(path, problems);
       } else if (Kind.of(name).isPresent() || OTHER_FOLDERS.contains(name)) {
         for (Path file : list(path)) {
           strayFile(file, name.equals("schema") || name(file).endsWith(YAML), problems);
@@ -73,9 +89,21 @@ final class ContentFiles {
     return problems;
   }
 
+  private void strayDrawings(Path drawings, List<Problem> problems) throws IOException {
+    for (Path path : list(drawings)) {
+      boolean tools = Files.isDirectory(path) && TOOL_DRAWINGS.endsWith("/" + name(path));
+      for (Path file : tools ? list(path) : List.of(path)) {
+        strayFile(file, tools && name(file).endsWith(YAML), problems);
+      }
+    }
+  }
+
   private Problem strayFolder(Path path, String name) {
     List<String> known =
-        Stream.concat(Stream.of(Kind.values()).map(Kind::folder), OTHER_FOLDERS.stream()).toList();
+        Stream.concat(
+                Stream.of(Kind.values()).map(Kind::folder),
+                Stream.concat(OTHER_FOLDERS.stream(), Stream.of(DRAWINGS)))
+            .toList();
     String todo =
         Suggestions.nearest(name, known)
             .map(near -> "Did you mean `" + near + "`?")

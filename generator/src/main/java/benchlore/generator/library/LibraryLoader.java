@@ -19,6 +19,8 @@ import java.util.Set;
  * be read is.
  */
 public final class LibraryLoader {
+  private static final String SILHOUETTES = "silhouettes";
+
   private final ContentFiles files;
   private final SchemaSet schemas;
   private final List<Problem> problems = new ArrayList<>();
@@ -68,6 +70,20 @@ public final class LibraryLoader {
     return loader.problems.isEmpty() ? Loaded.of(facts) : Loaded.failed(loader.problems);
   }
 
+  /**
+   * Loads the drawings of tools, already checked by {@link #load(Path)}.
+   *
+   * @param content the content folder
+   * @param library its records
+   * @return the facts of each by the tool's id, or every problem
+   * @throws IOException if a file can't be read
+   */
+  public static Loaded<Map<String, Facts>> loadDrawings(Path content, Library library)
+      throws IOException {
+    List<Path> found = new ContentFiles(content).in(ContentFiles.TOOL_DRAWINGS);
+    return loadFacts(content, found, SILHOUETTES, library);
+  }
+
   private Loaded<Library> load() throws IOException {
     RecordIds ids = new RecordIds();
     Map<String, Source> sources = new LinkedHashMap<>();
@@ -80,6 +96,7 @@ public final class LibraryLoader {
       records.put(kind, readFolder(kind.folder(), ids));
     }
     readFolder("plans", ids);
+    List<YamlFile> drawings = readFolder(ContentFiles.TOOL_DRAWINGS, SILHOUETTES, ids);
     for (String single : ContentFiles.SINGLE) {
       Optional<Path> file = files.single(single);
       if (file.isPresent()) {
@@ -88,6 +105,9 @@ public final class LibraryLoader {
     }
     problems.addAll(ids.problems());
     problems.addAll(files.strays());
+    for (YamlFile drawing : drawings) {
+      problems.addAll(References.checkId(drawing, ids, Kind.TOOLS));
+    }
     checkReferences(ids);
     if (!problems.isEmpty()) {
       return Loaded.failed(problems);
@@ -108,10 +128,15 @@ public final class LibraryLoader {
   }
 
   private List<YamlFile> readFolder(String folder, RecordIds ids) throws IOException {
+    return readFolder(folder, folder, ids);
+  }
+
+  private List<YamlFile> readFolder(String folder, String schema, RecordIds ids)
+      throws IOException {
     List<YamlFile> sound = new ArrayList<>();
     for (Path file : files.in(folder)) {
-      ids.addFile(file, folder);
-      Optional<YamlFile> yaml = read(file, folder, ids);
+      ids.addFile(file, schema);
+      Optional<YamlFile> yaml = read(file, schema, ids);
       yaml.ifPresent(sound::add);
     }
     return sound;

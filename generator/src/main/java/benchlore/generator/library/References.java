@@ -24,6 +24,8 @@ final class References {
           "solvent", Kind.SOLVENTS,
           "species", Kind.SPECIES,
           "adhesive", Kind.ADHESIVES,
+          "finish", Kind.FINISHES,
+          "bit", Kind.ROUTER_BITS,
           "record", Kind.FINISHES);
 
   private static final Pattern LOOSE_LINK = Pattern.compile("\\[\\[([^\\]|]*)(\\|[^\\]]*)?\\]\\]");
@@ -44,10 +46,21 @@ final class References {
     return List.copyOf(references.problems);
   }
 
+  /** The problem of a file whose own id must be that of a record of one kind. */
+  static List<Problem> checkId(YamlFile yaml, RecordIds ids, Kind wanted) {
+    References references = new References(yaml, ids);
+    references.checkKind(yaml.root().path("id").asText(), "/id", wanted);
+    return List.copyOf(references.problems);
+  }
+
   private void walk(JsonNode node, String pointer, String field) {
     if (node.isObject()) {
       checkRange(node, pointer);
-      node.properties().forEach(f -> walk(f.getValue(), pointer + "/" + f.getKey(), f.getKey()));
+      for (Map.Entry<String, JsonNode> inner : node.properties()) {
+        // A list of exceptions holds the same as the list it stands for.
+        String name = inner.getKey().equals("none-of") ? field : inner.getKey();
+        walk(inner.getValue(), pointer + "/" + inner.getKey(), name);
+      }
     } else if (node.isArray()) {
       for (int i = 0; i < node.size(); i++) {
         walk(node.get(i), pointer + "/" + i, field);

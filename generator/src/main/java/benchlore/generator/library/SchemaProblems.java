@@ -64,6 +64,8 @@ final class SchemaProblems {
       case "minimum" ->
           spot.problem(text + " is too small", "The least accepted is " + limit + ".");
       case "maximum" -> spot.problem(text + " is too large", "The most accepted is " + limit + ".");
+      case "exclusiveMinimum" ->
+          spot.problem(text + " is too small", "Write more than " + limit + ".");
       case "pattern" -> spot.problem(text + " has the wrong form", form(error));
       case "minLength" -> spot.problem("this text is too short", "Write it out.");
       case "minItems" ->

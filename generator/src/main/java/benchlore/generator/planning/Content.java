@@ -5,11 +5,13 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
 import benchlore.generator.library.Loaded;
 import benchlore.generator.library.Problem;
+import benchlore.generator.tables.Table;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,20 +22,32 @@ import java.util.Optional;
  * @param library every record
  * @param lexicon lay words for the finder
  * @param over what finish may go over what
+ * @param tables what goes with what
+ * @param joints joints with the sizes they are drawn by
+ * @param edges edge profiles
  * @param plans each plan with its answer, by file name
  * @param shop the shop they are made in, if the folder holds one
+ * @param drawings each tool's drawing, by the tool's id
  */
 public record Content(
     Library library,
     List<Facts> lexicon,
     List<OverRule> over,
+    List<Table> tables,
+    List<Facts> joints,
+    List<Facts> edges,
     List<Planned> plans,
-    Optional<Shop> shop) {
-  /** Copies the lists. */
+    Optional<Shop> shop,
+    Map<String, ToolDrawing> drawings) {
+  /** Copies the lists and the map. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
+    tables = List.copyOf(tables);
+    joints = List.copyOf(joints);
+    edges = List.copyOf(edges);
     plans = List.copyOf(plans);
+    drawings = Map.copyOf(drawings);
   }
 
   /**
@@ -49,20 +63,33 @@ public record Content(
       return Loaded.failed(loaded.problems());
     }
     Library library = loaded.value().get();
-    Loaded<List<Planned>> plans = Plans.all(folder, library);
-    if (plans.value().isEmpty()) {
-      return Loaded.failed(plans.problems());
+    Loaded<Map<String, ToolDrawing>> drawings = ToolDrawing.load(folder, library);
+    if (drawings.value().isEmpty()) {
+      return Loaded.failed(drawings.problems());
     }
+    Loaded<List<Planned>> plans = Plans.all(folder, library);
+    Loaded<List<Table>> tables = TableFiles.load(folder, library);
+    List<Problem> problems = new ArrayList<>(plans.problems());
+    problems.addAll(tables.problems());
+    if (!problems.isEmpty()) {
+      return Loaded.failed(problems);
+    }
+    // Where there are plans, they have told what is wrong with the shop.
     Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
-    return shop.value().isEmpty()
-        ? Loaded.failed(shop.problems())
-        : Loaded.of(
-            new Content(
-                library,
-                groups(folder, "lexicon", "words", library),
-                OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
-                plans.value().get(),
-                shop.value().get()));
+    if (shop.value().isEmpty()) {
+      return Loaded.failed(shop.problems());
+    }
+    return Loaded.of(
+        new Content(
+            library,
+            groups(folder, "lexicon", "words", library),
+            OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
+            tables.value().get(),
+            groups(folder, "joints", "rows", library),
+            groups(folder, "edge-profiles", "rows", library),
+            plans.value().get(),
+            shop.value().get(),
+            drawings.value().get()));
   }
 
   /**

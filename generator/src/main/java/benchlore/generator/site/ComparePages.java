@@ -14,11 +14,13 @@ final class ComparePages {
   private static final String ROOT = "../";
 
   private final Library library;
+  private final Pictures pictures;
   private final Markdown markdown;
   private final FactViews views;
 
-  ComparePages(Library library) {
+  ComparePages(Library library, Pictures pictures) {
     this.library = library;
+    this.pictures = pictures;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -38,7 +40,9 @@ final class ComparePages {
       record.put("title", entry.title());
       record.put("url", ROOT + entry.url());
       record.put(
-          "picture", kind == Kind.ROUTER_BITS ? ROOT + "drawings/" + entry.id() + ".svg" : "");
+          "picture",
+          pictures.ids().contains(entry.id()) ? ROOT + "drawings/" + entry.id() + ".svg" : "");
+      pictures.sideMm(entry.id()).ifPresent(mm -> record.put("side", mm));
       record.put("rows", rows(entry));
       Map<String, String> tell = new LinkedHashMap<>();
       for (Mistaken mistaken : entry.mistaken()) {

@@ -4,14 +4,19 @@ import benchlore.generator.drawing.BoardCut;
 import benchlore.generator.drawing.ClampSpread;
 import benchlore.generator.drawing.Drawings;
 import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Prose;
 import benchlore.generator.planning.EngineData;
+import benchlore.generator.planning.ToolDrawing;
 import benchlore.generator.units.Display;
 import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.wood.Movement;
 import benchlore.schedules.wood.WoodData;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,14 +30,58 @@ final class RecordDrawings {
   private RecordDrawings() {}
 
   /** Drawings fit for the record; none for most kinds. */
-  static List<BitDrawings.Figure> of(Entry entry) {
+  static List<BitDrawings.Figure> of(Entry entry, Optional<ToolDrawing> tool) {
+    List<BitDrawings.Figure> figures =
+        new ArrayList<>(tool.map(t -> tool(entry, t)).stream().toList());
+    figures.addAll(ofKind(entry));
+    return figures;
+  }
+
+  private static List<BitDrawings.Figure> ofKind(Entry entry) {
     return switch (entry.kind()) {
       case ROUTER_BITS -> BitDrawings.of(entry);
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
       case ABRASIVES -> grains(entry);
-      case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : List.of();
-      case FINISHES, ADHESIVES, SOLVENTS, FASTENERS, DEFECTS -> List.of();
+      case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : SketchDrawings.of(entry);
+      case SHEENS -> List.of(SheenDrawings.of(entry));
+      case DEFECTS -> fault(entry);
+      case FINISHES, ADHESIVES, SOLVENTS, FASTENERS -> List.of();
     };
+  }
+
+  private static List<BitDrawings.Figure> fault(Entry entry) {
+    String looks = Prose.plain(entry.text().looks());
+    return Drawings.fault(entry.id(), entry.title(), looks, "fault").stream()
+        .map(svg -> new BitDrawings.Figure(svg, "The look of it, simplified"))
+        .toList();
+  }
+
+  private static BitDrawings.Figure tool(Entry entry, ToolDrawing tool) {
+    String size =
+        Display.text(tool.size().datum("wide")) + " by " + Display.text(tool.size().datum("high"));
+    return new BitDrawings.Figure(
+        Drawings.tool(tool.silhouette(), entry.title(), "tool"),
+        "To scale; teeth and threads too fine to see are drawn coarser. As drawn "
+            + size
+            + ", "
+            + origin(tool.size())
+            + ".");
+  }
+
+  /** Where a drawing's size comes from, in a few words. */
+  private static String origin(Facts size) {
+    List<String> origins = new ArrayList<>();
+    for (String side : List.of("wide", "high")) {
+      Provenance from = size.datum(side).from();
+      String words =
+          from.kind() == Provenance.Kind.SOURCE
+              ? from.title() + ", " + from.where()
+              : Labels.trust(from.kind()).toLowerCase(Locale.ROOT);
+      if (!origins.contains(words)) {
+        origins.add(words);
+      }
+    }
+    return String.join(" and ", origins);
   }
 
   /** How a board of this wood moves in width, sawn flat and quartered. */

@@ -5,21 +5,30 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Mistaken;
 import benchlore.generator.library.Name;
+import benchlore.generator.planning.ToolDrawing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the template of a record's page needs. */
 final class RecordPage {
   private static final String ROOT = "../";
 
   private final Library library;
+  private final Map<String, ToolDrawing> drawings;
+  private final JointDrawings joints;
   private final Markdown markdown;
   private final FactViews views;
+  private final TableLinks tables;
 
-  RecordPage(Library library) {
+  RecordPage(
+      Library library, Map<String, ToolDrawing> drawings, JointDrawings joints, TableLinks tables) {
     this.library = library;
+    this.drawings = drawings;
+    this.joints = joints;
+    this.tables = tables;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -45,8 +54,16 @@ final class RecordPage {
     values.put("causes", groups(entry.facts(), "causes", "cause", "sign", "cure", "prevention"));
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
-    values.put("drawings", RecordDrawings.of(entry));
+    values.put("drawings", drawings(entry));
+    values.put("goesWith", tables.of(entry));
     return values;
+  }
+
+  private List<BitDrawings.Figure> drawings(Entry entry) {
+    Optional<ToolDrawing> tool = Optional.ofNullable(drawings.get(entry.id()));
+    List<BitDrawings.Figure> figures = new ArrayList<>(RecordDrawings.of(entry, tool));
+    figures.addAll(joints.of(entry));
+    return figures;
   }
 
   private static List<String> shownNames(Entry entry) {

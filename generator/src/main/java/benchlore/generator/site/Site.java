@@ -8,17 +8,15 @@ import benchlore.generator.find.KeyQuestion;
 import benchlore.generator.find.KeyQuestions;
 import benchlore.generator.find.ScriptData;
 import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
 import benchlore.generator.library.Prose;
 import benchlore.generator.library.Source;
+import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
+import benchlore.generator.tables.Table;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.plan.ProjectPlan;
-import benchlore.schedules.plan.Shop;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -27,7 +25,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -36,68 +33,52 @@ import java.util.stream.Stream;
 public final class Site {
   private static final List<String> COPIED = List.of("css", "js", "vendor");
 
-  /**
-   * What a site is made of.
-   *
-   * @param library every record
-   * @param lexicon lay words for the finder
-   * @param over what finish may go over what
-   * @param plans planned projects
-   * @param shop the shop they are made in
-   * @param template the template folder
-   */
-  public record Input(
-      Library library,
-      List<Facts> lexicon,
-      List<OverRule> over,
-      List<Planned> plans,
-      Optional<Shop> shop,
-      Path template) {
-    /** Copies the lists. */
-    public Input {
-      lexicon = List.copyOf(lexicon);
-      over = List.copyOf(over);
-      plans = List.copyOf(plans);
-    }
-  }
-
-  private final Input input;
+  private final Content content;
+  private final Path template;
   private final Templates templates;
+  private final Pictures pictures;
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
-  private Site(Input input) {
-    this.input = input;
-    this.templates = new Templates(input.template().resolve("pages"));
+  private Site(Content content, Path template) {
+    this.content = content;
+    this.template = template;
+    this.templates = new Templates(template.resolve("pages"));
+    this.pictures = new Pictures(content.library(), content.drawings());
   }
 
   /**
    * Renders the site.
    *
-   * @param input what it is made of
+   * @param content what it is made of
+   * @param template the template folder
    * @return bytes by path, relative to the site's folder, with forward slashes
    * @throws IOException if a template can't be read
    */
-  public static SortedMap<String, byte[]> render(Input input) throws IOException {
-    Site site = new Site(input);
+  public static SortedMap<String, byte[]> render(Content content, Path template)
+      throws IOException {
+    Site site = new Site(content, template);
     site.copyAssets();
     site.frontPage();
     site.kindPages();
     site.recordPages();
     site.comparePages();
     site.keyPages();
+    site.page(
+        FaultsPage.URL, "faults", new FaultsPage(content.library(), site.pictures.ids()).values());
     site.tablePages();
     site.planPages();
+    site.plannerPages();
     site.sourcesPage();
-    String finder = FinderData.script(input.library(), input.lexicon());
+    String finder = FinderData.script(content.library(), content.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
-    String planner = PlannerData.script(input.library(), input.over(), input.shop());
+    String planner = PlannerData.script(content.library(), content.over(), content.shop());
     site.files.put("js/planner-data.js", planner.getBytes(StandardCharsets.UTF_8));
     return site.files;
   }
 
   private void copyAssets() throws IOException {
     for (String folder : COPIED) {
-      Path from = input.template().resolve(folder);
+      Path from = template.resolve(folder);
       try (Stream<Path> found = Files.walk(from)) {
         for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
           String name = folder + "/" + from.relativize(file).toString().replace('\\', '/');
@@ -110,15 +91,27 @@ public final class Site {
   private void frontPage() throws IOException {
     List<Map<String, Object>> kinds = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      kinds.add(Map.of("kind", kind, "count", input.library().of(kind).size()));
+      kinds.add(Map.of("kind", kind, "count", content.library().of(kind).size()));
     }
-    page("index.html", "front", new HashMap<>(Map.of("kinds", kinds, "plans", planCards())));
+    page(
+        "index.html",
+        "front",
+        new HashMap<>(
+            Map.of(
+                "kinds",
+                kinds,
+                "plans",
+                planCards(),
+                "planners",
+                planners(),
+                "tables",
+                TablePage.cards(content.tables()))));
   }
 
   private void kindPages() throws IOException {
     for (Kind kind : Kind.values()) {
       List<Map<String, Object>> cards = new ArrayList<>();
-      for (Entry entry : input.library().of(kind)) {
+      for (Entry entry : content.library().of(kind)) {
         cards.add(
             Map.of(
                 "entry",
@@ -126,7 +119,7 @@ public final class Site {
                 "does",
                 Prose.plain(entry.text().does()),
                 "picture",
-                kind == Kind.ROUTER_BITS));
+                pictures.ids().contains(entry.id())));
       }
       page(
           kind.folder() + "/index.html",
@@ -145,17 +138,19 @@ public final class Site {
   }
 
   private void recordPages() throws IOException {
-    RecordPage record = new RecordPage(input.library());
-    for (Entry entry : input.library().entries().values()) {
+    RecordPage record =
+        new RecordPage(
+            content.library(), content.drawings(), joints(), new TableLinks(content.tables()));
+    for (Entry entry : content.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
-      if (entry.kind() == Kind.ROUTER_BITS) {
-        files.put("drawings/" + entry.id() + ".svg", BitDrawings.picture(entry));
-      }
+    }
+    for (String id : pictures.ids()) {
+      files.put("drawings/" + id + ".svg", pictures.file(id));
     }
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(input.library());
+    ComparePages compare = new ComparePages(content.library(), pictures);
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
@@ -166,7 +161,7 @@ public final class Site {
   private void keyPages() throws IOException {
     for (Kind kind : Kind.values()) {
       List<KeyQuestion> questions = KeyQuestions.of(kind);
-      List<Entry> entries = input.library().of(kind);
+      List<Entry> entries = content.library().of(kind);
       if (questions.isEmpty() || entries.isEmpty()) {
         continue;
       }
@@ -176,6 +171,7 @@ public final class Site {
       values.put("root", "../");
       values.put("kind", kind);
       values.put("plain", plain);
+      values.put("pictures", pictures.ids());
       values.put("most", Key.MOST_QUESTIONS);
       values.put("node", Key.grow(entries, questions));
       page("key/" + kind.folder() + ".html", "key", values);
@@ -183,14 +179,35 @@ public final class Site {
   }
 
   private void tablePages() throws IOException {
-    FinishOverPage over = new FinishOverPage(input.library(), input.over());
+    FinishOverPage over = new FinishOverPage(content.library(), content.over());
     page(FinishOverPage.URL, "finish-over-finish", over.values());
+    for (Table table : content.tables()) {
+      for (TablePage page : TablePage.both(content.library(), table)) {
+        page(page.url(), "table", page.values());
+      }
+      TableWholePage whole = new TableWholePage(table);
+      page(whole.url(), "table-whole", whole.values());
+    }
+    Map<String, Object> list = new HashMap<>();
+    list.put("root", "../");
+    list.put("tables", TablePage.cards(content.tables()));
+    list.put("rules", TablePage.rules(content.tables()));
+    page("tables/index.html", "tables", list);
+    JointsPage joints = new JointsPage(content.library(), joints());
+    page(JointsPage.URL, "joints", joints.values());
+    EdgesPage edges = new EdgesPage(content.library(), content.edges());
+    page(EdgesPage.URL, "edge-profiles", edges.values());
+    page(SheensPage.URL, "sheens", new SheensPage(content.library()).values());
+  }
+
+  private JointDrawings joints() {
+    return new JointDrawings(content.joints());
   }
 
   private void planPages() throws IOException {
     page("plans/index.html", "plans", new HashMap<>(Map.of("plans", planCards(), "root", "../")));
-    for (Planned planned : input.plans()) {
-      PlanPage plan = new PlanPage(input.library(), planned);
+    for (Planned planned : content.plans()) {
+      PlanPage plan = new PlanPage(content.library(), planned);
       page(plan.url(), "plan", plan.values());
       if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
         String calendar = PlanCalendar.render(planned, given.value());
@@ -201,17 +218,38 @@ public final class Site {
 
   private List<Map<String, String>> planCards() {
     List<Map<String, String>> cards = new ArrayList<>();
-    for (Planned planned : input.plans()) {
-      PlanPage plan = new PlanPage(input.library(), planned);
+    for (Planned planned : content.plans()) {
+      PlanPage plan = new PlanPage(content.library(), planned);
       cards.add(Map.of("title", planned.title(), "url", plan.url(), "short", plan.shortly()));
     }
     return cards;
   }
 
+  /** None without a shop: a planner's form starts as the shop is. */
+  private List<PlannerPages.Planner> planners() {
+    return content.shop().isPresent() ? PlannerPages.all() : List.of();
+  }
+
+  private void plannerPages() throws IOException {
+    if (planners().isEmpty()) {
+      return;
+    }
+    PlannerPages planners = new PlannerPages(content.library(), content.shop().get());
+    Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
+    page(PlannerPages.FOLDER + "index.html", "planners", list);
+    for (PlannerPages.Planner planner : PlannerPages.all()) {
+      page(
+          PlannerPages.FOLDER + planner.url(),
+          "planner-" + planner.name(),
+          planners.values(planner));
+    }
+  }
+
   private void sourcesPage() throws IOException {
-    SourceCounts counts = new SourceCounts(input.library());
+    SourceCounts counts =
+        new SourceCounts(content.library(), content.drawings().values(), content.tables());
     List<Map<String, Object>> sources = new ArrayList<>();
-    for (Source source : input.library().sources().values()) {
+    for (Source source : content.library().sources().values()) {
       sources.add(Map.of("source", source, "count", counts.of(source.id())));
     }
     Map<String, Object> values = new HashMap<>();
@@ -225,8 +263,9 @@ public final class Site {
 
   private void page(String path, String template, Map<String, Object> values) throws IOException {
     values.putIfAbsent("root", "");
-    values.put("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
+    values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
     values.put("allKinds", Kind.values());
+    values.put("canPlan", !planners().isEmpty());
     files.put(path, templates.render(template, values));
   }
 }

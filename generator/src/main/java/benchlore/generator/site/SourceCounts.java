@@ -3,21 +3,33 @@ package benchlore.generator.site;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Fact;
 import benchlore.generator.library.Library;
+import benchlore.generator.planning.ToolDrawing;
+import benchlore.generator.tables.Table;
 import benchlore.schedules.answer.Provenance;
+import java.util.Collection;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** How many figures rest on each source, and on none. */
+/** How many figures and rules rest on each source, and how many figures on none. */
 final class SourceCounts {
   private final Map<Provenance.Kind, Integer> byKind = new EnumMap<>(Provenance.Kind.class);
   private final Map<String, Integer> bySource = new TreeMap<>();
 
-  SourceCounts(Library library) {
+  SourceCounts(Library library, Collection<ToolDrawing> drawings, List<Table> tables) {
+    for (Table table : tables) {
+      for (Table.Reason reason : table.reasons()) {
+        if (!reason.source().isEmpty()) {
+          bySource.merge(reason.source(), 1, Integer::sum);
+        }
+      }
+    }
     for (Entry entry : library.entries().values()) {
       count(entry.facts().data());
       entry.facts().figures().forEach(this::count);
     }
+    drawings.forEach(drawing -> count(drawing.size().data()));
   }
 
   int of(Provenance.Kind kind) {

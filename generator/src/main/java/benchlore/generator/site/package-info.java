@@ -3,6 +3,7 @@
  *
  * <p>Enter at {@link benchlore.generator.site.Site} (pages as bytes) and {@link
  * benchlore.generator.site.SiteWriter} (to a folder). May depend on {@code library}, {@code
- * drawing}, {@code find} and {@code planning}, and on the template and Markdown libraries.
+ * drawing}, {@code find}, {@code planning} and {@code tables}, and on the template and Markdown
+ * libraries.
  */
 package benchlore.generator.site;

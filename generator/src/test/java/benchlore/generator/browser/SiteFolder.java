@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -16,6 +17,18 @@ import java.util.stream.Stream;
  */
 record SiteFolder(Path root) {
   private static final String PLANS = "plans";
+  private static final String TABLES = "tables";
+
+  /** Folders with a list page that are no shelves of records. */
+  private static final Set<String> NO_SHELVES = Set.of(PLANS, TABLES, "planner");
+
+  /** One page of each template that the tables have; the larger ones differ in length alone. */
+  private static final List<String> TABLE_FORMS =
+      List.of(
+          "tables/index.html",
+          "tables/finish-over-finish.html",
+          "tables/finish-by-place.html",
+          "tables/finish-by-place-whole.html");
 
   SiteFolder {
     Objects.requireNonNull(root, "root");
@@ -59,12 +72,12 @@ record SiteFolder(Path root) {
     return files().stream().filter(file -> file.endsWith(".html")).toList();
   }
 
-  /** The folders that hold a list page, plans apart, sorted. */
+  /** The shelves: folders that hold the list page of a kind of record, sorted. */
   List<String> shelves() {
     return pages().stream()
         .filter(page -> page.endsWith("/index.html"))
         .map(page -> page.substring(0, page.length() - "/index.html".length()))
-        .filter(folder -> !folder.equals(PLANS))
+        .filter(folder -> !NO_SHELVES.contains(folder))
         .toList();
   }
 
@@ -80,23 +93,29 @@ record SiteFolder(Path root) {
     return pages().stream().filter(page -> page.startsWith(PLANS + "/")).toList();
   }
 
+  /** The list of tables and every table. */
+  List<String> tablePages() {
+    return pages().stream().filter(page -> page.startsWith(TABLES + "/")).toList();
+  }
+
   /** The pages that set records of a shelf side by side. */
   List<String> comparePages() {
     return pages().stream().filter(page -> page.startsWith("compare/")).toList();
   }
 
   /**
-   * One page of each sort: the pages at the top, one list, every plan page, and of every other
-   * folder the longest page, since it uses most of its template.
+   * One page of each sort: the pages at the top, one list, every plan page, every table page, and
+   * of every other folder the longest page, since it uses most of its template.
    */
   List<String> oneOfEachSort() {
     List<String> sorts =
         new ArrayList<>(pages().stream().filter(page -> !page.contains("/")).toList());
     sorts.add(shelves().get(0) + "/index.html");
     sorts.addAll(planPages());
+    sorts.addAll(tablePages().stream().filter(TABLE_FORMS::contains).toList());
     for (String folder : folders()) {
       records(folder).stream()
-          .filter(page -> !folder.equals(PLANS))
+          .filter(page -> !folder.equals(PLANS) && !folder.equals(TABLES))
           .max(Comparator.comparingLong(this::size))
           .ifPresent(sorts::add);
     }

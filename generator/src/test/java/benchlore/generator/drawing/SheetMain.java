@@ -29,6 +29,11 @@ final class SheetMain {
       page.append("<span style='display:inline-block'>").append(Drawings.glyph(bit));
       page.append("</span>");
     }
+    for (String fault : FaultDrawing.names()) {
+      page.append("<span style='display:inline-block;width:120px;margin:6px'>").append(fault);
+      page.append(Drawings.fault(fault, fault, fault, "f-" + fault).orElseThrow());
+      page.append("</span>");
+    }
     page.append("</p><main>");
     for (Map.Entry<String, BitGeometry> e : SampleBits.all().entrySet()) {
       String name = e.getKey();
@@ -44,6 +49,12 @@ final class SheetMain {
     }
     page.append(Drawings.clampCone(new ClampSpread(40, 90, 250), "clamps", "k-1"));
     page.append(Drawings.clampCone(new ClampSpread(40, 70, 160), "clamps", "k-2"));
+    for (JointForm form : JointForm.values()) {
+      String name = form.word();
+      page.append("<div>").append(name);
+      page.append(Drawings.joint(form, SampleJoints.sizes(form), name, "j-" + name));
+      page.append("</div>");
+    }
     return page.append("</main>").toString();
   }
 }

@@ -11,6 +11,8 @@ import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -21,6 +23,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** The keys grown from the real records: no record out of reach, no dead end, no long chain. */
 class KeyTest {
+  private static final int LONGEST_LIST = 8;
+
   private static Library library;
 
   @BeforeAll
@@ -50,6 +54,35 @@ class KeyTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(
+      value = Kind.class,
+      names = {"ROUTER_BITS", "TOOLS", "DEFECTS"})
+  void noLastListIsLong(Kind kind) {
+    List<List<String>> lists = new ArrayList<>();
+    lists(Key.grow(library.of(kind), KeyQuestions.of(kind)), lists);
+    List<String> longest =
+        lists.stream().max(Comparator.comparingInt(List::size)).orElse(List.of());
+    System.out.println(
+        "key of "
+            + kind.folder()
+            + ": "
+            + lists.size()
+            + " last lists, longest "
+            + longest.size()
+            + " "
+            + longest);
+    assertTrue(longest.size() <= LONGEST_LIST, () -> longest.size() + ": " + longest);
+  }
+
+  @Test
+  void noQuestionHasMoreAnswersThanAPageCanHold() {
+    for (Kind kind : List.of(Kind.ROUTER_BITS, Kind.TOOLS, Kind.DEFECTS)) {
+      assertTrue(
+          mostAnswers(Key.grow(library.of(kind), KeyQuestions.of(kind))) <= Key.MOST_ANSWERS);
+    }
+  }
+
   @Test
   void fewRecordsAreOnlyListed() {
     List<Entry> three = library.of(Kind.ROUTER_BITS).subList(0, 3);
@@ -61,6 +94,21 @@ class KeyTest {
     KeyQuestion question = new KeyQuestion("Colour?", List.of("red"), entry -> Set.of("blue"));
     Entry entry = library.of(Kind.TOOLS).get(0);
     assertThrows(IllegalStateException.class, () -> question.of(entry));
+  }
+
+  private static void lists(Key.Node node, List<List<String>> lists) {
+    if (node.leaf()) {
+      lists.add(node.entries().stream().map(Entry::id).toList());
+    }
+    node.answers().forEach(answer -> lists(answer.then(), lists));
+  }
+
+  private static int mostAnswers(Key.Node node) {
+    int most = node.answers().size();
+    for (Key.Answer answer : node.answers()) {
+      most = Math.max(most, mostAnswers(answer.then()));
+    }
+    return most;
   }
 
   private static void check(Key.Node node) {

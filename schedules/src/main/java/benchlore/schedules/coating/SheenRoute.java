@@ -92,8 +92,9 @@ public final class SheenRoute {
     return new SheenWay(SheenWay.Kind.LAST_COAT, later(drying.moment(wait)), steps);
   }
 
+  /** The finer end: the middle of two grades is mostly none. */
   private int grade() {
-    return Numeric.round(finish.betweenCoatGrade().mid());
+    return Numeric.round(finish.betweenCoatGrade().high());
   }
 
   private SheenStep coat() {

@@ -83,7 +83,10 @@ final class CoatSteps {
     if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
       return Optional.empty();
     }
-    LocalDateTime first = Coating.firstMoment(coating(draft.ready())).orElse(draft.ready());
+    List<LocalDateTime> laid = laid();
+    LocalDateTime from = request.progress().notBefore(draft.ready());
+    LocalDateTime first =
+        laid.isEmpty() ? Coating.firstMoment(coating(from)).orElse(from) : laid.get(0);
     Answer<CoatSchedule> answer = Coating.plan(coating(first));
     if (answer instanceof Answer.Refused<CoatSchedule> refused) {
       draft.refuse(refused.reasons());
@@ -127,7 +130,7 @@ final class CoatSteps {
             "coat-" + coat.number(),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
-            List.of(new Slot(coat.start(), WallTime.plus(coat.start(), coatSeconds))),
+            when("coat-" + coat.number(), coat.start(), WallTime.plus(coat.start(), coatSeconds)),
             notes(coats, coat, air),
             cautions,
             working,
@@ -168,7 +171,7 @@ final class CoatSteps {
         "scuff-" + coat.number(),
         "Scuff with " + grade + ", wipe clean",
         Step.Kind.WORK,
-        List.of(new Slot(start, coat.start())),
+        when("scuff-" + coat.number(), start, coat.start()),
         List.of(
             Note.of(SheenWords.of(coat.scuff())),
             Note.of(
@@ -246,7 +249,28 @@ final class CoatSteps {
             request.coats().method(),
             SprayGun.HVLP);
     return new CoatingRequest(
-        quantity, request.shop().climate(), start, sessions, request.coats().sheen());
+        quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
+  }
+
+  /** When the coats went on that are done. */
+  private List<LocalDateTime> laid() {
+    List<LocalDateTime> laid = new ArrayList<>();
+    for (Slot slot : request.progress().run("coat-")) {
+      laid.add(slot.start());
+    }
+    return laid;
+  }
+
+  private CoatingRequest.Laid laidSoFar() {
+    List<LocalDateTime> laid = laid();
+    boolean scuffed = !request.progress().slots("scuff-" + (laid.size() + 1)).isEmpty();
+    return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
+  }
+
+  /** When this step was done, or when it is planned. */
+  private List<Slot> when(String step, LocalDateTime start, LocalDateTime end) {
+    List<Slot> done = request.progress().slots(step);
+    return done.isEmpty() ? List.of(new Slot(start, end)) : done;
   }
 
   private Optional<Answer<AirSchedule>> air(CoatSchedule coats) {

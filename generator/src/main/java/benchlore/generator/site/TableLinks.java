@@ -1,0 +1,50 @@
+package benchlore.generator.site;
+
+import benchlore.generator.library.Entry;
+import benchlore.generator.tables.Table;
+import benchlore.generator.tables.TableKind;
+import benchlore.generator.tables.Thing;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** What a record's page says of the tables it stands in, each with a link to its place there. */
+final class TableLinks {
+  private final List<Table> tables;
+
+  TableLinks(List<Table> tables) {
+    this.tables = List.copyOf(tables);
+  }
+
+  /** One line a table: {@code words}, {@code counts} and {@code url} from the site's root. */
+  List<Map<String, String>> of(Entry entry) {
+    List<Map<String, String>> lines = new ArrayList<>();
+    for (Table table : tables) {
+      TableView rows = new TableView(table, false);
+      add(lines, rows, entry);
+      add(lines, rows.other(), entry);
+    }
+    return lines;
+  }
+
+  private static void add(List<Map<String, String>> lines, TableView view, Entry entry) {
+    boolean listed = view.fromAxis().kind().filter(kind -> kind == entry.kind()).isPresent();
+    if (!listed) {
+      return;
+    }
+    for (Thing thing : view.from()) {
+      if (thing.id().equals(entry.id())) {
+        lines.add(
+            Map.of(
+                "words", words(view),
+                "counts", view.counts(thing),
+                "url", view.url() + "#" + thing.id()));
+      }
+    }
+  }
+
+  private static String words(TableView view) {
+    TableKind kind = view.table().kind();
+    return view.turned() ? TableWords.of(kind).columnLink() : TableWords.of(kind).rowLink();
+  }
+}

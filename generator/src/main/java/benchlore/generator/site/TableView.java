@@ -1,0 +1,73 @@
+package benchlore.generator.site;
+
+import benchlore.generator.tables.Axis;
+import benchlore.generator.tables.Table;
+import benchlore.generator.tables.Thing;
+import benchlore.generator.tables.Verdict;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * A table seen from one of its axes: what one looks up, and what is found there.
+ *
+ * @param table the table
+ * @param turned false from its rows, true from its columns
+ */
+record TableView(Table table, boolean turned) {
+  /** What one looks up. */
+  List<Thing> from() {
+    return turned ? table.columns() : table.rows();
+  }
+
+  /** What is found there. */
+  List<Thing> to() {
+    return turned ? table.rows() : table.columns();
+  }
+
+  Axis fromAxis() {
+    return turned ? table.kind().column() : table.kind().row();
+  }
+
+  Table.Cell cell(Thing from, Thing to) {
+    return turned ? table.cell(to, from) : table.cell(from, to);
+  }
+
+  TableView other() {
+    return new TableView(table, !turned);
+  }
+
+  String url() {
+    return "tables/" + (turned ? table.kind().turned() : table.kind().file()) + ".html";
+  }
+
+  String title() {
+    TableWords words = TableWords.of(table.kind());
+    return turned ? words.turnedTitle() : words.title();
+  }
+
+  String lead() {
+    TableWords words = TableWords.of(table.kind());
+    return turned ? words.turnedLead() : words.lead();
+  }
+
+  /** Its page, for a template. */
+  Map<String, String> link() {
+    return Map.of("title", title(), "url", url());
+  }
+
+  /** How many of each verdict one thing has: "12 good, 11 with care, 3 don't". */
+  String counts(Thing from) {
+    Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
+    for (Thing to : to()) {
+      counts.merge(cell(from, to).verdict(), 1, Integer::sum);
+    }
+    List<String> words = new ArrayList<>();
+    counts.forEach(
+        (verdict, count) ->
+            words.add(count + " " + table.kind().word(verdict).toLowerCase(Locale.ROOT)));
+    return String.join(", ", words);
+  }
+}

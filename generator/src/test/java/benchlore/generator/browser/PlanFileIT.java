@@ -1,0 +1,150 @@
+package benchlore.generator.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import benchlore.generator.export.PlanCalendar;
+import benchlore.generator.export.PlanJson;
+import benchlore.generator.library.Loaded;
+import benchlore.generator.planning.Content;
+import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.Plans;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A plan file means the same to the page and to the generator, there and back. */
+class PlanFileIT {
+  private static final Path CONTENT = Path.of("../content");
+  private static final String PAGE = "planner/finish.html";
+  private static final String TAKE =
+      "return window.benchlore.project.take(window.benchlore.saved.fromYaml(arguments[0]).file)";
+  private static final String REQUEST =
+      "return JSON.stringify(window.benchlore.project.current().request)";
+  private static final String FILE =
+      "return window.benchlore.saved.toYaml(window.benchlore.project.current().file)";
+  private static final String CALENDAR =
+      """
+      const now = window.benchlore.project.current();
+      const text = window.benchlore.calendar(now.file.id, now.file.title, now.answer.value);
+      return text.replaceAll('\\r', '<CR>')""";
+
+  private static SiteFolder site;
+  private static Browser browser;
+  private static Content content;
+
+  @BeforeAll
+  static void startBrowser() throws IOException {
+    site = SiteFolder.fromBuild();
+    browser = Browser.start();
+    content = Content.load(CONTENT).value().orElseThrow();
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    browser.close();
+  }
+
+  @BeforeEach
+  void openThePage() {
+    browser.open("about:blank");
+    browser.open(site.address(PAGE));
+    browser.script("window.localStorage.clear()");
+  }
+
+  @AfterEach
+  void nothingWentWrongUnseen() {
+    assertEquals(List.of(), browser.troubles(site.prefix()));
+  }
+
+  @Test
+  void theDemoPlansAskTheSameOfTheEngineInThePage() throws IOException {
+    for (Planned planned : content.plans()) {
+      assertEquals(true, browser.script(TAKE, yaml(planned)), () -> browser.text("#plan-tell"));
+      String request = (String) browser.script(REQUEST);
+      assertEquals(planned.request(), PlanJson.parse(request), planned.id());
+    }
+  }
+
+  @Test
+  void aPlanSavedFromThePageIsReadByTheGeneratorAsTheSame(@TempDir Path folder) throws IOException {
+    for (Planned planned : content.plans()) {
+      browser.script(TAKE, yaml(planned));
+      String saved = (String) browser.script(FILE);
+      Path file = Files.writeString(folder.resolve(planned.id() + ".yaml"), saved);
+      Loaded<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+      assertEquals(List.of(), read.problems(), saved);
+      assertEquals(planned.request(), read.value().orElseThrow().get(0).request());
+      browser.script(TAKE, saved);
+      assertEquals(saved, browser.script(FILE));
+    }
+  }
+
+  @Test
+  void thePageMakesTheGeneratorsCalendarByteForByte() throws IOException {
+    for (Planned planned : content.plans()) {
+      browser.script(TAKE, yaml(planned));
+      String expected =
+          planned
+              .answer()
+              .fold(given -> PlanCalendar.render(planned, given.value()), refused -> "");
+      // The driver drops the carriage returns of a text, so they travel as words.
+      assertEquals(expected.replace("\r", "<CR>"), browser.script(CALENDAR), planned.id());
+    }
+  }
+
+  @Test
+  void aFileThatIsNoPlanChangesNothingAndSaysWhy() throws IOException {
+    String before = (String) browser.script(REQUEST);
+    for (Map.Entry<String, String> bad :
+        Map.of(
+                "- a\n- list\n",
+                "no plan file",
+                "title: [",
+                "YAML",
+                yaml(content.plans().get(0)).replace("species: white-ash", "species: cheery"),
+                "Wood",
+                yaml(content.plans().get(0)).replace("count: 1", "count: 1000"),
+                "How many")
+            .entrySet()) {
+      browser.script(
+          """
+          const read = window.benchlore.saved.fromYaml(arguments[0]);
+          if (read.problem) { window.benchlore.project.say(read.problem); }
+          else { window.benchlore.project.take(read.file); }""",
+          bad.getKey());
+      assertTrue(browser.text("#plan-tell").contains(bad.getValue()), browser.text("#plan-tell"));
+      assertEquals(before, browser.script(REQUEST));
+    }
+  }
+
+  @Test
+  void keptPlansComeBackAndSpoiledStorageIsSetAside() {
+    browser.script("document.getElementById('plan-keep').click()");
+    assertTrue(browser.text("#plan-tell").contains("is kept"));
+    browser.open("about:blank");
+    browser.open(site.address(PAGE));
+    assertEquals(1L, browser.script("return document.querySelectorAll('#plan-list li').length"));
+    browser.script("window.localStorage.setItem('benchlore.plans', '{broken')");
+    browser.open("about:blank");
+    browser.open(site.address(PAGE));
+    assertTrue(
+        browser.text("#plan-tell").contains("set aside")
+            || browser.text("#plan-tell").contains("stand aside"));
+    assertEquals(
+        "{broken", browser.script("return window.localStorage.getItem('benchlore.plans.aside.1')"));
+    browser.script("window.localStorage.clear()");
+  }
+
+  private static String yaml(Planned planned) throws IOException {
+    return Files.readString(CONTENT.resolve("plans/" + planned.id() + ".yaml"));
+  }
+}

@@ -1,0 +1,197 @@
+package benchlore.generator.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** The planner pages as their reader uses them, in a real browser, without a network. */
+class PlannerIT {
+  private static final List<String> PAGES =
+      List.of("finish", "glue-up", "sanding", "air", "fit", "cutting", "sheen");
+  private static final String SPARE =
+      "const page = document.documentElement; return page.clientWidth - page.scrollWidth";
+  private static final String WORKED =
+      """
+      const page = document.getElementById('answer');
+      return page.querySelectorAll('.glance .q').length > 0 && page.querySelectorAll('svg').length > 0
+        && window.benchlore.last.answer.given === true""";
+
+  private static SiteFolder site;
+  private static Browser browser;
+
+  @BeforeAll
+  static void startBrowser() {
+    site = SiteFolder.fromBuild();
+    browser = Browser.start();
+  }
+
+  @AfterAll
+  static void closeBrowser() {
+    browser.close();
+  }
+
+  @BeforeEach
+  void leaveThePage() {
+    browser.open("about:blank");
+  }
+
+  @AfterEach
+  void nothingWentWrongUnseen() {
+    assertEquals(List.of(), browser.troubles(site.prefix()));
+  }
+
+  @Test
+  void everyPlannerAnswersAtOnceAndFitsASmallPhone() {
+    for (String page : PAGES) {
+      open(page, "");
+      assertEquals(true, browser.script(WORKED), page);
+      assertFalse(browser.driver().findElement(By.id("strange")).isDisplayed(), page);
+      assertFalse(
+          browser.driver().findElements(By.cssSelector("#answer .step-cautions")).isEmpty(), page);
+      browser.width(Browser.NARROW);
+      assertEquals(0L, browser.script(SPARE), page + " is too wide");
+      browser.width(Browser.WIDE);
+    }
+  }
+
+  @Test
+  void everyFigureOfAnAnswerHasItsWorking() {
+    for (String page : PAGES) {
+      open(page, "");
+      List<WebElement> folds =
+          browser.driver().findElements(By.cssSelector("#answer .working code"));
+      assertFalse(folds.isEmpty(), page);
+    }
+  }
+
+  @Test
+  void whatIsChangedStandsInTheAddressAndComesBackFromIt() {
+    open("glue-up", "");
+    new Select(browser.driver().findElement(By.id("f-adhesive"))).selectByValue("epoxy-structural");
+    WebElement length = browser.driver().findElement(By.id("f-length"));
+    length.clear();
+    length.sendKeys("1200", Keys.TAB);
+    String address = browser.driver().getCurrentUrl();
+    assertTrue(address.contains("adhesive=epoxy-structural"), address);
+    assertTrue(address.contains("length=1200"), address);
+    assertTrue(address.contains("start="), address);
+    String answer = browser.text("#answer .glance");
+    browser.open("about:blank");
+    browser.open(address);
+    assertEquals(answer, browser.text("#answer .glance"));
+    assertEquals("1200", value("f-length"));
+  }
+
+  @Test
+  void aBrokenOrHostileAddressGivesAPlainMessageAndTheDefaults() {
+    for (String page : PAGES) {
+      open(page, "");
+      String usual = browser.text("#answer .glance");
+      browser.open("about:blank");
+      open(
+          page,
+          "#species=%3Cscript%3Ealert(1)%3C/script%3E&length=-5&nothing=1&%E0%A4%A=x&start=tomorrow"
+              + "&__proto__=1&constructor=2&thickness=1e999");
+      assertTrue(browser.driver().findElement(By.id("strange")).isDisplayed(), page);
+      assertEquals(usual, browser.text("#answer .glance"), page);
+      assertEquals(true, browser.script("return document.querySelector('main script') === null"));
+      browser.open("about:blank");
+      open(page, "#x=" + "a".repeat(20_000));
+      assertTrue(browser.text("#strange").contains("too long"), page);
+      assertEquals(usual, browser.text("#answer .glance"), page);
+    }
+  }
+
+  @Test
+  void aFieldThatMakesNoSenseSaysSoAndTheLastAnswerStays() {
+    open("fit", "");
+    String before = browser.text("#answer .glance");
+    WebElement width = browser.driver().findElement(By.id("f-width"));
+    width.clear();
+    width.sendKeys("wide", Keys.TAB);
+    assertTrue(browser.text("#f-width-wrong").contains("Width across the grain"));
+    assertEquals("true", width.getAttribute("aria-invalid"));
+    assertEquals(before, browser.text("#answer .glance"));
+  }
+
+  @Test
+  void inchesAndFractionsAreUnderstoodAndTheSwitchTurnsFormAndAnswer() {
+    open("fit", "");
+    WebElement width = browser.driver().findElement(By.id("f-width"));
+    width.clear();
+    width.sendKeys("11 3/4 in", Keys.TAB);
+    assertTrue(browser.driver().getCurrentUrl().contains("width=298.45"));
+    browser.driver().findElement(By.id("units")).click();
+    assertEquals("11 3/4", value("f-width"));
+    assertEquals("in", browser.text("[data-unit-of=width]"));
+    assertEquals("66.2", value("f-celsius"));
+    assertTrue(browser.text("#answer .glance").contains("in"));
+    width.clear();
+    width.sendKeys("12", Keys.TAB);
+    assertTrue(browser.driver().getCurrentUrl().contains("width=304.8"));
+    browser.driver().findElement(By.id("units")).click();
+    assertEquals("304.8", value("f-width"));
+    browser.script("window.localStorage.clear()");
+  }
+
+  @Test
+  void theResultIsAnnouncedOncePolitely() {
+    open("cutting", "");
+    WebElement said = browser.driver().findElement(By.id("said"));
+    assertEquals("status", said.getAttribute("role"));
+    new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(5))
+        .until(d -> !said.getAttribute("textContent").isEmpty());
+    assertTrue(said.getAttribute("textContent").contains("rpm"));
+  }
+
+  /** From the top of the page to an answer and its working with the keyboard alone. */
+  @Test
+  void everythingIsDoneWithTheKeyboardAlone() {
+    open("sanding", "");
+    int steps = 0;
+    while (!"f-species".equals(focused("id")) && steps++ < 60) {
+      browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
+    }
+    assertEquals("f-species", focused("id"));
+    browser.driver().switchTo().activeElement().sendKeys("White ash");
+    assertTrue(browser.driver().getCurrentUrl().contains("species=white-ash"));
+    while (!"f-area".equals(focused("id")) && steps++ < 80) {
+      browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
+    }
+    browser
+        .driver()
+        .switchTo()
+        .activeElement()
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "2.5", Keys.TAB);
+    assertTrue(browser.driver().getCurrentUrl().contains("area=2.5"));
+    while (!"SUMMARY".equals(focused("tagName")) && steps++ < 160) {
+      browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
+    }
+    browser.driver().switchTo().activeElement().sendKeys(Keys.ENTER);
+    assertEquals(true, browser.script("return document.activeElement.parentNode.open"));
+  }
+
+  private static Object focused(String property) {
+    return browser.script("return document.activeElement[arguments[0]]", property);
+  }
+
+  private static String value(String id) {
+    return browser.driver().findElement(By.id(id)).getAttribute("value");
+  }
+
+  private static void open(String page, String rest) {
+    browser.open(site.address("planner/" + page + ".html" + rest));
+  }
+}

@@ -1,0 +1,159 @@
+// The project planner: boards to finished parts, in the reader's hours. Keeps plans in this browser,
+// reads and writes the generator's own plan file, makes a calendar and a card for the wall.
+(function () {
+  'use strict';
+
+  var view = window.benchlore.view;
+  var el = view.el;
+  var data = window.benchlore.data;
+  var saved = window.benchlore.saved;
+  var planFile = window.benchlore.planFile;
+  var steps = window.benchlore.steps;
+  var run = window.benchlore.run;
+  var tell = document.getElementById('plan-tell');
+  var current = null; // {file, request, answer} of the plan shown
+  var fields;
+
+  function names(v) { return { finish: data.finish(v.finish).title, adhesive: data.adhesive(v.adhesive).title, species: data.species(v.species).title }; }
+
+  function show(answer, v) {
+    var plan = answer.value;
+    var n = names(v);
+    var card = window.benchlore.card(current.file.title, plan, n, window.location.href);
+    if (run.active()) { return [run.screen(plan), card]; }
+    return [
+      view.glance([
+        view.figure('Starts', view.day(plan.steps[0].slots[0].start)),
+        view.figure('Fully cured', view.day(steps.end(plan))),
+        view.figure('Hands-on', view.q(steps.handsOn(plan), 'second')),
+        view.figure('Made of', [view.record(data.species(v.species)), ', ', view.record(data.adhesive(v.adhesive)), ', ', view.record(data.finish(v.finish))])
+      ]),
+      view.cautions(answer.cautions),
+      el('h2', null, 'Day by day'), steps.ladder(plan, current.request.shop.week),
+      el('h2', null, 'Have ready'), steps.shopping(plan, n),
+      el('h2', null, 'Steps'), steps.days(plan),
+      el('p', { 'class': 'note' }, 'Waits are worked out for the shop\u2019s temperature and humidity over the day. The label on the tin or bottle wins.'),
+      card
+    ];
+  }
+
+  function say(words) { tell.replaceChildren(words); }
+
+  // ---- kept plans
+
+  function list() {
+    var read = saved.read();
+    var box = document.getElementById('plan-list');
+    box.replaceChildren();
+    if (read.aside) { say('Plans kept here could not be read. They are not lost: they stand aside in this browser as “' + read.aside + '”.'); }
+    read.plans.forEach(function (p) {
+      var open = el('button', { type: 'button' }, p.name);
+      var drop = el('button', { type: 'button', 'class': 'quiet-button', 'aria-label': 'Forget ' + p.name }, 'Forget');
+      open.addEventListener('click', function () {
+        fields.fromAddress(p.address);
+        fields.set({});
+        if (p.run && Array.isArray(p.run.done)) { run.resume(p.run); }
+        say('“' + p.name + '” is open.');
+      });
+      drop.addEventListener('click', function () { saved.forget(p.name); list(); say('“' + p.name + '” is forgotten.'); });
+      box.append(el('li', null, open, drop));
+    });
+    document.getElementById('plan-kept').hidden = read.plans.length === 0;
+  }
+
+  function keep() {
+    var name = fields.values.title.trim() || 'A plan of mine';
+    say(saved.keep({ name: name, address: fields.address(), run: run.kept() || undefined }) ? '“' + name + '” is kept in this browser.'
+      : 'This browser keeps nothing for a page: save the plan as a file instead.');
+    list();
+  }
+
+  // ---- files
+
+  function download(name, type, text) {
+    var a = el('a', { href: window.URL.createObjectURL(new window.Blob([text], { type: type })), download: name });
+    document.body.append(a);
+    a.click();
+    a.remove();
+    window.setTimeout(function () { window.URL.revokeObjectURL(a.href); }, 10000);
+  }
+
+  function open(file) {
+    file.text().then(function (text) {
+      var read = saved.fromYaml(text);
+      if (read.problem) { say(read.problem + ' Nothing was changed.'); return; }
+      take(read.file);
+    }, function () { say('The file could not be read. Nothing was changed.'); });
+  }
+
+  // All of a file or none of it.
+  function take(file) {
+    var read = planFile.values(file);
+    var problems = read.problems.concat(fields.problems(read.values));
+    if (problems.length) {
+      tell.replaceChildren(el('p', null, 'This plan file can\u2019t be used; nothing was changed.'), el('ul', null, problems.map(function (p) { return el('li', null, p); })));
+      return false;
+    }
+    fields.set(Object.assign({}, fields.defaults, read.values));
+    fields.answerNow();
+    say('“' + read.values.title + '” is open.');
+    return true;
+  }
+
+  function button(id, f) {
+    var b = document.getElementById(id);
+    if (b) { b.addEventListener('click', f); }
+  }
+
+  fields = window.benchlore.planner({
+    ask: function (v) {
+      var file = planFile.of(v);
+      current = { file: file, request: planFile.request(file), answer: null };
+      if (run.active()) { current.request.progress = run.progress(); }
+      return current.request;
+    },
+    answer: function (request) {
+      current.answer = window.benchlore.plan(request);
+      return current.answer;
+    },
+    show: show,
+    say: function (answer) {
+      var plan = answer.value;
+      return plan.steps.length + ' steps, from ' + view.day(plan.steps[0].slots[0].start) + ' to ' + view.day(steps.end(plan)) + '.';
+    }
+  });
+
+  planFile.shop(planFile.of(fields.defaults));
+  button('plan-keep', keep);
+  button('plan-calendar', function () {
+    if (current.answer.given) {
+      download(current.file.id + '.ics', 'text/calendar', window.benchlore.calendar(current.file.id, current.file.title, current.answer.value));
+    } else {
+      say('There is no plan to put in a calendar yet.');
+    }
+  });
+  button('plan-save', function () { download(current.file.id + '.yaml', 'text/yaml', saved.toYaml(current.file)); });
+  button('plan-open', function () { document.getElementById('plan-file').click(); });
+  document.getElementById('plan-file').addEventListener('change', function (e) {
+    if (e.target.files.length) { open(e.target.files[0]); }
+    e.target.value = '';
+  });
+  button('plan-print', function () { window.print(); });
+  list();
+  run.use({
+    fields: fields,
+    again: function () { fields.set({}); },
+    say: say,
+    list: list,
+    name: function () { return fields.values.title.trim() || 'A plan of mine'; }
+  });
+
+  window.benchlore.project = {
+    current: function () { return current; },
+    take: take,
+    fields: fields,
+    say: say,
+    download: download,
+    names: function () { return names(fields.values); }
+  };
+}());

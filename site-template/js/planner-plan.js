@@ -1,0 +1,276 @@
+// A plan as three things: the fields of the form, the plan file that the generator reads too, and the
+// request the engine takes. Pure: no page, no storage.
+//   values -> file:    benchlore.planFile.of(values)      a plain object with the plan file's own keys
+//   file -> values:    benchlore.planFile.values(file)    {values, problems}
+//   file -> request:   benchlore.planFile.request(file)   as benchlore.plan takes it
+(function () {
+  'use strict';
+
+  var data = window.benchlore.data;
+  var shopFile = {}; // what the form says by itself, for what a plan file leaves out
+  var grades = data.grades.map(function (g) { return g.label; });
+  var GROUPS = 8; // groups of like parts the form holds
+  var DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
+  var IGNITION = ['pilot-light', 'unvented-fuel-heater', 'open-element-heater', 'welding-or-grinding', 'smoking', 'brushed-motor', 'unrated-electrical', 'static'];
+  var SANDERS = ['random-orbit', 'block', 'belt', 'hand-profile'];
+  var KEYS = ['id', 'title', 'intro', 'start', 'species', 'adhesive', 'finish', 'place', 'boards', 'climate', 'hours', 'days-off',
+    'volume', 'air-changes', 'mixing-factor', 'ignition', 'grades', 'sanders', 'clamps', 'people', 'parts'];
+  var SIZES = { mm: 1e-3, m: 1, 'in': 0.0254, 'min': 60, h: 3600, d: 86400, '°C': 1, '%': 1, N: 1, lbf: 4.4482216152605, 'µm': 1, mil: 25.4, m3: 1 };
+
+  // A size is worked out in one way everywhere, so that the same file always asks the same of the engine.
+  function si(text) {
+    var m = /^(-?[0-9]+(?:\.[0-9]+)?) (\S+)$/.exec(String(text));
+    if (!m || SIZES[m[2]] === undefined) { throw new Error('“' + String(text).slice(0, 30) + '” is not an amount such as 18 mm'); }
+    return Number(m[1]) * SIZES[m[2]];
+  }
+
+  // The number of an amount in another unit of its kind, without the dust of binary fractions.
+  function inUnit(text, unit) {
+    var m = /^(-?[0-9]+(?:\.[0-9]+)?) (\S+)$/.exec(String(text));
+    return m && m[2] === unit ? Number(m[1]) : Number((si(text) / SIZES[unit]).toPrecision(9));
+  }
+
+  function constant(word) { return word.toUpperCase().replace(/-/g, '_'); }
+
+  function slug(title) {
+    var s = title.toLowerCase().normalize('NFKD').replace(/[\u0300-\u036f]/g, '').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '');
+    return /^[a-z]/.test(s) ? s.slice(0, 60) : 'plan-' + (s || 'of-mine').slice(0, 50);
+  }
+
+  // ---- values -> file
+
+  function surfaceOf(v, n) {
+    switch (v['surface-' + n]) {
+      case 'ball-nose': return { 'ball-nose': { diameter: v['a-' + n] + ' mm', stepover: v['b-' + n] + ' mm' } };
+      case 'straight-cut': return { 'straight-cut': { diameter: v['a-' + n] + ' mm', 'chip-load': v['b-' + n] + ' mm' } };
+      case 'planed': return { planed: { pitch: v['b-' + n] + ' mm', radius: v['a-' + n] + ' mm' } };
+      case 'sanded': return { sanded: v['grade-' + n] };
+      default: return { sawn: v['surface-' + n] };
+    }
+  }
+
+  function partOf(v, n) {
+    return {
+      name: v['name-' + n].trim() || 'part ' + n,
+      count: v['count-' + n],
+      length: v['length-' + n] + ' mm',
+      width: v['width-' + n] + ' mm',
+      thickness: v['thickness-' + n] + ' mm',
+      grain: v['grain-' + n],
+      boards: v['boards-' + n],
+      surface: surfaceOf(v, n),
+      machining: v['machining-' + n] + ' min',
+      moves: v['moves-' + n]
+    };
+  }
+
+  function spans(text) { return text.split(',').map(function (s) { return s.trim().replace(/\s*[-–]\s*/, '-'); }).filter(Boolean); }
+
+  function of(v) {
+    var file = {
+      id: slug(v.id || v.title),
+      title: v.title.trim() || 'A plan of mine',
+      intro: v.intro.trim() || v.title.trim() || 'A plan of mine',
+      start: v.start.replace('T', ' '),
+      species: v.species,
+      adhesive: v.adhesive,
+      finish: { record: v.finish, sheen: v.sheen, coats: v.coats, method: v.method },
+      place: v.place,
+      boards: { settled: v.settled, moisture: v.moisture + ' %' },
+      climate: { low: v.low + ' °C', high: v.high + ' °C', humidity: v.humidity + ' %' },
+      hours: {},
+      'days-off': spans(v.off),
+      volume: v.volume + ' m3',
+      'air-changes': v.changes,
+      'mixing-factor': v.mixing,
+      ignition: IGNITION.filter(function (s) { return v['ignition-' + s]; }),
+      grades: grades.filter(function (g) { return v['shelf-' + g]; }),
+      sanders: SANDERS.filter(function (s) { return v['sander-' + s]; }),
+      clamps: { count: v.clamps, force: v.force + ' N', caul: v.caul + ' mm', jaw: v.jaw + ' mm' },
+      people: v.people,
+      parts: []
+    };
+    if (v.film > 0) { file.finish['wet-film'] = v.film + ' µm'; }
+    if (v.heated) { file.climate.heating = { from: v['heat-from'] + ' h', to: v['heat-to'] + ' h', at: v['heat-at'] + ' °C' }; }
+    DAYS.forEach(function (d) { if (spans(v[d]).length) { file.hours[d] = spans(v[d]); } });
+    for (var n = 1; n <= v.groups; n++) { file.parts.push(partOf(v, n)); }
+    return file;
+  }
+
+  // ---- file -> values
+
+  function partValues(part, n, v) {
+    var s = part.surface;
+    var kind = Object.keys(s)[0];
+    v['name-' + n] = part.name;
+    v['count-' + n] = part.count;
+    ['length', 'width', 'thickness'].forEach(function (k) { v[k + '-' + n] = inUnit(part[k], 'mm'); });
+    v['grain-' + n] = part.grain || 'flat';
+    v['boards-' + n] = part.boards;
+    v['machining-' + n] = inUnit(part.machining, 'min');
+    v['moves-' + n] = part.moves;
+    v['surface-' + n] = kind === 'sawn' ? s.sawn : kind;
+    if (kind === 'ball-nose') { v['a-' + n] = inUnit(s[kind].diameter, 'mm'); v['b-' + n] = inUnit(s[kind].stepover, 'mm'); }
+    if (kind === 'straight-cut') { v['a-' + n] = inUnit(s[kind].diameter, 'mm'); v['b-' + n] = inUnit(s[kind]['chip-load'], 'mm'); }
+    if (kind === 'planed') { v['a-' + n] = inUnit(s[kind].radius, 'mm'); v['b-' + n] = inUnit(s[kind].pitch, 'mm'); }
+    if (kind === 'sanded') { v['grade-' + n] = s.sanded; }
+  }
+
+  function values(file) {
+    var v = {};
+    var problems = [];
+    function take(what, f) {
+      try { f(); } catch (e) { problems.push(what + ': ' + (e instanceof TypeError ? 'it is missing or not what stands here in a plan file.' : e.message + '.')); }
+    }
+    if (file === null || typeof file !== 'object' || Array.isArray(file)) {
+      return { values: v, problems: ['This is no plan file: it holds no names with values.'] };
+    }
+    Object.keys(file).forEach(function (k) {
+      if (KEYS.indexOf(k) < 0) { problems.push('“' + k.slice(0, 40) + '” is not known in a plan file.'); }
+    });
+    take('id', function () { v.id = words(file.id); });
+    take('title', function () { v.title = words(file.title); v.intro = words(file.intro); });
+    take('start', function () { v.start = words(file.start).replace(' ', 'T'); });
+    take('species, adhesive and place', function () { v.species = words(file.species); v.adhesive = words(file.adhesive); v.place = words(file.place); });
+    take('finish', function () {
+      v.finish = words(file.finish.record);
+      v.sheen = words(file.finish.sheen);
+      v.coats = file.finish.coats;
+      v.method = words(file.finish.method);
+      v.film = file.finish['wet-film'] === undefined ? 0 : inUnit(file.finish['wet-film'], 'µm');
+    });
+    take('boards', function () { v.settled = file.boards.settled; v.moisture = inUnit(file.boards.moisture, '%'); });
+    take('climate', function () {
+      var c = file.climate || shopFile.climate;
+      v.low = inUnit(c.low, '°C'); v.high = inUnit(c.high, '°C'); v.humidity = inUnit(c.humidity, '%');
+      v.heated = c.heating !== undefined;
+      if (v.heated) { v['heat-from'] = inUnit(c.heating.from, 'h'); v['heat-to'] = inUnit(c.heating.to, 'h'); v['heat-at'] = inUnit(c.heating.at, '°C'); }
+    });
+    take('hours', function () {
+      var h = file.hours || shopFile.hours;
+      DAYS.forEach(function (d) { v[d] = (h[d] || []).join(', '); });
+      v.off = (file['days-off'] || shopFile['days-off'] || []).map(words).join(', ');
+    });
+    take('volume and air', function () {
+      v.volume = inUnit(shop(file, 'volume'), 'm3');
+      v.changes = shop(file, 'air-changes');
+      v.mixing = shop(file, 'mixing-factor');
+      IGNITION.forEach(function (s) { v['ignition-' + s] = shop(file, 'ignition').indexOf(s) >= 0; });
+    });
+    take('grades and sanders', function () {
+      grades.forEach(function (g) { v['shelf-' + g] = shop(file, 'grades').indexOf(g) >= 0; });
+      SANDERS.forEach(function (s) { v['sander-' + s] = shop(file, 'sanders').indexOf(s) >= 0; });
+      var strange = shop(file, 'grades').filter(function (g) { return grades.indexOf(g) < 0; });
+      if (strange.length) { throw new Error('“' + strange[0] + '” is no FEPA P grade'); }
+    });
+    take('clamps and people', function () {
+      var c = shop(file, 'clamps');
+      v.clamps = c.count; v.force = inUnit(c.force, 'N'); v.caul = inUnit(c.caul, 'mm'); v.jaw = inUnit(c.jaw, 'mm');
+      v.people = shop(file, 'people');
+    });
+    take('parts', function () {
+      if (file.parts.length > GROUPS) { throw new Error('this page holds ' + GROUPS + ' groups of parts, the file has ' + file.parts.length); }
+      v.groups = file.parts.length;
+      file.parts.forEach(function (p, i) { partValues(p, i + 1, v); });
+    });
+    return { values: v, problems: problems };
+  }
+
+  function words(x) {
+    if (typeof x !== 'string') { throw new TypeError('no words'); }
+    return x.trim();
+  }
+
+  function shop(file, key) { return file[key] === undefined ? shopFile[key] : file[key]; }
+
+  // ---- file -> request
+
+  function surface(s) {
+    var kind = Object.keys(s)[0];
+    var x = s[kind];
+    switch (kind) {
+      case 'ball-nose': return { surface: 'BallNose', ballDiameterMetre: si(x.diameter), stepoverMetre: si(x.stepover) };
+      case 'straight-cut': return { surface: 'StraightCut', bitDiameterMetre: si(x.diameter), feedPerFluteMetre: si(x['chip-load']) };
+      case 'planed': return { surface: 'Planed', knifePitchMetre: si(x.pitch), cutterRadiusMetre: si(x.radius) };
+      case 'sanded': return { surface: 'SandedTo', grit: grit(x) };
+      default: return { surface: 'Sawn', by: constant(x) };
+    }
+  }
+
+  function grit(label) { return { system: 'FEPA_P', number: Number(label.slice(1)) }; }
+
+  function usual(datum) { return (datum.low + datum.high) / 2; }
+
+  function mean(climate) {
+    return climate.hours.reduce(function (sum, h) { return sum + h.celsius; }, 0) / climate.hours.length;
+  }
+
+  function minute(clock) { return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)); }
+
+  function week(hours, off) {
+    var days = {};
+    DAYS.forEach(function (d) {
+      days[d.toUpperCase()] = (hours[d] || []).map(function (s) {
+        return { fromMinuteInclusive: minute(s.slice(0, s.indexOf('-'))), toMinuteExclusive: minute(s.slice(s.indexOf('-') + 1)) };
+      });
+    });
+    return { days: days, daysOff: off };
+  }
+
+  function request(file) {
+    var finish = data.finish(file.finish.record);
+    var c = file.climate || shopFile.climate;
+    var climate = data.climate(si(c.low), si(c.high), si(c.humidity),
+      c.heating && { fromHour: inUnit(c.heating.from, 'h'), toHour: inUnit(c.heating.to, 'h'), celsius: si(c.heating.at) });
+    var clamps = shop(file, 'clamps');
+    return {
+      start: file.start.replace(' ', 'T'),
+      parts: file.parts.map(function (p) {
+        return {
+          name: p.name,
+          count: p.count,
+          lengthMetre: si(p.length),
+          widthMetre: si(p.width),
+          thicknessMetre: si(p.thickness),
+          rings: window.benchlore.rings(p.grain || 'flat'),
+          boards: p.boards,
+          surface: surface(p.surface),
+          machiningSecond: si(p.machining),
+          moves: p.moves
+        };
+      }),
+      materials: {
+        wood: data.species(file.species).wood,
+        adhesive: data.adhesive(file.adhesive).adhesive,
+        finish: finish.finish,
+        solvents: finish.shares
+      },
+      coats: {
+        coats: file.finish.coats,
+        wetFilmMicron: file.finish['wet-film'] ? si(file.finish['wet-film']) : usual(finish.finish.wetFilmMicron),
+        method: constant(file.finish.method),
+        sheen: constant(file.finish.sheen)
+      },
+      shop: {
+        week: week(file.hours || shopFile.hours, file['days-off'] || shopFile['days-off'] || []),
+        climate: climate,
+        room: data.room(si(shop(file, 'volume')), shop(file, 'air-changes'), shop(file, 'mixing-factor'), mean(climate)),
+        ignition: shop(file, 'ignition').map(constant),
+        sanding: { shelf: shop(file, 'grades').map(grit), tools: shop(file, 'sanders').map(constant), jumpLimitRatio: data.shop.sanding.jumpLimitRatio },
+        clamps: { count: clamps.count, forceNewton: si(clamps.force), caulDepthMetre: si(clamps.caul), headMetre: si(clamps.jaw) },
+        people: shop(file, 'people')
+      },
+      place: data.place(file.place).seasons,
+      settled: file.boards.settled,
+      moisturePercent: si(file.boards.moisture)
+    };
+  }
+
+  window.benchlore.planFile = {
+    of: of,
+    values: values,
+    request: request,
+    shop: function (file) { shopFile = file; },
+    GROUPS: GROUPS
+  };
+}());

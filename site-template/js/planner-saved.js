@@ -1,0 +1,79 @@
+// Plans kept in this browser: a versioned list; what can't be read is set aside under another name
+// and never lost. Also the plan file as YAML, the same that the generator reads.
+(function () {
+  'use strict';
+
+  var KEY = 'benchlore.plans';
+  var ASIDE = 'benchlore.plans.aside.';
+  var VERSION = 1;
+  var MOST = 200;
+  var yaml = window.jsyaml;
+
+  function storage() {
+    try { return window.localStorage; } catch (e) { return null; }
+  }
+
+  function good(list) {
+    return list !== null && typeof list === 'object' && list.version === VERSION && Array.isArray(list.plans) &&
+      list.plans.every(function (p) {
+        return p !== null && typeof p === 'object' && typeof p.name === 'string' && typeof p.address === 'string' &&
+          (p.run === undefined || p.run !== null && typeof p.run === 'object');
+      });
+  }
+
+  // {plans, aside}: aside is the name under which unreadable storage was put, else empty.
+  function read() {
+    var s = storage();
+    var text = s && s.getItem(KEY);
+    if (!text) { return { plans: [], aside: '' }; }
+    try {
+      var list = JSON.parse(text);
+      if (good(list)) { return { plans: list.plans, aside: '' }; }
+    } catch (e) {
+      // not JSON: set aside below
+    }
+    var name = ASIDE + 1;
+    for (var n = 2; s.getItem(name) !== null; n++) { name = ASIDE + n; }
+    s.setItem(name, text);
+    s.removeItem(KEY);
+    return { plans: [], aside: name };
+  }
+
+  // True if it was kept.
+  function write(plans) {
+    var s = storage();
+    if (!s) { return false; }
+    try {
+      s.setItem(KEY, JSON.stringify({ version: VERSION, plans: plans.slice(0, MOST) }));
+      return true;
+    } catch (e) {
+      return false; // storage full or switched off
+    }
+  }
+
+  // Keeps a plan under its name, in the place of one of the same name.
+  function keep(plan) {
+    var plans = read().plans.filter(function (p) { return p.name !== plan.name; });
+    return write([plan].concat(plans));
+  }
+
+  function forget(name) { return write(read().plans.filter(function (p) { return p.name !== name; })); }
+
+  function toYaml(file) {
+    return '# yaml-language-server: $schema=../schema/plans.schema.json\n' +
+      yaml.dump(file, { lineWidth: 100, noRefs: true, quotingType: '"', flowLevel: 3, schema: yaml.CORE_SCHEMA });
+  }
+
+  // The file's data; an error names the line.
+  function fromYaml(text) {
+    if (text.length > 200000) { return { problem: 'The file is too large to be a plan.' }; }
+    try {
+      return { file: yaml.load(text, { schema: yaml.JSON_SCHEMA }) };
+    } catch (e) {
+      var at = e.mark ? 'Line ' + (e.mark.line + 1) + ', column ' + (e.mark.column + 1) + ': ' : '';
+      return { problem: at + 'this is no YAML: ' + (e.reason || 'it can\u2019t be read') + '.' };
+    }
+  }
+
+  window.benchlore.saved = { read: read, keep: keep, forget: forget, toYaml: toYaml, fromYaml: fromYaml };
+}());
