@@ -38,7 +38,7 @@
       s.cautions.forEach(function (c) {
         if (c.severity !== 'WORK' && !seen.has(c.code)) {
           seen.add(c.code);
-          list.push(el('li', null, view.note(c.measure)));
+          list.push(el('li', null, c.severity === 'DANGER' ? [view.note(c.what), ' '] : null, view.note(c.measure)));
         }
       });
     });
