@@ -38,9 +38,23 @@
     });
   }
 
+  // Tools that are all drawn stand at one scale, the largest this many pixels.
+  var LARGEST = 132;
+
+  function atOneScale(list) {
+    return list.length > 1 && list.every(function (r) { return r.side; });
+  }
+
+  function pictureSize(r, list) {
+    var most = Math.max.apply(null, list.map(function (other) { return other.side; }));
+    return atOneScale(list) ? Math.max(12, Math.round(LARGEST * r.side / most)) : 72;
+  }
+
   function head(list) {
     var row = make('tr');
-    row.appendChild(make('td'));
+    var corner = make('td', atOneScale(list) ? 'Drawn at one scale' : '');
+    corner.className = 'scale-note';
+    row.appendChild(corner);
     list.forEach(function (r) {
       var th = make('th');
       th.scope = 'col';
@@ -48,8 +62,8 @@
         var img = make('img');
         img.src = r.picture;
         img.alt = '';
-        img.width = 72;
-        img.height = 72;
+        img.width = pictureSize(r, list);
+        img.height = img.width;
         th.appendChild(img);
       }
       var a = make('a', r.title);

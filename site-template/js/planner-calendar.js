@@ -56,17 +56,8 @@
     return plain(step.cautions.map(function (c) { return '! ' + note(c.what) + ' ' + note(c.measure); }).concat(step.notes.map(note)).join('\n'));
   }
 
-  function joined(slots) {
-    var list = [];
-    slots.forEach(function (s) {
-      var last = list[list.length - 1];
-      if (last && last.end === s.start) { last.end = s.end; } else { list.push({ start: s.start, end: s.end }); }
-    });
-    return list;
-  }
-
   function stepEvents(step) {
-    return joined(step.slots).map(function (slot, i) {
+    return steps.joined(step.slots).map(function (slot, i) {
       var clamps = step.id.indexOf('clamps-off-') === 0;
       return {
         id: step.id + (i === 0 ? '' : '-' + (i + 1)), title: step.title, from: slot.start, to: slot.end, words: words(step), free: step.kind === 'WAIT',

@@ -9,6 +9,7 @@
   var saved = window.benchlore.saved;
   var planFile = window.benchlore.planFile;
   var steps = window.benchlore.steps;
+  var run = window.benchlore.run;
   var tell = document.getElementById('plan-tell');
   var current = null; // {file, request, answer} of the plan shown
   var fields;
@@ -18,6 +19,8 @@
   function show(answer, v) {
     var plan = answer.value;
     var n = names(v);
+    var card = window.benchlore.card(current.file.title, plan, n, window.location.href);
+    if (run.active()) { return [run.screen(plan), card]; }
     return [
       view.glance([
         view.figure('Starts', view.day(plan.steps[0].slots[0].start)),
@@ -29,7 +32,8 @@
       el('h2', null, 'Day by day'), steps.ladder(plan, current.request.shop.week),
       el('h2', null, 'Have ready'), steps.shopping(plan, n),
       el('h2', null, 'Steps'), steps.days(plan),
-      el('p', { 'class': 'note' }, 'Waits are worked out for the shop\u2019s temperature and humidity over the day. The label on the tin or bottle wins.')
+      el('p', { 'class': 'note' }, 'Waits are worked out for the shop\u2019s temperature and humidity over the day. The label on the tin or bottle wins.'),
+      card
     ];
   }
 
@@ -45,7 +49,12 @@
     read.plans.forEach(function (p) {
       var open = el('button', { type: 'button' }, p.name);
       var drop = el('button', { type: 'button', 'class': 'quiet-button', 'aria-label': 'Forget ' + p.name }, 'Forget');
-      open.addEventListener('click', function () { window.location.hash = p.address; say('“' + p.name + '” is open.'); });
+      open.addEventListener('click', function () {
+        fields.fromAddress(p.address);
+        fields.set({});
+        if (p.run && Array.isArray(p.run.done)) { run.resume(p.run); }
+        say('“' + p.name + '” is open.');
+      });
       drop.addEventListener('click', function () { saved.forget(p.name); list(); say('“' + p.name + '” is forgotten.'); });
       box.append(el('li', null, open, drop));
     });
@@ -54,7 +63,7 @@
 
   function keep() {
     var name = fields.values.title.trim() || 'A plan of mine';
-    say(saved.keep({ name: name, address: fields.address() }) ? '“' + name + '” is kept in this browser.'
+    say(saved.keep({ name: name, address: fields.address(), run: run.kept() || undefined }) ? '“' + name + '” is kept in this browser.'
       : 'This browser keeps nothing for a page: save the plan as a file instead.');
     list();
   }
@@ -86,6 +95,7 @@
       return false;
     }
     fields.set(Object.assign({}, fields.defaults, read.values));
+    fields.answerNow();
     say('“' + read.values.title + '” is open.');
     return true;
   }
@@ -99,6 +109,7 @@
     ask: function (v) {
       var file = planFile.of(v);
       current = { file: file, request: planFile.request(file), answer: null };
+      if (run.active()) { current.request.progress = run.progress(); }
       return current.request;
     },
     answer: function (request) {
@@ -129,6 +140,13 @@
   });
   button('plan-print', function () { window.print(); });
   list();
+  run.use({
+    fields: fields,
+    again: function () { fields.set({}); },
+    say: say,
+    list: list,
+    name: function () { return fields.values.title.trim() || 'A plan of mine'; }
+  });
 
   window.benchlore.project = {
     current: function () { return current; },

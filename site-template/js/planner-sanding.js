@@ -72,7 +72,7 @@
     if (value.extras.grainRaising) { rows.push(row('Wet, dry, knock off the fuzz, ' + label(value.extras.grainRaising.knockOff.grit), value.extras.grainRaising.knockOff)); }
     if (value.extras.poreFilling) { rows.push(row('Level the filler, ' + label(value.extras.poreFilling.level.grit), value.extras.poreFilling.level)); }
     if (value.extras.betweenCoats) { rows.push(row('Between coats, ' + value.extras.betweenCoats.times + ' times, ' + label(value.extras.betweenCoats.each.grit), value.extras.betweenCoats.each)); }
-    return el('div', { 'class': 'scroll' }, el('table', null, el('thead', null, el('tr', null,
+    return el('div', { 'class': 'scroll', role: 'region', tabindex: '0', 'aria-label': 'The passes' }, el('table', null, el('thead', null, el('tr', null,
       ['Grade', 'With', 'Time', 'Discs or sheets', 'Takes off'].map(function (h) { return el('th', { scope: 'col' }, h); }))), el('tbody', null, rows)));
   }
 

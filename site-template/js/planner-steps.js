@@ -81,9 +81,20 @@
     }));
   }
 
+  // Stretches that follow each other without a pause, as one.
+  function joined(slots) {
+    var list = [];
+    slots.forEach(function (s) {
+      var last = list[list.length - 1];
+      if (last && last.end === s.start) { last.end = s.end; } else { list.push({ start: s.start, end: s.end }); }
+    });
+    return list;
+  }
+
   function when(step) {
-    return step.slots.map(function (slot, i) {
-      var before = i > 0 ? step.slots[i - 1] : null;
+    var slots = joined(step.slots);
+    return slots.map(function (slot, i) {
+      var before = i > 0 ? slots[i - 1] : null;
       var lead = before && before.start.slice(0, 10) === slot.start.slice(0, 10) ? '' : view.day(slot.start) + ' ';
       var last = slot.end.slice(0, 10) === slot.start.slice(0, 10) ? view.clock(slot.end) : view.day(slot.end) + ' ' + view.clock(slot.end);
       return (i ? ', ' : '') + lead + view.clock(slot.start) + '–' + last;
@@ -116,5 +127,5 @@
     });
   }
 
-  window.benchlore.steps = { end: end, handsOn: handsOn, ladder: ladder, shopping: shopping, days: days, when: when, stage: stage, plus: plus };
+  window.benchlore.steps = { joined: joined, end: end, handsOn: handsOn, ladder: ladder, shopping: shopping, days: days, when: when, stage: stage, plus: plus };
 }());

@@ -100,6 +100,13 @@
     gist.addEventListener('click', function () { out.scrollIntoView(); });
     window.addEventListener('hashchange', fromAddress);
     window.benchlore.units.onChange(work);
+    // The answer to what has just been set, without waiting for the next frame.
+    fields.answerNow = function () {
+      if (waiting) {
+        window.cancelAnimationFrame(waiting);
+        work();
+      }
+    };
     fromAddress();
     return fields;
   }

@@ -1,298 +1,161 @@
-// The name finder's ranking: which records answer what someone typed, in their words.
+// The name finder's ranking: which records answer what someone typed, in their words, and whether any does.
 (function () {
   'use strict';
 
-  var STOP = new Set(('a about after all also am an and any are as at be because been but by can cant could did do does doesnt ' +
-    'doing dont for from get gets getting go goes going got had has have help hi how i if in into is isnt it its ive just keep ' +
-    'keeps kind like look looks make makes making me mine my need needs no not of ok on one ones or other our please ' +
-    'really should so some something sort stuff such thanks that the their them then there these they thing things this those ' +
-    'through to too try trying us use used using very want wants was we were what whats when where which while who why will ' +
-    'with without wont would you your called call name know proper right way').split(' '));
-  // How much a match in each field says that this is the thing meant.
-  var FIELDS = { title: 1, names: 0.95, misspelt: 0.95, lay: 0.9, symptom: 0.75, does: 0.7, looks: 0.7, one: 0.45, more: 0.4 };
-  var PHRASE = 1.1;      // weight of one phrase of the record against all its words
-  var LEAST = 0.5;       // least share of what was asked that an answer must meet
-  var LEAST_RARE = 1.6;  // and by at least one word no commoner than this
-  var ELSEWHERE = 2;     // a word of another world (a recipe, a concert), against the same
-  var OFTEN_USED = 4;    // records that use a word of another world, from which on it is ours too
-  var UNKNOWN = 0.45;    // a word no record knows, against the rarest known one
+  var PHRASE = 1.1;        // weight of one phrase of the record against all its words
+  var KIND = 0.12;         // and of each hint at its kind
+  var LEAST = 0.3;         // least share of what was asked that a record must meet to be looked at
+  var LEAST_RARE = 1.6;    // and by at least one word no commoner than this
+  var MOST_COMPARED = 200; // records whose names are compared with the whole question, those that meet most of it
+
+  // Whether the best record is an answer at all: what speaks for it, against the share of the question that it meets.
+  // Set by logistic regression on the questions in generator/src/test/resources/finder, the half held back apart.
+  var ENOUGH = 1.62;       // least sum of all
+  var FIT = 0.58;          // how well one of its phrases fits
+  var OURS = 0.17;         // how often our things are called by the words asked, in powers of e
+  var LENGTH = 0.32;       // how many things are asked, in the same
+  var STRANGE = 1.5;       // a word no record knows, against the rarest known one
 
   var data = window.benchloreFinder;
-  var documents = new Map();
-  var lexicon = [];
-  var hints = new Map();
-  var elsewhere = new Set();
-  var index = null;
-  var counts = new Map();   // in how many records each word stands
-  var lookedUp = new Map();
+  var index = window.benchlore.words;
+  var reader = window.benchlore.asked;
+  var stem = index.stem;
+  var numbers = new Map(); // a record's number by its id
+  var known = [];          // each record's names and phrases in stems, once asked for
 
-  function plain(text) {
-    return text.toLowerCase().normalize('NFD').replace(/[\u0300-\u036f]/g, '').replace(/['\u2019]/g, '');
-  }
-
-  function tokens(text) {
-    return plain(text).split(/[^a-z0-9]+/).filter(Boolean);
-  }
-
-  var stemmed = new Map();
-
-  function stem(term) {
-    var known = stemmed.get(term);
-    if (known === undefined) {
-      known = window.stemmer(term);
-      stemmed.set(term, known);
+  function prepare() {
+    reader.prepare();
+    if (!numbers.size) {
+      data.documents.forEach(function (d, i) { numbers.set(d.id, i); });
     }
-    return known;
   }
 
-  function stems(text) {
-    return tokens(text).filter(function (t) { return !STOP.has(t); }).map(stem);
+  // A record's names as they are said, and the stems of its names and lay phrases.
+  function callings(number) {
+    if (!known[number]) {
+      var d = data.documents[number];
+      var names = [d.title].concat(d.names, d.misspelt);
+      known[number] = { names: names.map(whole), phrases: names.concat(d.lay).map(reader.stems) };
+    }
+    return known[number];
   }
 
   // A name as it is said, every word of it.
   function whole(text) {
-    return tokens(text).map(stem).join(' ');
-  }
-
-  function prepare() {
-    if (index) {
-      return;
-    }
-    var counted = null;
-    index = new window.MiniSearch({
-      fields: Object.keys(FIELDS), tokenize: tokens,
-      processTerm: function (term) {
-        var s = stem(term);
-        if (counted && !counted.has(s)) {
-          counted.add(s);
-          counts.set(s, (counts.get(s) || 0) + 1);
-        }
-        return s;
-      }
-    });
-    data.documents.forEach(function (d) {
-      var phrases = [d.title].concat(d.names, d.misspelt, d.lay);
-      var names = phrases.slice(0, phrases.length - d.lay.length).map(whole);
-      documents.set(d.id, { record: d, phrases: phrases.map(stems), names: names });
-      counted = new Set();
-      index.add({
-        id: d.id, title: d.title, names: d.names.join(' / '), misspelt: d.misspelt.join(' / '), lay: d.lay.join(' / '),
-        one: d.one, symptom: d.symptom, does: d.does, looks: d.looks, more: d.more
-      });
-    });
-    counted = null;
-    data.lexicon.forEach(function (group) {
-      group.say.forEach(function (say) {
-        lexicon.push({ say: tokens(say).map(stem), means: [].concat.apply([], group.means.map(tokens)) });
-      });
-    });
-    lexicon.sort(function (a, b) { return b.say.length - a.say.length; });
-    // A word that the records use themselves says nothing about where it comes from.
-    data.elsewhere.map(function (word) { return stem(tokens(word)[0]); }).forEach(function (s) {
-      if ((counts.get(s) || 0) < OFTEN_USED) { elsewhere.add(s); }
-    });
-    data.hints.forEach(function (hint) {
-      hint.say.forEach(function (say) { hints.set(stem(tokens(say)[0]), hint.kind); });
-    });
-  }
-
-  // Each thing asked for: what was typed, and the trade words that may be meant by it.
-  function concepts(words) {
-    var typed = tokens(words).slice(0, 40);
-    var stemmed = typed.map(stem);
-    var used = typed.map(function () { return false; });
-    var found = [];
-    lexicon.forEach(function (entry) {
-      for (var i = 0; i + entry.say.length <= stemmed.length; i++) {
-        var fits = entry.say.every(function (s, k) { return stemmed[i + k] === s && !used[i + k]; });
-        if (fits) {
-          found.push({ at: i, typed: typed.slice(i, i + entry.say.length).filter(function (t) { return !STOP.has(t); }), means: entry.means });
-          entry.say.forEach(function (s, k) { used[i + k] = true; });
-        }
-      }
-    });
-    typed.forEach(function (term, i) {
-      if (!used[i] && !STOP.has(term)) {
-        found.push({ at: i, typed: [term], means: [] });
-      }
-    });
-    return found.sort(function (a, b) { return a.at - b.at; });
-  }
-
-  // Records that answer to a word: as it stands; else begun; else misspelt.
-  function lookUp(term, last) {
-    var key = term + (last ? '*' : '');
-    if (!lookedUp.has(key)) {
-      if (lookedUp.size > 500) { lookedUp.clear(); }
-      lookedUp.set(key, searched(term, last));
-    }
-    return lookedUp.get(key);
-  }
-
-  function searched(term, last) {
-    var exact = index.search(term, { prefix: false, fuzzy: false });
-    var hits = exact.map(function (h) { return { hit: h, quality: 1 }; });
-    if (exact.length && !(last && term.length > 2)) {
-      return hits;
-    }
-    var seen = new Set(exact.map(function (h) { return h.id; }));
-    function add(list, quality) {
-      list.forEach(function (h) { if (!seen.has(h.id)) { seen.add(h.id); hits.push({ hit: h, quality: quality }); } });
-    }
-    if (term.length > 2 && (last || term.length > 4)) {
-      add(index.search(term, { prefix: true, fuzzy: false }), exact.length ? 0.5 : 0.8);
-    }
-    if (!exact.length && term.length > 3) {
-      add(index.search(term, { prefix: false, fuzzy: term.length > 7 ? 2 : 1 }), 0.75);
-    }
-    return hits;
-  }
-
-  function fieldWeight(hit) {
-    var best = 0;
-    hit.terms.forEach(function (t) { hit.match[t].forEach(function (f) { best = Math.max(best, FIELDS[f]); }); });
-    return best;
-  }
-
-  // The best match of each record for one thing asked, 0 to 1.
-  function answersTo(concept, last) {
-    var best = new Map();
-    function take(terms, factor, isLast) {
-      terms.forEach(function (term) {
-        lookUp(term, isLast).forEach(function (found) {
-          var value = factor * found.quality * fieldWeight(found.hit) / (factor === 1 ? terms.length : 1);
-          var before = best.get(found.hit.id) || 0;
-          best.set(found.hit.id, factor === 1 && terms.length > 1 ? Math.min(1, before + value) : Math.max(before, value));
-        });
-      });
-    }
-    take(concept.typed, 1, last);
-    var typed = best.size;
-    var said = new Map(best);
-    best.clear();
-    take(concept.means, 0.85, false);
-    var meant = best.size;
-    said.forEach(function (value, id) { best.set(id, Math.max(value, best.get(id) || 0)); });
-    concept.known = best.size > 0;
-    concept.hits = Math.min(typed || meant, meant || typed);
-    return best;
+    return index.tokens(text).map(stem).join(' ');
   }
 
   // How well one phrase of a record and what was asked cover each other, rare words counting most.
-  function phraseFit(phrases, asked, rarity) {
+  function phraseFit(phrases, meant, rarity) {
     var best = 0;
     phrases.forEach(function (phrase) {
       var common = 0;
-      var whole = 0;
+      var all = 0;
       phrase.forEach(function (s) {
         var weight = rarity(s);
-        whole += weight;
-        common += asked.has(s) ? weight : 0;
+        all += weight;
+        common += meant.has(s) ? weight : 0;
       });
       if (common > 0) {
-        best = Math.max(best, 2 * common / (whole + asked.whole));
+        best = Math.max(best, 2 * common / (all + meant.whole));
       }
     });
     return best;
   }
 
-  function rarityOf(count) {
-    return Math.log(1 + documents.size / (1 + count));
-  }
-
-  // Each thing asked with its matches and its rarity; a word nobody knows counts for less.
-  function weigh(asked) {
-    var most = rarityOf(3);
-    asked.forEach(function (concept, n) {
-      concept.matches = answersTo(concept, n === asked.length - 1);
-      concept.rarity = concept.known ? Math.min(most, rarityOf(concept.hits)) : UNKNOWN * most;
-      if (concept.typed.some(function (t) { return elsewhere.has(stem(t)); })) {
-        concept.matches.clear();
-        concept.rarity = ELSEWHERE * most;
-        concept.elsewhere = true;
-      }
-    });
-    return asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
-  }
-
-  function wordsAsked(asked) {
+  // The stems that would answer, each with its weight.
+  function wordsMeant(asked) {
     var words = new Map();
     asked.forEach(function (c) {
       c.typed.forEach(function (t) { words.set(stem(t), Math.max(words.get(stem(t)) || 0, c.rarity / c.typed.length)); });
       c.means.forEach(function (t) { if (!words.has(stem(t))) { words.set(stem(t), 0.6 * c.rarity / c.means.length); } });
+      c.instead.forEach(function (o) { if (!words.has(o.stem)) { words.set(o.stem, o.quality * c.rarity / c.typed.length); } });
     });
-    words.elsewhere = asked.some(function (c) { return c.elsewhere; });
-    words.rarest = asked.reduce(function (most, c) { return Math.max(most, c.known ? c.rarity : 0); }, 0);
     words.whole = asked.reduce(function (sum, c) { return sum + c.rarity; }, 0);
     return words;
   }
 
-  function kindMeant(words) {
-    var kinds = new Map();
-    tokens(words).map(stem).forEach(function (s) {
-      if (hints.has(s)) { kinds.set(hints.get(s), (kinds.get(hints.get(s)) || 0) + 1); }
+  // The records that meet enough of what was asked, most first.
+  function likely(asked, whole, kind) {
+    var sums = new Map();
+    asked.forEach(function (concept) {
+      concept.matches.forEach(function (value, number) {
+        var sum = sums.get(number);
+        if (!sum) { sums.set(number, sum = { number: number, share: 0, rare: 0 }); }
+        sum.share += value * concept.rarity / whole;
+        if (value >= 0.4) { sum.rare = Math.max(sum.rare, concept.rarity); }
+      });
     });
-    return kinds;
+    // A question in common words alone is met by common words.
+    var rarest = asked.reduce(function (most, c) { return Math.max(most, c.known ? c.rarity : 0); }, 0);
+    var least = Math.min(LEAST_RARE, 0.8 * rarest);
+    var list = [];
+    sums.forEach(function (sum) {
+      if (sum.share >= LEAST && sum.rare >= least && (!kind || data.documents[sum.number].kind === kind)) { list.push(sum); }
+    });
+    return list.sort(function (a, b) { return b.share - a.share || a.number - b.number; }).slice(0, MOST_COMPARED);
   }
 
   function rank(words, kind) {
     prepare();
-    var asked = concepts(words);
+    var asked = reader.read(words);
     if (!asked.length) {
       return [];
     }
-    var all = weigh(asked);
-    var meant = wordsAsked(asked);
+    var meant = wordsMeant(asked);
     var rarity = function (s) {
-      return meant.has(s) ? meant.get(s) : Math.min(rarityOf(3), rarityOf(counts.get(s) || 0));
+      return meant.has(s) ? meant.get(s) : Math.min(reader.most(), reader.rarityOf(index.holding(s).size));
     };
-    var sums = new Map();
-    asked.forEach(function (concept) {
-      concept.matches.forEach(function (value, id) {
-        var sum = sums.get(id) || { score: 0, rare: 0 };
-        sum.score += value * concept.rarity;
-        if (value >= 0.4) { sum.rare = Math.max(sum.rare, concept.rarity); }
-        sums.set(id, sum);
-      });
-    });
-    return best(sums, all, meant, rarity, words, kind);
-  }
-
-  function best(sums, all, asked, rarity, words, kind) {
-    var kinds = kindMeant(words);
-    // A question in common words alone is met by common words.
-    var least = Math.min(LEAST_RARE, 0.8 * asked.rarest);
+    var kinds = reader.kinds(words);
     var said = whole(words);
-    var list = [];
-    sums.forEach(function (sum, id) {
-      var share = sum.score / all;
-      if (share < LEAST * 0.6 || sum.rare < least) {
-        return;
-      }
-      var d = documents.get(id);
-      if (kind && d.record.kind !== kind) {
-        return;
-      }
-      var fit = phraseFit(d.phrases, asked, rarity);
-      var score = share + PHRASE * fit;
-      score *= 1 + 0.12 * (kinds.get(d.record.kind) || 0);
-      list.push({ id: id, share: share + (asked.elsewhere ? 0 : 0.5 * fit), score: score + named(d, said) });
+    var list = likely(asked, meant.whole, kind);
+    list.forEach(function (hit) {
+      var d = data.documents[hit.number];
+      var called = callings(hit.number);
+      hit.fit = phraseFit(called.phrases, meant, rarity);
+      hit.named = named(called.names, said);
+      hit.score = (hit.share + PHRASE * hit.fit) * (1 + KIND * (kinds.get(d.kind) || 0)) + hit.named;
     });
-    list.sort(function (a, b) { return b.score - a.score || (a.id < b.id ? -1 : 1); });
-    var top = list.length ? list[0].share : 0;
-    return top < LEAST ? [] : list.filter(function (hit) { return hit.score > 0.3 * list[0].score; }).slice(0, 40);
+    list.sort(function (a, b) { return b.score - a.score || a.number - b.number; });
+    return list.length && fits(list[0], asked) ? list.filter(function (hit) { return hit.score > 0.3 * list[0].score; }).slice(0, 40) : [];
   }
 
   // What was typed is one of its names: the trade's first.
-  function named(d, said) {
-    var at = d.names.indexOf(said);
+  function named(names, said) {
+    var at = names.indexOf(said);
     return at < 0 ? 0 : at === 0 ? 2.5 : 2;
+  }
+
+  // Whether a record answers the question, and the question is one for a shop. A word still being typed does
+  // not count against it.
+  function fits(hit, asked) {
+    var last = asked[asked.length - 1];
+    return hit.named > 0 || enough(hit, asked) || last.unfinished && (asked.length === 1 || enough(hit, asked.slice(0, -1)));
+  }
+
+  // For a record speak: how much of the question it meets, where a word that no record knows weighs most; how well one
+  // of its phrases fits the whole; how much of the question is in words that many records are called by; and that it's
+  // long, since a long question is never met in full.
+  function enough(hit, asked) {
+    if (asked.length === 1 && asked[0].spoken > 0) {
+      return true; // one word alone gives no ground for doubt
+    }
+    var met = 0;
+    var all = 0;
+    var ours = 0;
+    asked.forEach(function (c) {
+      var weight = c.known || c.elsewhere ? c.rarity : c.measure ? 0 : STRANGE * reader.most();
+      all += weight;
+      met += weight * (c.matches.get(hit.number) || 0);
+      ours += Math.log(1 + c.spoken) / asked.length;
+    });
+    return met / all + FIT * hit.fit + OURS * ours + LENGTH * Math.log(asked.length) >= ENOUGH;
   }
 
   /** Ranked answers to what someone typed, of one kind if given; none if nothing fits. */
   function find(words, kind) {
     return rank(String(words == null ? '' : words).slice(0, 300), kind || '').map(function (hit) {
-      var d = documents.get(hit.id).record;
+      var d = data.documents[hit.number];
       return { id: d.id, kind: d.kind, title: d.title, names: [d.title].concat(d.names, d.misspelt), url: d.url, score: hit.score };
     });
   }
@@ -300,13 +163,13 @@
   // The name or lay phrase that answers best, to say why a record is shown.
   function why(id, words) {
     var asked = new Set();
-    concepts(words).forEach(function (c) { c.typed.concat(c.means).forEach(function (t) { asked.add(stem(t)); }); });
-    var d = documents.get(id).record;
+    reader.concepts(words).forEach(function (c) { c.typed.concat(c.means).forEach(function (t) { asked.add(stem(t)); }); });
+    var d = data.documents[numbers.get(id)];
     var found = null;
     var most = 0;
     [['also called', d.names.concat(d.misspelt)], ['people say', d.lay], ['looks like', [d.looks]]].forEach(function (group) {
       group[1].forEach(function (text) {
-        var all = stems(text);
+        var all = reader.stems(text);
         var score = all.filter(function (t) { return asked.has(t); }).length / Math.sqrt(3 + all.length);
         if (score > most) { most = score; found = group[0] + ': \u201c' + text + '\u201d'; }
       });
@@ -314,7 +177,6 @@
     return found || '';
   }
 
-  window.benchlore = window.benchlore || {};
   window.benchlore.find = find;
-  window.benchlore.finder = { prepare: prepare, why: why, record: function (id) { return documents.get(id).record; } };
+  window.benchlore.finder = { prepare: prepare, why: why, record: function (id) { return data.documents[numbers.get(id)]; } };
 })();

@@ -9,11 +9,17 @@ import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.plan.Plan;
+import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.ProjectPlan;
 import java.io.IOException;
+import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,13 +40,30 @@ final class PlanCommand implements Callable<Integer> {
     /** For programs. */
     json,
     /** For a calendar: RFC 5545. */
-    ics
+    ics,
+    /** What the engine is asked, as a page's own script asks it. */
+    request
   }
+
+  /** Where the question stands. */
+  static final class Asked {
+    @Parameters(paramLabel = "FILE", description = "A plan file (YAML).")
+    private Path file;
+
+    @Option(
+        names = "--request",
+        paramLabel = "JSON",
+        description = "A request as --format=request prints it, instead of a plan file.")
+    private Path request;
+  }
+
+  /** A question with its answer. */
+  private record Told(String id, String title, PlanRequest request, Answer<ProjectPlan> answer) {}
 
   @Mixin private ContentOption content;
 
-  @Parameters(paramLabel = "FILE", description = "A plan file (YAML).")
-  private Path file;
+  @ArgGroup(exclusive = true, multiplicity = "1")
+  private Asked asked;
 
   @Option(
       names = "--format",
@@ -53,10 +76,11 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return content.open((folder, template) -> plan(folder));
+    return asked.file == null ? request(asked.request) : content.open((folder, t) -> plan(folder));
   }
 
   private int plan(Path folder) throws IOException {
+    Path file = asked.file;
     if (Files.isDirectory(file)) {
       throw new IOException(file + " is a folder; give a plan file");
     }
@@ -72,22 +96,51 @@ final class PlanCommand implements Callable<Integer> {
       return Benchlore.PROBLEMS;
     }
     Planned planned = plans.value().get().get(0);
-    spec.commandLine().getOut().print(render(planned));
+    return tell(new Told(planned.id(), planned.title(), planned.request(), planned.answer()));
+  }
+
+  private int request(Path file) throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new IOException(file + " is a folder; give a request");
+    }
+    PlanRequest request;
+    Answer<ProjectPlan> answer;
+    try {
+      request = PlanJson.parse(Files.readString(file));
+      answer = Plan.plan(request);
+    } catch (MalformedInputException e) {
+      throw new IOException(file + " is no UTF-8 text", e);
+    } catch (IllegalArgumentException | DateTimeException e) {
+      var err = spec.commandLine().getErr();
+      err.println(file + ": " + e.getMessage());
+      err.println("Nothing was planned. A sound request is what --format=request prints.");
+      err.flush();
+      return Benchlore.PROBLEMS;
+    }
+    String name = file.getFileName().toString();
+    String id = name.endsWith(".json") ? name.substring(0, name.length() - 5) : name;
+    return tell(new Told(id, id, request, answer));
+  }
+
+  private int tell(Told told) {
+    spec.commandLine().getOut().print(render(told));
     spec.commandLine().getOut().flush();
-    return planned.answer() instanceof Answer.Given ? 0 : Benchlore.PROBLEMS;
+    return told.answer() instanceof Answer.Given || format == Format.request
+        ? 0
+        : Benchlore.PROBLEMS;
   }
 
   /** A calendar of a plan that can't be is no calendar: the reasons are told as text. */
-  private String render(Planned planned) {
+  private String render(Told told) {
     return switch (format) {
-      case json -> PlanJson.render(planned.answer());
-      case text -> PlanText.render(planned);
+      case json -> PlanJson.render(told.answer());
+      case request -> PlanJson.render(told.request());
+      case text -> PlanText.render(told.title(), told.answer());
       case ics ->
-          planned
-              .answer()
+          told.answer()
               .fold(
-                  given -> PlanCalendar.render(planned, given.value()),
-                  refused -> PlanText.render(planned));
+                  given -> PlanCalendar.render(told.id(), told.title(), given.value()),
+                  refused -> PlanText.render(told.title(), told.answer()));
     };
   }
 }

@@ -56,6 +56,11 @@ public final class Drawings {
     return SilhouetteGlyph.draw(Objects.requireNonNull(tool, "tool"));
   }
 
+  /** How many millimetres the side of a tool's small picture stands for. */
+  public static double glyphSideMm(Silhouette tool) {
+    return SilhouetteGlyph.sideMm(Objects.requireNonNull(tool, "tool"));
+  }
+
   /** End and face of a board with its growth rings; {@code idPrefix} as above. */
   public static String boardGrain(BoardCut cut, String title, String idPrefix) {
     Objects.requireNonNull(cut, "cut");
@@ -93,6 +98,59 @@ public final class Drawings {
   /** The same, small, to stand beside its name; hidden from screen readers. */
   public static Optional<String> faultGlyph(String fault) {
     return FaultDrawing.glyph(fault);
+  }
+
+  /** A window mirrored in a film of this sheen, over a scale; {@code idPrefix} as above. */
+  public static String sheen(SheenSwatch swatch, String title, String idPrefix) {
+    return SheenDrawing.draw(Objects.requireNonNull(swatch, "swatch"), title, idPrefix);
+  }
+
+  /** The same without the scale, to stand beside others; {@code idPrefix} as above. */
+  public static String sheenPatch(SheenSwatch swatch, String title, String idPrefix) {
+    return SheenDrawing.patch(Objects.requireNonNull(swatch, "swatch"), title, idPrefix);
+  }
+
+  /**
+   * A joint with its parts drawn apart.
+   *
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   * @throws IllegalArgumentException if a size the joint is drawn by is missing
+   */
+  public static String joint(JointForm form, JointSizes sizes, String title, String idPrefix) {
+    return JointDrawing.draw(
+        Objects.requireNonNull(form, "form"),
+        Objects.requireNonNull(sizes, "sizes"),
+        title,
+        idPrefix);
+  }
+
+  /**
+   * The end of a board whose edge this bit has cut, five units a millimetre.
+   *
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   * @throws IllegalArgumentException if the geometry has {@link BitGeometry#problems}
+   */
+  public static String edgeCut(BitGeometry geometry, String title, String idPrefix) {
+    check(geometry);
+    return EdgeDrawing.cut(geometry, title, idPrefix);
+  }
+
+  /**
+   * The end of a board with an edge worked without a profile bit, at the same scale.
+   *
+   * @param sizeMm what is cut, 0 to 15
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   */
+  public static String edge(EdgeShape shape, double sizeMm, String title, String idPrefix) {
+    if (!(sizeMm >= 0 && sizeMm <= 15)) {
+      throw new IllegalArgumentException("sizeMm must be 0 to 15, is " + sizeMm);
+    }
+    return EdgeDrawing.shape(Objects.requireNonNull(shape, "shape"), sizeMm, title, idPrefix);
+  }
+
+  /** How a thing is done, without figures; {@code idPrefix} as above. */
+  public static String sketch(ShopSketch sketch, String title, String idPrefix) {
+    return SketchDrawing.draw(Objects.requireNonNull(sketch, "sketch"), title, idPrefix);
   }
 
   private static void check(BitGeometry geometry) {

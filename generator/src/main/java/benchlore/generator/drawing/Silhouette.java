@@ -49,8 +49,10 @@ public record Silhouette(
    * @param shape its form
    * @param holes what is cut out of it, if anything
    * @param fine whether the small picture leaves it out
+   * @param aside whether it stands beside the tool: an inset, a section, a second view
    */
-  public record Part(Material material, Shape shape, Optional<Shape> holes, boolean fine) {}
+  public record Part(
+      Material material, Shape shape, Optional<Shape> holes, boolean fine, boolean aside) {}
 
   /** Which side of the drawing a callout's words stand on. */
   public enum Side {
@@ -94,14 +96,18 @@ public record Silhouette(
     moves = List.copyOf(moves);
   }
 
-  /** How wide its parts really are, millimetres. */
+  /** How wide its parts really are, millimetres, what stands aside not counted. */
   public double drawnWide() {
-    return box().wide();
+    return itself().wide();
   }
 
-  /** How high its parts really are, millimetres. */
+  /** How high its parts really are, millimetres, what stands aside not counted. */
   public double drawnHigh() {
-    return box().high();
+    return itself().high();
+  }
+
+  private Box itself() {
+    return box(parts.stream().filter(part -> !part.aside()).toList());
   }
 
   /** Whether a point lies among its parts, or as good as. */

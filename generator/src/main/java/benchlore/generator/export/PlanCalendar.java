@@ -65,9 +65,21 @@ public final class PlanCalendar {
    * @return the text of an {@code .ics} file, lines ending in CR LF
    */
   public static String render(Planned planned, ProjectPlan plan) {
-    PlanCalendar made = new PlanCalendar(planned.id(), plan.start());
+    return render(planned.id(), planned.title(), plan);
+  }
+
+  /**
+   * The calendar of a plan that has no file.
+   *
+   * @param id tells its events from another plan's
+   * @param title the calendar's name
+   * @param plan the plan
+   * @return the text of an {@code .ics} file, lines ending in CR LF
+   */
+  public static String render(String id, String title, ProjectPlan plan) {
+    PlanCalendar made = new PlanCalendar(id, plan.start());
     made.calendar.setProductId(MAKER);
-    made.calendar.setName(planned.title());
+    made.calendar.setName(title);
     for (Step step : plan.steps()) {
       made.step(step);
     }

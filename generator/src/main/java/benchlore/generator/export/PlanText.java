@@ -22,13 +22,18 @@ public final class PlanText {
 
   /** The plan, or why there is none. */
   public static String render(Planned planned) {
+    return render(planned.title(), planned.answer());
+  }
+
+  /** The plan under a title of its own, or why there is none. */
+  public static String render(String title, Answer<ProjectPlan> answer) {
     PlanText text = new PlanText();
-    text.line("", planned.title());
-    text.line("", "=".repeat(planned.title().length()));
-    if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
+    text.line("", title);
+    text.line("", "=".repeat(title.length()));
+    if (answer instanceof Answer.Given<ProjectPlan> given) {
       text.plan(given.value());
     } else {
-      text.refused((Answer.Refused<ProjectPlan>) planned.answer());
+      text.refused((Answer.Refused<ProjectPlan>) answer);
     }
     return text.out.toString();
   }

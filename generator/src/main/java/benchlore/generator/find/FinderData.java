@@ -16,6 +16,10 @@ import java.util.TreeMap;
 
 /** Writes the script that carries the finder's documents and lexicon into a page. */
 public final class FinderData {
+  /** What is searched of a record, what says most first; {@code js/rank.js} gives the weights. */
+  static final List<String> FIELDS =
+      List.of("title", "names", "misspelt", "lay", "symptom", "does", "looks", "one", "more");
+
   private FinderData() {}
 
   /**
@@ -29,7 +33,9 @@ public final class FinderData {
    */
   public static String script(Library library, List<Facts> lexicon, Set<String> pictured) {
     List<Map<String, Object>> documents = new ArrayList<>();
+    WordIndex index = new WordIndex(FIELDS.size());
     for (Entry entry : library.entries().values()) {
+      index.add(documents.size(), texts(entry));
       Map<String, Object> document = document(entry);
       if (pictured.contains(entry.id())) {
         document.put("picture", true);
@@ -49,31 +55,49 @@ public final class FinderData {
         hints.add(new TreeMap<>(Map.of("say", say, "kind", group.words("kind"))));
       }
     }
-    return ScriptData.script(
-        "benchloreFinder",
-        new TreeMap<>(
-            Map.of(
-                "documents", documents, "lexicon", words, "hints", hints, "elsewhere", elsewhere)));
+    Map<String, Object> data = new TreeMap<>();
+    data.put("fields", FIELDS);
+    data.put("words", index.words());
+    data.put("places", index.places());
+    data.put("documents", documents);
+    data.put("lexicon", words);
+    data.put("hints", hints);
+    data.put("elsewhere", elsewhere);
+    return ScriptData.script("benchloreFinder", data);
+  }
+
+  /** The texts of a record that are searched, in the order of {@link #FIELDS}. */
+  static List<String> texts(Entry entry) {
+    return List.of(
+        entry.title(),
+        String.join(" / ", names(entry, false)),
+        String.join(" / ", names(entry, true)),
+        String.join(" / ", entry.lay()),
+        Prose.plain(symptom(entry.facts())),
+        Prose.plain(entry.text().does()),
+        Prose.plain(entry.text().looks()),
+        entry.kind().one(),
+        Prose.plain(more(entry)));
+  }
+
+  private static List<String> names(Entry entry, boolean misspelt) {
+    return entry.names().stream()
+        .filter(name -> name.misspelt() == misspelt)
+        .map(Name::text)
+        .toList();
   }
 
   private static Map<String, Object> document(Entry entry) {
     Map<String, Object> fields = new LinkedHashMap<>();
-    List<String> names = new ArrayList<>();
-    List<String> misspelt = new ArrayList<>();
-    for (Name name : entry.names()) {
-      (name.misspelt() ? misspelt : names).add(name.text());
-    }
     fields.put("id", entry.id());
     fields.put("kind", entry.kind().folder());
     fields.put("one", entry.kind().one());
     fields.put("title", entry.title());
-    fields.put("names", names);
-    fields.put("misspelt", misspelt);
+    fields.put("names", names(entry, false));
+    fields.put("misspelt", names(entry, true));
     fields.put("lay", entry.lay());
     fields.put("does", Prose.plain(entry.text().does()));
     fields.put("looks", Prose.plain(entry.text().looks()));
-    fields.put("symptom", Prose.plain(symptom(entry.facts())));
-    fields.put("more", Prose.plain(more(entry)));
     fields.put("near", near(entry));
     fields.put("url", entry.url());
     return fields;

@@ -63,7 +63,8 @@ public final class KeyQuestions {
       case ROUTER_BITS -> bits();
       case DEFECTS -> FaultQuestions.all();
       case TOOLS -> ToolQuestions.all();
-      case SPECIES, FINISHES, ADHESIVES, ABRASIVES, SOLVENTS, FASTENERS, TECHNIQUES -> List.of();
+      case SPECIES, FINISHES, SHEENS, ADHESIVES, ABRASIVES, SOLVENTS, FASTENERS, TECHNIQUES ->
+          List.of();
     };
   }
 

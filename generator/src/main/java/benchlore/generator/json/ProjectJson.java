@@ -2,6 +2,7 @@ package benchlore.generator.json;
 
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.calendar.ShopWeek;
+import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatSchedule;
 import benchlore.schedules.coating.CoatStep;
@@ -10,6 +11,7 @@ import benchlore.schedules.plan.CoatChoice;
 import benchlore.schedules.plan.Materials;
 import benchlore.schedules.plan.Part;
 import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.Progress;
 import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
@@ -18,6 +20,7 @@ import java.time.DayOfWeek;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A whole project: request and answer. */
 final class ProjectJson {
@@ -42,7 +45,19 @@ final class ProjectJson {
         shop(f.group("shop")),
         FitJson.seasons(f.group("place")),
         f.flag("settled"),
-        f.number("moisturePercent"));
+        f.number("moisturePercent"),
+        f.optional("progress", ProjectJson::progress).orElse(Progress.NONE));
+  }
+
+  private static Progress progress(Asked f) {
+    return new Progress(
+        f.has("resume") ? Optional.of(f.moment("resume")) : Optional.empty(),
+        f.list(
+            "done",
+            d ->
+                new Progress.Done(
+                    d.text("step"),
+                    d.list("slots", s -> new Slot(s.moment("start"), s.moment("end"))))));
   }
 
   private static Part part(Asked f) {

@@ -26,7 +26,9 @@ final class ContentFiles {
           "adhesive-by-species",
           "adhesive-by-use",
           "finish-by-place",
-          "bit-by-job");
+          "bit-by-job",
+          "joints",
+          "edge-profiles");
 
   private final Path content;
 

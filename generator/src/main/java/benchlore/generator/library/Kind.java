@@ -12,6 +12,8 @@ public enum Kind {
   SPECIES("species", "Species", "species"),
   /** Finishes and finishing materials. */
   FINISHES("finishes", "Finishes", "finish"),
+  /** Levels of sheen, dull to mirror. */
+  SHEENS("sheens", "Sheens", "sheen"),
   /** Adhesives. */
   ADHESIVES("adhesives", "Adhesives", "adhesive"),
   /** Abrasives. */

@@ -23,6 +23,8 @@ import java.util.Optional;
  * @param lexicon lay words for the finder
  * @param over what finish may go over what
  * @param tables what goes with what
+ * @param joints joints with the sizes they are drawn by
+ * @param edges edge profiles
  * @param plans each plan with its answer, by file name
  * @param shop the shop they are made in, if the folder holds one
  * @param drawings each tool's drawing, by the tool's id
@@ -32,6 +34,8 @@ public record Content(
     List<Facts> lexicon,
     List<OverRule> over,
     List<Table> tables,
+    List<Facts> joints,
+    List<Facts> edges,
     List<Planned> plans,
     Optional<Shop> shop,
     Map<String, ToolDrawing> drawings) {
@@ -40,6 +44,8 @@ public record Content(
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
     tables = List.copyOf(tables);
+    joints = List.copyOf(joints);
+    edges = List.copyOf(edges);
     plans = List.copyOf(plans);
     drawings = Map.copyOf(drawings);
   }
@@ -63,12 +69,15 @@ public record Content(
     }
     Loaded<List<Planned>> plans = Plans.all(folder, library);
     Loaded<List<Table>> tables = TableFiles.load(folder, library);
-    Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
     List<Problem> problems = new ArrayList<>(plans.problems());
     problems.addAll(tables.problems());
-    problems.addAll(shop.problems());
     if (!problems.isEmpty()) {
-      return Loaded.failed(problems.stream().distinct().toList());
+      return Loaded.failed(problems);
+    }
+    // Where there are plans, they have told what is wrong with the shop.
+    Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
+    if (shop.value().isEmpty()) {
+      return Loaded.failed(shop.problems());
     }
     return Loaded.of(
         new Content(
@@ -76,6 +85,8 @@ public record Content(
             groups(folder, "lexicon", "words", library),
             OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
             tables.value().get(),
+            groups(folder, "joints", "rows", library),
+            groups(folder, "edge-profiles", "rows", library),
             plans.value().get(),
             shop.value().get(),
             drawings.value().get()));

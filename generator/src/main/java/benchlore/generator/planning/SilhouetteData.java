@@ -32,12 +32,15 @@ final class SilhouetteData {
   private static Silhouette.Part part(Facts part) {
     Material material = part.word("material", Material.class);
     List<Shape> holes = part.groups("holes").stream().map(SilhouetteData::shape).toList();
-    boolean fine = part.find("fine").isPresent() ? part.flag("fine") : material == Material.LINE;
+    boolean aside = part.flag("aside");
+    boolean small = aside || material == Material.LINE;
+    boolean fine = part.find("fine").isPresent() ? part.flag("fine") : small;
     return new Silhouette.Part(
         material,
         placed(part, shape(part)),
         holes.stream().reduce(Shape::and).map(all -> placed(part, all)),
-        fine);
+        fine,
+        aside);
   }
 
   /** The shape where the part says it stands. */

@@ -8,20 +8,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Data for comparing records of one kind side by side. */
 final class ComparePages {
   private static final String ROOT = "../";
 
   private final Library library;
-  private final Set<String> pictured;
+  private final Pictures pictures;
   private final Markdown markdown;
   private final FactViews views;
 
-  ComparePages(Library library, Set<String> pictured) {
+  ComparePages(Library library, Pictures pictures) {
     this.library = library;
-    this.pictured = pictured;
+    this.pictures = pictures;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
   }
@@ -41,7 +40,9 @@ final class ComparePages {
       record.put("title", entry.title());
       record.put("url", ROOT + entry.url());
       record.put(
-          "picture", pictured.contains(entry.id()) ? ROOT + "drawings/" + entry.id() + ".svg" : "");
+          "picture",
+          pictures.ids().contains(entry.id()) ? ROOT + "drawings/" + entry.id() + ".svg" : "");
+      pictures.sideMm(entry.id()).ifPresent(mm -> record.put("side", mm));
       record.put("rows", rows(entry));
       Map<String, String> tell = new LinkedHashMap<>();
       for (Mistaken mistaken : entry.mistaken()) {

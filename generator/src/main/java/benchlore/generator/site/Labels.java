@@ -21,6 +21,16 @@ final class Labels {
           Map.entry("evaporation-rate", "Evaporation rate (butyl acetate = 1)"),
           Map.entry("bearing-place", "Bearing"),
           Map.entry("on", "Where it shows"),
+          Map.entry("gloss-60", "Gloss at 60 degrees"),
+          Map.entry("gloss-20", "Gloss at 20 degrees"),
+          Map.entry("gloss-85", "Gloss at 85 degrees"),
+          Map.entry("planned-as", "A schedule plans it as"),
+          Map.entry("reflection", "A window in it"),
+          Map.entry("thickness-share", "Share of the thickness"),
+          Map.entry("lap-share", "Lap, share of the thickness"),
+          Map.entry("slope", "Slope, length for 1"),
+          Map.entry("gap", "Room"),
+          Map.entry("suits", "Where it belongs"),
           Map.entry("life", "Life of a sheet or disc"));
   private static final Map<String, String> WORDS =
       Map.of("none", "none", "two-part", "two-part reaction", "hand-router", "hand router");

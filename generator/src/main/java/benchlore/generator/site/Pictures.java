@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Map;
 import java.util.NavigableSet;
+import java.util.OptionalLong;
 import java.util.TreeSet;
 
 /** Small pictures for lists, each a file of its own: router bits, drawn tools, faults. */
@@ -73,6 +74,14 @@ final class Pictures {
   /** Every record that has a picture. */
   NavigableSet<String> ids() {
     return Collections.unmodifiableNavigableSet(ids);
+  }
+
+  /** How many whole millimetres the picture's side stands for; only tools are to scale. */
+  OptionalLong sideMm(String id) {
+    ToolDrawing tool = drawings.get(id);
+    return tool == null
+        ? OptionalLong.empty()
+        : OptionalLong.of(Math.round(Drawings.glyphSideMm(tool.silhouette())));
   }
 
   /** The picture of a record, its file {@code drawings/<id>.svg}. */

@@ -8,6 +8,7 @@ import benchlore.schedules.plan.Shop;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -100,6 +101,7 @@ final class PlannerPages {
     values.put("bits", choices(library.of(Kind.ROUTER_BITS)));
     values.put("places", places());
     values.put("sheens", sheens());
+    values.put("swatches", swatches());
     values.put("shop", PlannerShop.figures(shop));
     values.put("weekdays", PlannerShop.weekdays(shop));
     values.put("grades", PlannerShop.grades(shop));
@@ -123,6 +125,25 @@ final class PlannerPages {
         choice("SATIN", "satin"),
         choice("SEMI_GLOSS", "semi-gloss"),
         choice("GLOSS", "gloss"));
+  }
+
+  /** The window mirrored in each sheen the engine knows, where the library has its record. */
+  private List<Map<String, String>> swatches() {
+    List<Map<String, String>> swatches = new ArrayList<>();
+    for (Map<String, String> sheen : sheens()) {
+      String id = sheen.get("value").toLowerCase(Locale.ROOT).replace('_', '-');
+      library
+          .find(Kind.SHEENS, id)
+          .ifPresent(
+              record ->
+                  swatches.add(
+                      Map.of(
+                          "value", sheen.get("value"),
+                          "title", record.title(),
+                          "url", record.url(),
+                          "svg", SheenDrawings.patch(record))));
+    }
+    return swatches;
   }
 
   private static Map<String, String> choice(String value, String title) {

@@ -42,7 +42,8 @@ final class RecordDrawings {
       case ROUTER_BITS -> BitDrawings.of(entry);
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
       case ABRASIVES -> grains(entry);
-      case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : List.of();
+      case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : SketchDrawings.of(entry);
+      case SHEENS -> List.of(SheenDrawings.of(entry));
       case DEFECTS -> fault(entry);
       case FINISHES, ADHESIVES, SOLVENTS, FASTENERS -> List.of();
     };

@@ -18,13 +18,16 @@ final class RecordPage {
 
   private final Library library;
   private final Map<String, ToolDrawing> drawings;
+  private final JointDrawings joints;
   private final Markdown markdown;
   private final FactViews views;
   private final TableLinks tables;
 
-  RecordPage(Library library, Map<String, ToolDrawing> drawings, TableLinks tables) {
+  RecordPage(
+      Library library, Map<String, ToolDrawing> drawings, JointDrawings joints, TableLinks tables) {
     this.library = library;
     this.drawings = drawings;
+    this.joints = joints;
     this.tables = tables;
     this.markdown = new Markdown(library, ROOT);
     this.views = new FactViews(library, markdown, ROOT);
@@ -51,9 +54,16 @@ final class RecordPage {
     values.put("causes", groups(entry.facts(), "causes", "cause", "sign", "cure", "prevention"));
     values.put("needs", links(entry.facts().list("needs")));
     values.put("related", links(related(entry)));
-    values.put("drawings", RecordDrawings.of(entry, Optional.ofNullable(drawings.get(entry.id()))));
+    values.put("drawings", drawings(entry));
     values.put("goesWith", tables.of(entry));
     return values;
+  }
+
+  private List<BitDrawings.Figure> drawings(Entry entry) {
+    Optional<ToolDrawing> tool = Optional.ofNullable(drawings.get(entry.id()));
+    List<BitDrawings.Figure> figures = new ArrayList<>(RecordDrawings.of(entry, tool));
+    figures.addAll(joints.of(entry));
+    return figures;
   }
 
   private static List<String> shownNames(Entry entry) {

@@ -102,6 +102,8 @@ public final class Site {
                 kinds,
                 "plans",
                 planCards(),
+                "planners",
+                planners(),
                 "tables",
                 TablePage.cards(content.tables()))));
   }
@@ -137,7 +139,8 @@ public final class Site {
 
   private void recordPages() throws IOException {
     RecordPage record =
-        new RecordPage(content.library(), content.drawings(), new TableLinks(content.tables()));
+        new RecordPage(
+            content.library(), content.drawings(), joints(), new TableLinks(content.tables()));
     for (Entry entry : content.library().entries().values()) {
       page(entry.url(), "record", record.values(entry));
     }
@@ -147,7 +150,7 @@ public final class Site {
   }
 
   private void comparePages() throws IOException {
-    ComparePages compare = new ComparePages(content.library(), pictures.ids());
+    ComparePages compare = new ComparePages(content.library(), pictures);
     for (Kind kind : Kind.values()) {
       page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
@@ -190,6 +193,15 @@ public final class Site {
     list.put("tables", TablePage.cards(content.tables()));
     list.put("rules", TablePage.rules(content.tables()));
     page("tables/index.html", "tables", list);
+    JointsPage joints = new JointsPage(content.library(), joints());
+    page(JointsPage.URL, "joints", joints.values());
+    EdgesPage edges = new EdgesPage(content.library(), content.edges());
+    page(EdgesPage.URL, "edge-profiles", edges.values());
+    page(SheensPage.URL, "sheens", new SheensPage(content.library()).values());
+  }
+
+  private JointDrawings joints() {
+    return new JointDrawings(content.joints());
   }
 
   private void planPages() throws IOException {
@@ -213,9 +225,14 @@ public final class Site {
     return cards;
   }
 
+  /** None without a shop: a planner's form starts as the shop is. */
+  private List<PlannerPages.Planner> planners() {
+    return content.shop().isPresent() ? PlannerPages.all() : List.of();
+  }
+
   private void plannerPages() throws IOException {
-    if (content.shop().isEmpty()) {
-      return; // Nothing to begin from: a planner's form starts as the shop is.
+    if (planners().isEmpty()) {
+      return;
     }
     PlannerPages planners = new PlannerPages(content.library(), content.shop().get());
     Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
@@ -248,6 +265,7 @@ public final class Site {
     values.putIfAbsent("root", "");
     values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
     values.put("allKinds", Kind.values());
+    values.put("canPlan", !planners().isEmpty());
     files.put(path, templates.render(template, values));
   }
 }

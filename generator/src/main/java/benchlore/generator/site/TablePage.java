@@ -49,7 +49,7 @@ final class TablePage {
               "turnedTitle", view.other().title(),
               "turnedUrl", view.other().url(),
               "wholeUrl", TableWholePage.url(table),
-              "short", table.rows().size() + " \u00d7 " + table.columns().size()));
+              "short", table.rows().size() * table.columns().size() + " pairs, each explained"));
     }
     return cards;
   }

@@ -61,6 +61,8 @@ class AxeIT {
     Map<String, List<String>> violations = new LinkedHashMap<>();
     List<String> pages = new ArrayList<>(site.oneOfEachSort());
     pages.add("index.html#find=bit+with+a+bearing");
+    site.files().stream().filter(file -> file.matches("planner/.*html")).forEach(pages::add);
+    pages.add("planner/fit.html#species=nothing&width=-1");
     pages.add("faults.html#when=while-coating&where=film&words=craters");
     pages.add("compare/router-bits.html#of=chamfer-bit,round-over-bit");
     for (String page : pages) {

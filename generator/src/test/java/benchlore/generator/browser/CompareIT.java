@@ -98,6 +98,27 @@ class CompareIT {
     browser.width(Browser.WIDE);
   }
 
+  @Test
+  void drawnToolsStandAtOneScale() {
+    browser.open(site.address("compare/tools.html#of=smoothing-plane,jointer-plane"));
+    assertEquals(
+        "Drawn at one scale", browser.driver().findElement(By.className("scale-note")).getText());
+    List<Integer> widths =
+        browser.driver().findElements(By.cssSelector("#compare-table thead img")).stream()
+            .map(picture -> picture.getSize().getWidth())
+            .toList();
+    List<?> sides =
+        (List<?>)
+            browser.script(
+                """
+                return ['smoothing-plane', 'jointer-plane'].map(id =>
+                  window.benchloreCompare.find(record => record.id === id).side);
+                """);
+    double real = ((Number) sides.get(0)).doubleValue() / ((Number) sides.get(1)).doubleValue();
+    assertEquals(real, (double) widths.get(0) / widths.get(1), 0.02);
+    assertTrue(real < 0.6, "a smoother is less than six tenths of a jointer: " + real);
+  }
+
   private static List<String> heads() {
     return browser.driver().findElements(By.cssSelector("#compare-table thead th a")).stream()
         .map(link -> link.getText())

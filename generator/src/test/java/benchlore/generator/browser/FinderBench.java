@@ -1,23 +1,28 @@
 package benchlore.generator.browser;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import benchlore.generator.find.FinderData;
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Library;
+import benchlore.generator.planning.Content;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 
 /**
- * Measures the finder in Chromium: from a fresh page to the first answer, and each key stroke, at
- * the real size and with copies of the records up to 10,000. Prints; asserts nothing.
+ * Measures the finder in Chromium: loading its data, then the first answer, then each key stroke,
+ * at the real size and with copies of the records up to 10,000. Prints; asserts nothing.
  *
  * <p>Run after a build: {@code mvn -B -ntp -pl generator -am -Pfinder-bench verify -DskipTests}.
  */
 public final class FinderBench {
-  private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final String TIME =
       """
       const typed = arguments[0], t0 = performance.now();
@@ -32,7 +37,7 @@ public final class FinderBench {
       }
       strokes.sort((a, b) => a - b);
       const at = share => strokes[Math.floor(share * (strokes.length - 1))];
-      return [first, at(0.5), at(0.95), strokes.length].map(String);
+      return [window.loading, first, at(0.5), at(0.95), strokes.length].map(String);
       """;
   private static final List<String> TYPED =
       List.of(
@@ -49,61 +54,93 @@ public final class FinderBench {
   /**
    * Measures.
    *
-   * @param args the site's folder
+   * @param args the site's folder and the content's
    * @throws IOException if the copies can't be written
    */
   public static void main(String[] args) throws IOException {
     Path site = Path.of(args[0]).toAbsolutePath().normalize();
+    Content content = Content.load(Path.of(args[1])).value().orElseThrow();
     Path scratch = Files.createTempDirectory("finder-bench");
-    String script = Files.readString(site.resolve("js/finder-data.js"));
-    int from = script.indexOf('(') + 1;
-    JsonNode data =
-        JSON.readTree(
-            JSON.readValue(script.substring(from, script.lastIndexOf(')')), String.class));
-    int real = data.path("documents").size();
+    int real = content.library().entries().size();
     System.out.printf(
-        "%8s %14s %16s %16s %9s%n",
-        "records", "first, ms", "stroke half, ms", "stroke 95 %, ms", "strokes");
+        "%8s %11s %10s %9s %10s %16s %16s %8s%n",
+        "records",
+        "script, kB",
+        "gzip, kB",
+        "load, ms",
+        "first, ms",
+        "stroke half, ms",
+        "stroke 95 %, ms",
+        "strokes");
     for (int size : List.of(real, 10_000)) {
-      page(site, scratch, grown((ObjectNode) data.deepCopy(), size));
+      String data = FinderData.script(grown(content.library(), size), content.lexicon(), Set.of());
+      page(site, scratch, data);
       try (Browser browser = Browser.start()) {
         browser.open(scratch.resolve("bench.html").toUri().toString());
         List<?> figures = (List<?>) browser.script(TIME, TYPED);
         System.out.printf(
-            "%8d %14.1f %16.2f %16.2f %9s%n",
+            "%8d %11d %10d %9.1f %10.1f %16.2f %16.2f %8s%n",
             size,
-            Double.parseDouble(figures.get(0).toString()),
-            Double.parseDouble(figures.get(1).toString()),
-            Double.parseDouble(figures.get(2).toString()),
-            figures.get(3));
+            data.getBytes(StandardCharsets.UTF_8).length / 1000,
+            gzipped(data) / 1000,
+            number(figures.get(0)),
+            number(figures.get(1)),
+            number(figures.get(2)),
+            number(figures.get(3)),
+            figures.get(4));
       }
     }
   }
 
-  /** The records with copies whose names carry a number, until there are so many. */
-  private static ObjectNode grown(ObjectNode data, int size) {
-    ArrayNode documents = (ArrayNode) data.path("documents");
-    int real = documents.size();
-    for (int i = real; i < size; i++) {
-      ObjectNode copy = documents.get(i % real).deepCopy();
-      copy.put("id", copy.path("id").asText() + "-" + i);
-      copy.put("title", copy.path("title").asText() + " no" + i);
-      documents.add(copy);
-    }
-    return data;
+  private static double number(Object text) {
+    return Double.parseDouble(text.toString());
   }
 
-  private static void page(Path site, Path scratch, ObjectNode data) throws IOException {
-    for (String file : List.of("vendor/minisearch.js", "vendor/stemmer.js", "js/rank.js")) {
+  private static int gzipped(String text) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (GZIPOutputStream out = new GZIPOutputStream(bytes)) {
+      out.write(text.getBytes(StandardCharsets.UTF_8));
+    }
+    return bytes.size();
+  }
+
+  /** The records with copies whose names carry a number, until there are so many. */
+  private static Library grown(Library library, int size) {
+    List<Entry> entries = List.copyOf(library.entries().values());
+    Map<String, Entry> all = new HashMap<>(library.entries());
+    for (int i = entries.size(); i < size; i++) {
+      Entry e = entries.get(i % entries.size());
+      String id = e.id() + "-" + i;
+      all.put(
+          id,
+          new Entry(
+              e.kind(),
+              id,
+              e.title() + " no" + i,
+              e.names(),
+              e.lay(),
+              e.text(),
+              e.mistaken(),
+              e.related(),
+              e.facts()));
+    }
+    return new Library(all, library.sources());
+  }
+
+  private static void page(Path site, Path scratch, String data) throws IOException {
+    for (String file : List.of("vendor/stemmer.js", "js/words.js", "js/asked.js", "js/rank.js")) {
       Files.writeString(
           scratch.resolve(Path.of(file).getFileName()), Files.readString(site.resolve(file)));
     }
-    String literal = JSON.writeValueAsString(JSON.writeValueAsString(data));
-    Files.writeString(
-        scratch.resolve("data.js"), "window.benchloreFinder = JSON.parse(" + literal + ");");
+    Files.writeString(scratch.resolve("data.js"), data);
     StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"en\"><title>bench</title>");
-    Stream.of("minisearch.js", "stemmer.js", "data.js", "rank.js")
+    html.append("<script src=\"stemmer.js\"></script><script src=\"clock.js\"></script>");
+    Stream.of("data.js", "words.js", "asked.js", "rank.js")
         .forEach(name -> html.append("<script src=\"").append(name).append("\"></script>"));
+    Files.writeString(scratch.resolve("clock.js"), "window.began = performance.now();");
+    Files.writeString(
+        scratch.resolve("loaded.js"), "window.loading = performance.now() - window.began;");
+    html.append("<script src=\"loaded.js\"></script>");
     Files.writeString(scratch.resolve("bench.html"), html);
   }
 }

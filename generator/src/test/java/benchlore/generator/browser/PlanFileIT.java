@@ -34,7 +34,8 @@ class PlanFileIT {
   private static final String CALENDAR =
       """
       const now = window.benchlore.project.current();
-      return window.benchlore.calendar(now.file.id, now.file.title, now.answer.value)""";
+      const text = window.benchlore.calendar(now.file.id, now.file.title, now.answer.value);
+      return text.replaceAll('\\r', '<CR>')""";
 
   private static SiteFolder site;
   private static Browser browser;
@@ -95,7 +96,8 @@ class PlanFileIT {
           planned
               .answer()
               .fold(given -> PlanCalendar.render(planned, given.value()), refused -> "");
-      assertEquals(expected, browser.script(CALENDAR), planned.id());
+      // The driver drops the carriage returns of a text, so they travel as words.
+      assertEquals(expected.replace("\r", "<CR>"), browser.script(CALENDAR), planned.id());
     }
   }
 
@@ -108,8 +110,8 @@ class PlanFileIT {
                 "no plan file",
                 "title: [",
                 "YAML",
-                yaml(content.plans().get(0)).replace("black-cherry", "cheery"),
-                "",
+                yaml(content.plans().get(0)).replace("species: white-ash", "species: cheery"),
+                "Wood",
                 yaml(content.plans().get(0)).replace("count: 1", "count: 1000"),
                 "How many")
             .entrySet()) {
@@ -119,10 +121,8 @@ class PlanFileIT {
           if (read.problem) { window.benchlore.project.say(read.problem); }
           else { window.benchlore.project.take(read.file); }""",
           bad.getKey());
-      if (!bad.getValue().isEmpty()) {
-        assertTrue(browser.text("#plan-tell").contains(bad.getValue()), browser.text("#plan-tell"));
-        assertEquals(before, browser.script(REQUEST));
-      }
+      assertTrue(browser.text("#plan-tell").contains(bad.getValue()), browser.text("#plan-tell"));
+      assertEquals(before, browser.script(REQUEST));
     }
   }
 

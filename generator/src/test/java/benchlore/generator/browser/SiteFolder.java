@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +18,9 @@ import java.util.stream.Stream;
 record SiteFolder(Path root) {
   private static final String PLANS = "plans";
   private static final String TABLES = "tables";
+
+  /** Folders with a list page that are no shelves of records. */
+  private static final Set<String> NO_SHELVES = Set.of(PLANS, TABLES, "planner");
 
   /** One page of each template that the tables have; the larger ones differ in length alone. */
   private static final List<String> TABLE_FORMS =
@@ -68,12 +72,12 @@ record SiteFolder(Path root) {
     return files().stream().filter(file -> file.endsWith(".html")).toList();
   }
 
-  /** The folders that hold a list page, plans and tables apart, sorted. */
+  /** The shelves: folders that hold the list page of a kind of record, sorted. */
   List<String> shelves() {
     return pages().stream()
         .filter(page -> page.endsWith("/index.html"))
         .map(page -> page.substring(0, page.length() - "/index.html".length()))
-        .filter(folder -> !folder.equals(PLANS) && !folder.equals(TABLES))
+        .filter(folder -> !NO_SHELVES.contains(folder))
         .toList();
   }
 

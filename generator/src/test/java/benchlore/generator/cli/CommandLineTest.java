@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,6 +113,54 @@ final class CommandLineTest {
   }
 
   @Test
+  void aRequestPrintedAndReadBackGivesTheSamePlan() throws IOException {
+    Path file = content.resolve("plans/box.yaml");
+    Run request = Run.of("plan", "--format=request", "--content", content, file);
+    Path asked = Files.writeString(temp.resolve("box.json"), request.out());
+
+    assertEquals(0, request.code());
+    for (String format : List.of("json", "request")) {
+      Run direct = Run.of("plan", "--format", format, "--content", content, file);
+      Run read = Run.of("plan", "--format", format, "--request", asked);
+      assertEquals("", read.err());
+      assertEquals(0, read.code());
+      assertEquals(direct.out(), read.out());
+    }
+    assertTrue(Run.of("plan", "--request", asked).out().startsWith("box\n===\nFrom Sat 3 Apr"));
+    assertTrue(
+        Run.of("plan", "--request", asked, "--format=ics").out().startsWith("BEGIN:VCALENDAR"));
+  }
+
+  @Test
+  void aBrokenRequestIsToldInOneLineAndCodeOne() throws IOException {
+    Path file = content.resolve("plans/box.yaml");
+    String sound = Run.of("plan", "--format=request", "--content", content, file).out();
+    assertBroken("no JSON at line 1, column 3: ", "{ x");
+    assertBroken("request must be an object", "[1]");
+    assertBroken("request must be an object", "");
+    assertBroken("no JSON at line 1, column 4: ", "{} {}");
+    assertBroken("request.materials must be an object", sound.replace("materials", "material"));
+    assertBroken(
+        "request.parts[0].count must be a whole number",
+        sound.replaceFirst("\"count\" : \\d+", "\"count\" : 1.5"));
+    assertBroken(
+        "request.settled must be true or false",
+        sound.replaceFirst("\"settled\" : \\w+", "\"settled\" : 1"));
+    assertBroken(
+        "request.start must be a moment such as 2027-01-12T18:30",
+        sound.replaceFirst("\"start\" : \"[^\"]*\"", "\"start\" : \"tomorrow\""));
+  }
+
+  private void assertBroken(String message, String request) throws IOException {
+    Path file = Files.writeString(temp.resolve("broken.json"), request);
+    Run run = Run.of("plan", "--request", file);
+    assertEquals("", run.out());
+    assertTrue(run.err().startsWith(file + ": " + message), run.err());
+    assertEquals(2, run.err().lines().count(), run.err());
+    assertEquals(1, run.code());
+  }
+
+  @Test
   void aRefusedPlanGivesItsReasonsAndCodeOne() throws IOException {
     Path file = content.resolve("plans/box.yaml");
     Files.writeString(file, Files.readString(file).replace("moisture: 10 %", "moisture: 60 %"));
@@ -134,6 +183,7 @@ final class CommandLineTest {
         "--nope",
         "build --content",
         "plan a.yaml --format=xml",
+        "plan a.yaml --request=b.json",
         "check x"
       })
   void aWrongCommandLineIsCodeTwo(String line) {
@@ -152,6 +202,8 @@ final class CommandLineTest {
     assertAll(
         () -> assertFiles("no such file: " + missing, "plan", "--content", content, missing),
         () -> assertFiles(temp + " is a folder; give a plan file", "plan", temp),
+        () -> assertFiles(temp + " is a folder; give a request", "plan", "--request", temp),
+        () -> assertFiles("no such file: " + missing, "plan", "--request", missing),
         () -> assertFiles(missing + " is no folder", "check", "--content", missing),
         () -> assertFiles("no such file: " + temp.resolve("schema"), "check", "--content", temp));
   }

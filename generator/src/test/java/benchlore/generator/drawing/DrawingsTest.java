@@ -37,6 +37,15 @@ class DrawingsTest {
     }
     all.put("clamps", Drawings.clampCone(new ClampSpread(40, 90, 250), "Clamps", "p"));
     all.put("deep clamps", Drawings.clampCone(new ClampSpread(30, 300, 150), "Clamps", "p"));
+    for (ShopSketch sketch : ShopSketch.values()) {
+      all.put(sketch.name(), Drawings.sketch(sketch, "How", "p"));
+    }
+    for (JointForm form : JointForm.values()) {
+      all.put(form.word(), Drawings.joint(form, SampleJoints.sizes(form), "A joint", "p"));
+    }
+    all.put("sheen", Drawings.sheen(new SheenSwatch(0, 5, false), "Dull", "p"));
+    all.put("mirror", Drawings.sheen(new SheenSwatch(90, 100, false), "Mirror", "p"));
+    all.put("rubbed", Drawings.sheen(new SheenSwatch(20, 35, true), "Rubbed", "p"));
     return all;
   }
 
@@ -64,7 +73,9 @@ class DrawingsTest {
       String id = element.getAttribute("id");
       assertTrue(id.isEmpty() || (id.startsWith("p-") && ids.add(id)), id);
       assertFalse(element.hasAttribute("style"));
-      assertFalse(element.hasAttribute("fill") || element.hasAttribute("stroke"));
+      assertFalse(element.hasAttribute("stroke"));
+      String fill = element.getAttribute("fill");
+      assertTrue(fill.isEmpty() || fill.startsWith("url(#p-"), fill);
     }
     assertTrue(svg.elements("style").isEmpty());
   }

@@ -49,6 +49,12 @@ final class SheetMain {
     }
     page.append(Drawings.clampCone(new ClampSpread(40, 90, 250), "clamps", "k-1"));
     page.append(Drawings.clampCone(new ClampSpread(40, 70, 160), "clamps", "k-2"));
+    for (JointForm form : JointForm.values()) {
+      String name = form.word();
+      page.append("<div>").append(name);
+      page.append(Drawings.joint(form, SampleJoints.sizes(form), name, "j-" + name));
+      page.append("</div>");
+    }
     return page.append("</main>").toString();
   }
 }

@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -194,6 +195,35 @@ final class SilhouettesTest {
     assertEquals(50, teeth.ink(10).strokes().get(0).pieces().size());
     assertEquals(-2, teeth.ink(10).strokes().get(0).box().z0(), 1e-9);
     assertTrue(teeth.ink(0.1).strokes().get(0).pieces().size() < 10);
+  }
+
+  @Test
+  void theSmallPictureSaysItsScale() {
+    Shape rod = Shape.rect(new Point(0, 0), new Point(430, 40), 0);
+    Silhouette.Part part = new Silhouette.Part(Material.METAL, rod, Optional.empty(), false, false);
+    for (boolean level : new boolean[] {true, false}) {
+      Silhouette tool =
+          new Silhouette(
+              Silhouette.View.SIDE, "A rod.", level, 430, 40, List.of(part), List.of(), List.of());
+      // 43 of 48 units hold the rod, lying level or at 45 degrees.
+      double held = level ? 430 : 470 / Math.sqrt(2);
+      assertEquals(48 * held / 43, Drawings.glyphSideMm(tool), 1e-9);
+    }
+  }
+
+  @Test
+  void whatStandsAsideIsNotPartOfTheSize() {
+    Shape block = Shape.rect(new Point(0, 0), new Point(10, 10), 0);
+    List<Silhouette.Part> parts =
+        List.of(
+            new Silhouette.Part(Material.WOOD, block, Optional.empty(), false, false),
+            new Silhouette.Part(Material.WOOD, block.shifted(20, 5), Optional.empty(), true, true));
+    Silhouette tool =
+        new Silhouette(
+            Silhouette.View.SIDE, "A block.", false, 10, 10, parts, List.of(), List.of());
+    assertEquals(10, tool.drawnWide(), 1e-9);
+    assertEquals(10, tool.drawnHigh(), 1e-9);
+    assertEquals(30, tool.box().wide(), 1e-9);
   }
 
   @Test

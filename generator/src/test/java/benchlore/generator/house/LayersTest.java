@@ -22,19 +22,21 @@ final class LayersTest {
 
   /** Packages of the generator and those of it they may use; every one may use the engine. */
   private static final Map<String, Set<String>> MAY_USE =
-      Map.of(
-          "library", Set.of(),
-          "units", Set.of(),
-          "drawing", Set.of(),
-          "tables", Set.of("library"),
-          "planning", Set.of("library", "drawing", "tables"),
-          "find", Set.of("library"),
-          "json", Set.of(),
-          "export", Set.of("library", "planning", "units", "json", "find"),
+      Map.ofEntries(
+          Map.entry("library", Set.of()),
+          Map.entry("units", Set.of()),
+          Map.entry("drawing", Set.of()),
+          Map.entry("tables", Set.of("library")),
+          Map.entry("planning", Set.of("library", "drawing", "tables")),
+          Map.entry("find", Set.of("library")),
+          Map.entry("json", Set.of()),
+          Map.entry("export", Set.of("library", "planning", "units", "json", "find")),
           // A plan's calendar stands beside its page, the planner's data among its scripts.
-          "site", Set.of("library", "planning", "drawing", "find", "units", "export", "tables"),
-          "browser", Set.of("json"),
-          "cli", Set.of("library", "planning", "site", "export"));
+          Map.entry(
+              "site",
+              Set.of("library", "planning", "drawing", "find", "units", "export", "tables")),
+          Map.entry("browser", Set.of("json")),
+          Map.entry("cli", Set.of("library", "planning", "site", "export")));
 
   private static final Pattern SAYS =
       Pattern.compile(

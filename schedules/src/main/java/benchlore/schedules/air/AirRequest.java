@@ -41,11 +41,18 @@ public record AirRequest(
     List<SolventData> found = new ArrayList<>();
     for (Release release : releases) {
       for (Release.Share share : release.shares()) {
-        if (!found.contains(share.solvent())) {
-          found.add(share.solvent());
-        }
+        add(found, share.solvent());
       }
     }
     return found;
+  }
+
+  private static void add(List<SolventData> found, SolventData solvent) {
+    for (SolventData other : found) {
+      if (other.id().equals(solvent.id())) {
+        return;
+      }
+    }
+    found.add(solvent);
   }
 }

@@ -19,7 +19,7 @@ final class HomeRefusals {
     }
     boolean flammable = Flammability.any(request);
     for (IgnitionSource source : IgnitionSource.values()) {
-      if (request.ignitionSources().contains(source)) {
+      if (Checks.among(request.ignitionSources(), source)) {
         ignition(source, flammable, request.sprays(), checks);
       }
     }

@@ -1,5 +1,6 @@
 package benchlore.schedules.calendar;
 
+import benchlore.schedules.numeric.WallTime;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -45,9 +46,10 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
     }
 
     Slot on(LocalDate day) {
-      LocalDateTime midnight = day.atStartOfDay();
+      LocalDateTime midnight = day.atTime(0, 0);
       return new Slot(
-          midnight.plusMinutes(fromMinuteInclusive), midnight.plusMinutes(toMinuteExclusive));
+          WallTime.plus(midnight, fromMinuteInclusive * 60.0),
+          WallTime.plus(midnight, toMinuteExclusive * 60.0));
     }
   }
 
@@ -67,6 +69,15 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
     }
     days = Map.copyOf(copy);
     daysOff = List.copyOf(daysOff);
+  }
+
+  private boolean off(LocalDate day) {
+    for (LocalDate single : daysOff) {
+      if (single.equals(day)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -113,9 +124,9 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
   public Optional<Slot> unbroken(LocalDateTime earliest, long seconds) {
     LocalDate day = earliest.toLocalDate();
     for (int i = 0; i < MOST_DAYS; i++) {
-      for (Slot open : on(day.plusDays(i))) {
+      for (Slot open : on(WallTime.plusDays(day, i))) {
         LocalDateTime start = open.start().isBefore(earliest) ? earliest : open.start();
-        LocalDateTime end = start.plusSeconds(seconds);
+        LocalDateTime end = WallTime.plus(start, seconds);
         if (start.isBefore(open.end()) && !end.isAfter(open.end())) {
           return Optional.of(new Slot(start, end));
         }
@@ -131,8 +142,8 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
 
   private List<Slot> on(LocalDate day) {
     List<Slot> slots = new ArrayList<>();
-    List<Span> spans = days.get(day.getDayOfWeek());
-    if (spans != null && !daysOff.contains(day)) {
+    List<Span> spans = days.get(WallTime.weekday(day));
+    if (spans != null && !off(day)) {
       for (Span span : spans) {
         slots.add(span.on(day));
       }

@@ -1,6 +1,7 @@
 package benchlore.schedules.calendar;
 
-import java.time.Duration;
+import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 
 /**
@@ -22,6 +23,6 @@ public record Slot(LocalDateTime start, LocalDateTime end) {
 
   /** Its length in seconds. */
   public long seconds() {
-    return Duration.between(start, end).getSeconds();
+    return Numeric.toLong(WallTime.seconds(start, end));
   }
 }

@@ -2,6 +2,7 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.numeric.WallTime;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Optional;
@@ -39,7 +40,7 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
   Optional<LocalDateTime> first(LocalDateTime ready, boolean scuffed) {
     Duration before = scuffed ? scuff : Duration.ZERO;
     Optional<Slot> slot =
-        week.unbroken(Moment.upToFiveMinutes(ready), before.plus(coat).getSeconds());
-    return slot.map(found -> found.start().plus(before));
+        week.unbroken(Moment.upToFiveMinutes(ready), before.getSeconds() + coat.getSeconds());
+    return slot.map(found -> WallTime.plus(found.start(), before.getSeconds()));
   }
 }

@@ -2,6 +2,8 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.room.Climate;
 import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A whole sequence of coats.
@@ -11,17 +13,52 @@ import java.time.LocalDateTime;
  * @param start when the first coat goes on, local wall-clock time
  * @param sessions when the later coats may go on
  * @param sheen the sheen wanted in the end
+ * @param laid coats that are on already
  */
 public record CoatingRequest(
     QuantityRequest quantity,
     Climate climate,
     LocalDateTime start,
     CoatSessions sessions,
-    Sheen sheen) {
+    Sheen sheen,
+    Laid laid) {
+  /**
+   * Coats that are on already: they stay where they are, the others follow.
+   *
+   * @param starts when each went on, in order; the first is the request's start
+   * @param scuffed whether the last of them is scuffed for the next already
+   * @param resume no other coat goes on before this moment
+   */
+  public record Laid(List<LocalDateTime> starts, boolean scuffed, Optional<LocalDateTime> resume) {
+    /** None yet. */
+    public static final Laid NONE = new Laid(List.of(), false, Optional.empty());
+
+    /** Copies the list; refuses null. */
+    public Laid {
+      starts = List.copyOf(starts);
+      if (resume == null) {
+        throw new NullPointerException("resume");
+      }
+    }
+  }
+
   /** Refuses nulls; figures are checked by {@link Coating#plan}. */
   public CoatingRequest {
     if (quantity == null || climate == null || start == null || sessions == null || sheen == null) {
       throw new NullPointerException("quantity, climate, start, sessions and sheen");
     }
+    if (laid == null) {
+      throw new NullPointerException("laid");
+    }
+  }
+
+  /** A sequence not begun. */
+  public CoatingRequest(
+      QuantityRequest quantity,
+      Climate climate,
+      LocalDateTime start,
+      CoatSessions sessions,
+      Sheen sheen) {
+    this(quantity, climate, start, sessions, sheen, Laid.NONE);
   }
 }

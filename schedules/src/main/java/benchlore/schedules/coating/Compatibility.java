@@ -2,13 +2,14 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
-import java.time.Duration;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,7 +116,7 @@ public final class Compatibility {
   /** The row for what goes straight onto the under coat; the deciding row where there is none. */
   private static OverRule touching(List<FinishFamily> between, List<OverRule> used) {
     for (OverRule row : used) {
-      if (between.contains(row.upper())) {
+      if (Checks.among(between, row.upper())) {
         return row;
       }
     }
@@ -139,7 +140,7 @@ public final class Compatibility {
     if (value.from().isEmpty()) {
       return List.of();
     }
-    double wait = Duration.between(under.start(), value.from().get()).getSeconds();
+    double wait = WallTime.seconds(under.start(), value.from().get());
     return List.of(
         new Line(
             Figure.computed("wait after the under coat", wait, Unit.SECOND),

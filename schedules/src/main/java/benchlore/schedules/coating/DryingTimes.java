@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.WallTime;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
@@ -40,7 +41,7 @@ public record DryingTimes(
 
   /** The moment to plan a stage for; empty if the finish does not state it. */
   public Optional<LocalDateTime> moment(Stage stage) {
-    return time(stage).map(time -> start.plus(time.planned()));
+    return time(stage).map(time -> WallTime.plus(start, time.planned().getSeconds()));
   }
 
   /**

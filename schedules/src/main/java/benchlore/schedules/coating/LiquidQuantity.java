@@ -70,7 +70,7 @@ final class LiquidQuantity {
     checks.within("coats", request.coats(), 1, 50, Unit.COUNT);
     checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
     checks.require(
-        request.finish().methods().contains(request.method()),
+        Checks.among(request.finish().methods(), request.method()),
         "method",
         "This finish is not made to go on that way.",
         "Choose one of the ways its label names.");

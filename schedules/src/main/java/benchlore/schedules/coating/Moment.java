@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
-import java.time.Duration;
+import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 
 /** A moment in words, told from the application on: "at 03:00 the next day". */
@@ -10,8 +11,8 @@ final class Moment {
   private Moment() {}
 
   static String words(LocalDateTime moment, LocalDateTime from) {
-    LocalDateTime midnight = from.minusSeconds(from.toLocalTime().toSecondOfDay());
-    long days = Duration.between(midnight, moment).getSeconds() / SECONDS_A_DAY;
+    LocalDateTime midnight = WallTime.midnight(from);
+    int days = Numeric.round(Math.floor(WallTime.seconds(midnight, moment) / SECONDS_A_DAY));
     String clock = clock(moment);
     if (days == 0) {
       return clock + " that day";
@@ -26,10 +27,10 @@ final class Moment {
 
   /** The next full five minutes: nobody starts a coat at 12:25:21. */
   static LocalDateTime upToFiveMinutes(LocalDateTime moment) {
-    LocalDateTime minute = moment.withSecond(0).withNano(0);
-    LocalDateTime up = minute.isBefore(moment) ? minute.plusMinutes(1) : minute;
+    LocalDateTime minute = WallTime.minute(moment);
+    LocalDateTime up = minute.isBefore(moment) ? WallTime.plus(minute, 60) : minute;
     int over = up.getMinute() % 5;
-    return over == 0 ? up : up.plusMinutes(5 - over);
+    return over == 0 ? up : WallTime.plus(up, (5 - over) * 60.0);
   }
 
   private static String two(int number) {

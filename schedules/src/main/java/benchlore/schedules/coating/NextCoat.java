@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.Optional;
 
@@ -21,6 +22,18 @@ import java.util.Optional;
  * @param scuff why the coat under it is sanded, if it is
  */
 record NextCoat(LocalDateTime start, ScuffReason scuff) {
+  /**
+   * What is done for the next coat.
+   *
+   * @param scuffed whether the coat under it is scuffed
+   * @param resume no work before this moment
+   */
+  record Begun(boolean scuffed, Optional<LocalDateTime> resume) {
+    LocalDateTime after(LocalDateTime moment) {
+      return resume.isPresent() && resume.get().isAfter(moment) ? resume.get() : moment;
+    }
+  }
+
   private static final int HOURS_TO_LOOK = 24 * 14;
 
   /** How long it is worth waiting for air without a caution, before the best there is will do. */
@@ -34,18 +47,20 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
    * @param last the request of the coat before
    * @param times how that coat dries
    * @param sessions the shop's hours and how long a coat takes
+   * @param begun what is done for it already
    * @return empty if there is no such moment within 14 days of the coat being ready
    */
   static Optional<NextCoat> after(
-      int number, DryingRequest last, DryingTimes times, CoatSessions sessions) {
+      int number, DryingRequest last, DryingTimes times, CoatSessions sessions, Begun begun) {
     FinishData finish = last.finish();
     ScuffReason scuff = planned(number, finish, times);
     if (scuff != ScuffReason.NONE) {
-      return first(sands(times), true, last, sessions).map(s -> new NextCoat(s, scuff));
+      return first(begun.after(sands(times)), !begun.scuffed(), last, sessions)
+          .map(s -> new NextCoat(s, scuff));
     }
-    Optional<LocalDateTime> start = first(opens(times), false, last, sessions);
+    Optional<LocalDateTime> start = first(begun.after(opens(times)), false, last, sessions);
     if (start.isPresent() && missed(finish, times, start.get())) {
-      return first(afterMiss(finish, times), true, last, sessions)
+      return first(begun.after(afterMiss(finish, times)), !begun.scuffed(), last, sessions)
           .map(s -> new NextCoat(s, ScuffReason.WINDOW_MISSED));
     }
     return start.map(s -> new NextCoat(s, scuff));
@@ -60,8 +75,8 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
       LocalDateTime ready, boolean scuffed, DryingRequest like, CoatSessions sessions) {
     Optional<LocalDateTime> passable = Optional.empty();
     Optional<LocalDateTime> next = sessions.first(ready, scuffed);
-    LocalDateTime last = ready.plusHours(HOURS_TO_LOOK);
-    LocalDateTime worthWaiting = ready.plusHours(SOUND_HOURS);
+    LocalDateTime last = WallTime.plus(ready, HOURS_TO_LOOK * 3600.0);
+    LocalDateTime worthWaiting = WallTime.plus(ready, SOUND_HOURS * 3600.0);
     while (next.isPresent() && !next.get().isAfter(last)) {
       LocalDateTime moment = next.get();
       if (moment.isAfter(worthWaiting) && passable.isPresent()) {
@@ -76,10 +91,17 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
         boolean stands = !WetHours.tooCold(coat, times.get());
         passable = passable.isEmpty() && stands ? next : passable;
       }
-      LocalDateTime from = scuffed ? moment.minus(sessions.scuff()) : moment;
-      next = sessions.first(from.withMinute(0).withSecond(0).withNano(0).plusHours(1), scuffed);
+      LocalDateTime from = scuffed ? WallTime.plus(moment, -sessions.scuff().getSeconds()) : moment;
+      next = sessions.first(WallTime.plus(WallTime.hour(from), 3600), scuffed);
     }
     return passable;
+  }
+
+  /** A coat that is on: scuffed where it had to be, past its window where it was. */
+  static NextCoat laid(int number, FinishData finish, DryingTimes times, LocalDateTime start) {
+    ScuffReason planned = planned(number, finish, times);
+    boolean missed = planned == ScuffReason.NONE && missed(finish, times, start);
+    return new NextCoat(start, missed ? ScuffReason.WINDOW_MISSED : planned);
   }
 
   private static ScuffReason planned(int number, FinishData finish, DryingTimes times) {

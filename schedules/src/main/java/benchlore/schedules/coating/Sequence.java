@@ -96,13 +96,27 @@ final class Sequence {
         return refusals;
       }
       DryingTimes times = steps.get(number - 1).drying();
-      Optional<NextCoat> after = NextCoat.after(number + 1, coat, times, request.sessions());
+      Optional<NextCoat> after = after(number + 1, coat, times);
       if (after.isEmpty()) {
         return List.of(noHour(number + 1));
       }
       next = after.get();
     }
     return List.of();
+  }
+
+  /** The next coat: when it went on, or when it may. */
+  private Optional<NextCoat> after(int number, DryingRequest coat, DryingTimes times) {
+    List<LocalDateTime> laid = request.laid().starts();
+    return number <= laid.size()
+        ? Optional.of(NextCoat.laid(number, finish, times, laid.get(number - 1)))
+        : NextCoat.after(
+            number,
+            coat,
+            times,
+            request.sessions(),
+            new NextCoat.Begun(
+                number == laid.size() + 1 && request.laid().scuffed(), request.laid().resume()));
   }
 
   private List<Refusal> add(
@@ -162,7 +176,7 @@ final class Sequence {
   /** The hour's cautions belong to their coat; the same words twice help nobody. */
   private void addCaution(int number, Caution caution) {
     for (Caution told : cautions) {
-      if (told.code().equals(caution.code()) && told.measure().equals(caution.measure())) {
+      if (told.code().equals(caution.code()) && told.measure().same(caution.measure())) {
         return;
       }
     }

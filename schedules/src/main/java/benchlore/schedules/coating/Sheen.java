@@ -1,5 +1,7 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.answer.Datum;
+
 /** How shiny a film is, dullest first. */
 public enum Sheen {
   /** Hardly any reflection. */
@@ -9,5 +11,10 @@ public enum Sheen {
   /** Clear but not sharp reflection. */
   SEMI_GLOSS,
   /** Sharp reflection. */
-  GLOSS
+  GLOSS;
+
+  /** What a film of this sheen reads at 60 degrees. */
+  public Datum glossUnits() {
+    return SheenLevels.of(this);
+  }
 }

@@ -60,7 +60,7 @@ public final class SheenRoute {
     if (request.existing().isPresent() && request.existing().get() == request.wanted()) {
       ways.add(new SheenWay(SheenWay.Kind.LEAVE, request.today(), List.of()));
     }
-    if (finish.sheens().contains(request.wanted())) {
+    if (Checks.among(finish.sheens(), request.wanted())) {
       ways.add(lastCoat());
     }
     if (RubFamily.of(finish).reaches(request.wanted())) {
@@ -92,8 +92,9 @@ public final class SheenRoute {
     return new SheenWay(SheenWay.Kind.LAST_COAT, later(drying.moment(wait)), steps);
   }
 
+  /** The finer end: the middle of two grades is mostly none. */
   private int grade() {
-    return Numeric.round(finish.betweenCoatGrade().mid());
+    return Numeric.round(finish.betweenCoatGrade().high());
   }
 
   private SheenStep coat() {
@@ -105,7 +106,7 @@ public final class SheenRoute {
             .fold(
                 given -> given.value().value(),
                 refused -> {
-                  throw new IllegalStateException("checked before: " + refused.reasons());
+                  throw new IllegalStateException("checked before");
                 });
     Optional<Sheen> sheen = Optional.of(request.wanted());
     Supplies supplies = new Supplies(liquid, 0, 0);

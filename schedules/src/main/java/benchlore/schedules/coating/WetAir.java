@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
 import java.time.Duration;
 import java.time.LocalDateTime;
@@ -37,7 +38,7 @@ record WetAir(List<Sample> samples) {
     long span = Math.min(DAY_SECONDS, longest.getSeconds());
     List<Sample> samples = new ArrayList<>();
     for (long second = 0; second <= span; second += STEP_SECONDS) {
-      LocalDateTime moment = request.start().plusSeconds(second);
+      LocalDateTime moment = WallTime.plus(request.start(), second);
       Climate.Reading air = request.climate().at(moment);
       double surface = WorkSurface.celsius(request.climate(), moment);
       double margin = surface - air.dewPointCelsius();

@@ -6,6 +6,7 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.numeric.WallTime;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -96,9 +97,9 @@ final class WetHours {
 
   /** A start within a day from which every limit is kept to, in words; empty if there is none. */
   private static String better(DryingRequest request) {
-    LocalDateTime hour = request.start().withMinute(0).withSecond(0).withNano(0);
+    LocalDateTime hour = WallTime.hour(request.start());
     for (int i = 1; i <= HOURS_TO_TRY; i++) {
-      DryingRequest later = request.withStart(hour.plusHours(i));
+      DryingRequest later = request.withStart(WallTime.plus(hour, i * 3600.0));
       if (FirstMoment.fine(later)) {
         Optional<DryingTimes> times = Drying.wetTimes(later);
         if (times.isPresent() && sound(later, times.get())) {

@@ -4,6 +4,7 @@ import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Order;
 import benchlore.schedules.glueup.GlueUpSchedule.Share;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.EquivalentAge;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -61,7 +62,7 @@ final class Batches {
     if (one.isEmpty() || other.isEmpty()) {
       return one.isPresent() ? one : other;
     }
-    int order = last(other.get()).compareTo(last(one.get()));
+    int order = WallTime.compare(last(other.get()), last(one.get()));
     boolean fewer = other.get().size() < one.get().size();
     return order < 0 || (order == 0 && fewer) ? other : one;
   }
@@ -84,7 +85,7 @@ final class Batches {
       int used = inUse(done, drafts, free);
       Optional<Batch> batch = Optional.empty();
       for (int hour = 0; hour <= COLD_HOURS && batch.isEmpty(); hour++) {
-        LocalDateTime start = free.plusHours(hour);
+        LocalDateTime start = WallTime.plus(free, hour * 3600.0);
         Draft draft = fill(next, start, limit, limit - used);
         batch = draft.tasks().isEmpty() ? batch : batch(draft, start);
         if (batch.isPresent()) {
@@ -161,7 +162,7 @@ final class Batches {
     double wait = within.assembly().waitSecond();
     double touching = wait + draft.spreadSecond();
     int untilTight = Numeric.ceil(touching + draft.clampSecond());
-    LocalDateTime tight = start.plusSeconds(untilTight);
+    LocalDateTime tight = WallTime.plus(start, untilTight);
     AdhesiveData adhesive = request.adhesive();
     OptionalDouble clamped =
         EquivalentAge.secondsUntil(request.climate(), tight, adhesive.clampTime().high(), setting);
@@ -184,7 +185,7 @@ final class Batches {
             draft.spreadSecond(),
             draft.clampSecond(),
             tight,
-            tight.plusSeconds(until)));
+            WallTime.plus(tight, until)));
   }
 
   private boolean tooHot(LocalDateTime start) {

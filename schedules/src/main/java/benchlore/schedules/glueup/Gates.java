@@ -9,6 +9,7 @@ import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -96,9 +97,9 @@ final class Gates {
   /** Hours to the first start whose air stays warm until clamps come off; 0 if none in a day. */
   private static int hoursUntilWarm(GlueUpRequest request, double minimumCelsius) {
     for (int hour = 1; hour <= 24; hour++) {
-      LocalDateTime start = request.start().plusHours(hour);
+      LocalDateTime start = WallTime.plus(request.start(), hour * 3600.0);
       double assembly = Limits.at(request, start).assembly().totalSecond();
-      LocalDateTime tight = start.plusSeconds(Numeric.ceil(assembly));
+      LocalDateTime tight = WallTime.plus(start, Numeric.ceil(assembly));
       OptionalDouble clamped = Moments.clampSeconds(request, tight);
       double seconds = clamped.orElse(86_400) + assembly;
       if (Warmth.coldestCelsius(request.climate(), start, seconds) >= minimumCelsius) {

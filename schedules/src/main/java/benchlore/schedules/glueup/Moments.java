@@ -4,9 +4,9 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Moment;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.room.EquivalentAge.Rate;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -72,11 +72,11 @@ record Moments(Moment clampsOff, Moment handle, Moment machine, Moment fullLoad)
   }
 
   private static Moment moment(LocalDateTime start, LocalDateTime at) {
-    return new Moment(at, Duration.between(start, at).toMillis() / 1000.0);
+    return new Moment(at, WallTime.seconds(start, at));
   }
 
   private static LocalDateTime after(LocalDateTime from, double seconds) {
-    return from.plusSeconds(Numeric.ceil(seconds));
+    return WallTime.plus(from, Numeric.ceil(seconds));
   }
 
   private static LocalDateTime later(LocalDateTime one, LocalDateTime other) {

@@ -1,6 +1,7 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
 import java.time.LocalDateTime;
 
@@ -15,9 +16,9 @@ final class Warmth {
   static double coldestCelsius(Climate climate, LocalDateTime from, double seconds) {
     double coldest = climate.at(from).celsius();
     for (int at = STEP_SECOND; at < stretch(seconds); at += STEP_SECOND) {
-      coldest = Math.min(coldest, climate.at(from.plusSeconds(at)).celsius());
+      coldest = Math.min(coldest, climate.at(WallTime.plus(from, at)).celsius());
     }
-    LocalDateTime end = from.plusSeconds(Numeric.ceil(stretch(seconds)));
+    LocalDateTime end = WallTime.plus(from, Numeric.ceil(stretch(seconds)));
     return Math.min(coldest, climate.at(end).celsius());
   }
 

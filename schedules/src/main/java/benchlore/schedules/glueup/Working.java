@@ -12,7 +12,7 @@ import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.numeric.Numeric;
-import java.time.Duration;
+import benchlore.schedules.numeric.WallTime;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -225,7 +225,7 @@ final class Working {
   }
 
   private void inClamps(String name, Batch batch) {
-    double clamped = Duration.between(batch.tight(), batch.clampsOff()).toMillis() / 1000.0;
+    double clamped = WallTime.seconds(batch.tight(), batch.clampsOff());
     List<Figure> air = air();
     air.add(high("clamp time", adhesive.clampTime()));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));

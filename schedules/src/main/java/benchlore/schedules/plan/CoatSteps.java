@@ -8,6 +8,7 @@ import benchlore.schedules.air.Release;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
+import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
@@ -27,6 +28,7 @@ import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -81,7 +83,10 @@ final class CoatSteps {
     if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
       return Optional.empty();
     }
-    LocalDateTime first = Coating.firstMoment(coating(draft.ready())).orElse(draft.ready());
+    List<LocalDateTime> laid = laid();
+    LocalDateTime from = request.progress().notBefore(draft.ready());
+    LocalDateTime first =
+        laid.isEmpty() ? Coating.firstMoment(coating(from)).orElse(from) : laid.get(0);
     Answer<CoatSchedule> answer = Coating.plan(coating(first));
     if (answer instanceof Answer.Refused<CoatSchedule> refused) {
       draft.refuse(refused.reasons());
@@ -125,12 +130,12 @@ final class CoatSteps {
             "coat-" + coat.number(),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
-            List.of(new Slot(coat.start(), coat.start().plusSeconds(coatSeconds))),
+            when("coat-" + coat.number(), coat.start(), WallTime.plus(coat.start(), coatSeconds)),
             notes(coats, coat, air),
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
-    draft.readyFrom(coat.start().plusSeconds(coatSeconds));
+    draft.readyFrom(WallTime.plus(coat.start(), coatSeconds));
   }
 
   /**
@@ -160,13 +165,13 @@ final class CoatSteps {
   }
 
   private Step scuff(CoatStep coat) {
-    LocalDateTime start = coat.start().minusSeconds(scuffSeconds);
+    LocalDateTime start = WallTime.plus(coat.start(), -scuffSeconds);
     String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
     return new Step(
         "scuff-" + coat.number(),
         "Scuff with " + grade + ", wipe clean",
         Step.Kind.WORK,
-        List.of(new Slot(start, coat.start())),
+        when("scuff-" + coat.number(), start, coat.start()),
         List.of(
             Note.of(SheenWords.of(coat.scuff())),
             Note.of(
@@ -244,7 +249,28 @@ final class CoatSteps {
             request.coats().method(),
             SprayGun.HVLP);
     return new CoatingRequest(
-        quantity, request.shop().climate(), start, sessions, request.coats().sheen());
+        quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
+  }
+
+  /** When the coats went on that are done. */
+  private List<LocalDateTime> laid() {
+    List<LocalDateTime> laid = new ArrayList<>();
+    for (Slot slot : request.progress().run("coat-")) {
+      laid.add(slot.start());
+    }
+    return laid;
+  }
+
+  private CoatingRequest.Laid laidSoFar() {
+    List<LocalDateTime> laid = laid();
+    boolean scuffed = !request.progress().slots("scuff-" + (laid.size() + 1)).isEmpty();
+    return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
+  }
+
+  /** When this step was done, or when it is planned. */
+  private List<Slot> when(String step, LocalDateTime start, LocalDateTime end) {
+    List<Slot> done = request.progress().slots(step);
+    return done.isEmpty() ? List.of(new Slot(start, end)) : done;
   }
 
   private Optional<Answer<AirSchedule>> air(CoatSchedule coats) {
@@ -277,13 +303,13 @@ final class CoatSteps {
     List<String> told = new ArrayList<>();
     for (CoatStep coat : coats.coats()) {
       String sheen = coat.sheen().map(SheenWords::of).orElse("");
-      if (told.contains(sheen)) {
+      if (Checks.among(told, sheen)) {
         continue;
       }
       told.add(sheen);
       int same = 0;
       for (CoatStep other : coats.coats()) {
-        same = other.sheen().equals(coat.sheen()) ? same + 1 : same;
+        same = other.sheen().orElse(null) == coat.sheen().orElse(null) ? same + 1 : same;
       }
       String what = sheen.isEmpty() ? "finish" : "finish, " + sheen;
       draft.buy(
@@ -295,6 +321,7 @@ final class CoatSteps {
   }
 
   private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    char first = words.charAt(0);
+    return first >= 'a' && first <= 'z' ? (char) (first - 32) + words.substring(1) : words;
   }
 }

@@ -61,7 +61,7 @@ final class CureSteps {
     for (Part part : request.parts()) {
       count = count + part.count();
     }
-    List<Slot> slots = draft.book("fitting the parts", PlanRules.INSTALL.high() * count);
+    List<Slot> slots = draft.book("install", "fitting the parts", PlanRules.INSTALL.high() * count);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
@@ -96,7 +96,7 @@ final class CureSteps {
       return;
     }
     Answer.Given<RubOutSchedule> given = (Answer.Given<RubOutSchedule>) answer;
-    List<Slot> slots = draft.book("rubbing out", given.value().seconds());
+    List<Slot> slots = draft.book("rub-out", "rubbing out", given.value().seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

@@ -3,6 +3,7 @@ package benchlore.schedules.plan;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -35,9 +36,9 @@ final class Diary {
     long length = whole(seconds);
     LocalDate day = from.toLocalDate();
     for (int i = 0; i < MOST_DAYS; i++) {
-      for (Slot free : free(day.plusDays(i), from)) {
+      for (Slot free : free(WallTime.plusDays(day, i), from)) {
         if (free.seconds() >= length) {
-          return Optional.of(new Slot(free.start(), free.start().plusSeconds(length)));
+          return Optional.of(new Slot(free.start(), WallTime.plus(free.start(), length)));
         }
       }
     }
@@ -50,9 +51,9 @@ final class Diary {
     long left = whole(seconds);
     LocalDate day = from.toLocalDate();
     for (int i = 0; i < MOST_DAYS; i++) {
-      for (Slot free : free(day.plusDays(i), from)) {
+      for (Slot free : free(WallTime.plusDays(day, i), from)) {
         long fits = Math.min(left, free.seconds());
-        pieces.add(new Slot(free.start(), free.start().plusSeconds(fits)));
+        pieces.add(new Slot(free.start(), WallTime.plus(free.start(), fits)));
         left = left - fits;
         if (left <= 0) {
           return pieces;
@@ -92,9 +93,9 @@ final class Diary {
 
   /** The next full five minutes. */
   private static LocalDateTime up(LocalDateTime moment) {
-    LocalDateTime minute = moment.withSecond(0).withNano(0);
-    LocalDateTime whole = minute.isBefore(moment) ? minute.plusMinutes(1) : minute;
+    LocalDateTime minute = WallTime.minute(moment);
+    LocalDateTime whole = minute.isBefore(moment) ? WallTime.plus(minute, 60) : minute;
     int over = whole.getMinute() % 5;
-    return over == 0 ? whole : whole.plusMinutes(5 - over);
+    return over == 0 ? whole : WallTime.plus(whole, (5 - over) * 60.0);
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +18,12 @@ final class Draft {
   private final List<Step> steps = new ArrayList<>();
   private final List<Purchase> shopping = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
+  private final Progress progress;
   private LocalDateTime ready;
 
-  Draft(ShopWeek week, LocalDateTime start) {
+  Draft(ShopWeek week, LocalDateTime start, Progress progress) {
     this.diary = new Diary(week);
+    this.progress = progress;
     this.ready = start;
   }
 
@@ -60,18 +63,25 @@ final class Draft {
   /** The steps in order of their start; steps that start together stay in the order laid. */
   List<Step> steps() {
     List<Step> ordered = new ArrayList<>(steps);
-    ordered.sort((a, b) -> a.start().compareTo(b.start()));
+    ordered.sort((a, b) -> WallTime.compare(a.start(), b.start()));
     return ordered;
   }
 
   /**
    * Books work from the ready moment on, in as many pieces as the hours make it, and moves the
-   * ready moment to its end.
+   * ready moment to its end. Work that is done keeps the time it was done at.
    *
+   * @param step the id of the step
+   * @param what the work in a few words, for a refusal
    * @return the pieces; empty, with a refusal noted, if the calendar does not hold it
    */
-  List<Slot> book(String what, double seconds) {
-    List<Slot> slots = diary.pieces(ready, seconds);
+  List<Slot> book(String step, String what, double seconds) {
+    List<Slot> done = progress.slots(step);
+    if (!done.isEmpty()) {
+      readyFrom(done.get(done.size() - 1).end());
+      return done;
+    }
+    List<Slot> slots = diary.pieces(progress.notBefore(ready), seconds);
     if (slots.isEmpty()) {
       noHours(what);
       return slots;
@@ -83,7 +93,7 @@ final class Draft {
 
   /** The first free stretch from a moment on that holds this without a break; not yet booked. */
   Optional<Slot> unbroken(String what, LocalDateTime from, double seconds) {
-    Optional<Slot> slot = diary.unbroken(from, seconds);
+    Optional<Slot> slot = diary.unbroken(progress.notBefore(from), seconds);
     if (slot.isEmpty()) {
       noHours(what);
     }

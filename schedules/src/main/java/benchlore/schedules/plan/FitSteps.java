@@ -43,7 +43,7 @@ final class FitSteps {
         return;
       }
     }
-    List<Slot> slots = draft.book("the dry fit", PlanRules.FIT.high() * count);
+    List<Slot> slots = draft.book("dry-fit", "the dry fit", PlanRules.FIT.high() * count);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

@@ -6,6 +6,7 @@ import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.wood.WoodData;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -28,6 +29,8 @@ final class GlueSessions {
   private final PlanRequest request;
   private final Draft draft;
   private final List<Busy> busy = new ArrayList<>();
+  private final List<Slot> glued;
+  private final List<Slot> unclamped;
   private LocalDateTime machine;
   private double cubicMetre;
 
@@ -35,6 +38,8 @@ final class GlueSessions {
     this.request = request;
     this.draft = draft;
     this.machine = draft.ready();
+    this.glued = new ArrayList<>(request.progress().run("glue-"));
+    this.unclamped = new ArrayList<>(request.progress().run("clamps-off-"));
   }
 
   /** From when every joint may be machined. */
@@ -68,8 +73,11 @@ final class GlueSessions {
   }
 
   private Optional<GlueSession> next(Part part, String name, int joints, int stage) {
+    if (!glued.isEmpty()) {
+      return asDone(part, name, joints, stage);
+    }
     LocalDateTime from = draft.ready();
-    LocalDateTime latest = from.plusDays(PlanRules.GLUE_DAYS);
+    LocalDateTime latest = WallTime.plus(from, PlanRules.GLUE_DAYS * 86_400.0);
     List<Refusal> reasons = List.of();
     while (from.isBefore(latest)) {
       Optional<Slot> slot = draft.unbroken("a glue-up", from, PlanRules.AROUND_A_GLUE_UP.high());
@@ -77,7 +85,8 @@ final class GlueSessions {
         return Optional.empty();
       }
       LocalDateTime start = slot.get().start();
-      Answer<GlueUpSchedule> answer = GlueUp.plan(question(part, name, joints, start));
+      Answer<GlueUpSchedule> answer =
+          GlueUp.plan(question(part, name, joints, start, freeClamps(start)));
       if (answer instanceof Answer.Given<GlueUpSchedule> given) {
         Optional<Slot> work = work(given.value(), start);
         if (work.isPresent()) {
@@ -88,10 +97,33 @@ final class GlueSessions {
       } else {
         reasons = ((Answer.Refused<GlueUpSchedule>) answer).reasons();
       }
-      from = start.plusHours(1);
+      from = WallTime.plus(start, 3600);
     }
     draft.refuse(reasons);
     return Optional.empty();
+  }
+
+  /**
+   * The session at the time it was done at, whatever the shop's hours say; there were clamps
+   * enough, or it would not be done.
+   */
+  private Optional<GlueSession> asDone(Part part, String name, int joints, int stage) {
+    Slot work = glued.remove(0);
+    Answer<GlueUpSchedule> answer =
+        GlueUp.plan(question(part, name, joints, work.start(), request.shop().clamps().count()));
+    if (answer instanceof Answer.Given<GlueUpSchedule> given) {
+      boolean whole = given.value().batches().size() == 1 && stage == 1;
+      return book(whole ? name : name + ", stage " + stage, work, given);
+    }
+    draft.refuse(((Answer.Refused<GlueUpSchedule>) answer).reasons());
+    return Optional.empty();
+  }
+
+  /** When the clamps come off: when they did, or the first free moment after the clamp time. */
+  private Optional<Slot> off(GlueUpSchedule.Batch batch) {
+    return unclamped.isEmpty()
+        ? draft.unbroken("taking clamps off", batch.clampsOff(), PlanRules.UNCLAMP.high())
+        : Optional.of(unclamped.remove(0));
   }
 
   /** The stretch from this start on, if it is free as long as the work takes. */
@@ -107,8 +139,7 @@ final class GlueSessions {
     draft.take(work);
     draft.readyFrom(work.end());
     GlueUpSchedule.Batch batch = given.value().batches().get(0);
-    Optional<Slot> off =
-        draft.unbroken("taking clamps off", batch.clampsOff(), PlanRules.UNCLAMP.high());
+    Optional<Slot> off = off(batch);
     if (off.isEmpty()) {
       return Optional.empty();
     }
@@ -120,11 +151,12 @@ final class GlueSessions {
     return Optional.of(new GlueSession(label, work, off.get(), given));
   }
 
-  private GlueUpRequest question(Part part, String name, int joints, LocalDateTime start) {
+  private GlueUpRequest question(
+      Part part, String name, int joints, LocalDateTime start, int clamps) {
     WoodData wood = request.materials().wood();
     double moist = 1 + request.moisturePercent() / 100;
     double density = wood.specificGravity().low() * 1000 * moist;
-    GlueUpRequest.Clamps clamps = request.shop().clamps();
+    GlueUpRequest.Clamps shop = request.shop().clamps();
     return new GlueUpRequest(
         request.materials().adhesive(),
         List.of(
@@ -142,7 +174,7 @@ final class GlueSessions {
             List.of(request.moisturePercent(), request.moisturePercent()),
             PlanRules.SINCE_JOINTED.high()),
         new GlueUpRequest.Clamps(
-            freeClamps(start), clamps.forceNewton(), clamps.caulDepthMetre(), clamps.headMetre()),
+            clamps, shop.forceNewton(), shop.caulDepthMetre(), shop.headMetre()),
         request.shop().climate(),
         start,
         GlueUpRequest.Pace.usual(request.shop().people()));

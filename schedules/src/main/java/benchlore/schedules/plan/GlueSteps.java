@@ -48,7 +48,7 @@ final class GlueSteps {
   }
 
   private void prepare(int joints) {
-    List<Slot> slots = draft.book("dry clamping", PlanRules.JOINT.high() * joints);
+    List<Slot> slots = draft.book("dry-clamp", "dry clamping", PlanRules.JOINT.high() * joints);
     if (slots.isEmpty()) {
       return;
     }

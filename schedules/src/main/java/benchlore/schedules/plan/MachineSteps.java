@@ -27,7 +27,7 @@ final class MachineSteps {
     if (seconds <= 0) {
       return;
     }
-    List<Slot> slots = draft.book("machining", seconds);
+    List<Slot> slots = draft.book("machine", "machining", seconds);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

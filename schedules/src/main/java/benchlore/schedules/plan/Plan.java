@@ -35,7 +35,7 @@ public final class Plan {
     if (!nonsense.isEmpty()) {
       return Answer.refuse(nonsense);
     }
-    Draft draft = new Draft(request.shop().week(), request.start());
+    Draft draft = new Draft(request.shop().week(), request.start(), request.progress());
     StockSteps.add(request, draft);
     new GlueSteps(request, draft).add();
     if (draft.refused()) {

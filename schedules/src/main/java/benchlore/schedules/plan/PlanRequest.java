@@ -15,6 +15,7 @@ import java.util.List;
  * @param place the year the finished parts will see
  * @param settled whether the boards have already lain in the shop long enough
  * @param moisturePercent of the boards by meter, 3 to 25
+ * @param progress what is done already
  */
 public record PlanRequest(
     LocalDateTime start,
@@ -24,12 +25,35 @@ public record PlanRequest(
     Shop shop,
     Seasons place,
     boolean settled,
-    double moisturePercent) {
+    double moisturePercent,
+    Progress progress) {
   /** Copies the list; refuses nulls. */
   public PlanRequest {
     if (start == null || materials == null || coats == null || shop == null || place == null) {
       throw new NullPointerException("start, materials, coats, shop and place");
     }
+    if (progress == null) {
+      throw new NullPointerException("progress");
+    }
     parts = List.copyOf(parts);
+  }
+
+  /** A project not begun. */
+  public PlanRequest(
+      LocalDateTime start,
+      List<Part> parts,
+      Materials materials,
+      CoatChoice coats,
+      Shop shop,
+      Seasons place,
+      boolean settled,
+      double moisturePercent) {
+    this(start, parts, materials, coats, shop, place, settled, moisturePercent, Progress.NONE);
+  }
+
+  /** The same project with this much done. */
+  public PlanRequest with(Progress done) {
+    return new PlanRequest(
+        start, parts, materials, coats, shop, place, settled, moisturePercent, done);
   }
 }

@@ -53,7 +53,7 @@ final class SandSteps {
     if (draft.refused()) {
       return;
     }
-    List<Slot> slots = draft.book("sanding", seconds - between);
+    List<Slot> slots = draft.book("sand", "sanding", seconds - between);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

@@ -5,7 +5,7 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.wood.Air;
 import benchlore.schedules.wood.FitRequest;
@@ -30,8 +30,7 @@ final class StockSteps {
     Answer<FitSchedule> answer = Wood.plan(fit(request, thickest));
     if (answer instanceof Answer.Given<FitSchedule> given) {
       FitSchedule.Settling settling = given.value().settling();
-      LocalDateTime end =
-          draft.ready().plusSeconds(Numeric.toLong(Math.ceil(settling.highSecond())));
+      LocalDateTime end = WallTime.plus(draft.ready(), Math.ceil(settling.highSecond()));
       draft.add(
           new Step(
               "settle",

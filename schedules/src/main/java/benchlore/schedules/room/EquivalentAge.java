@@ -1,6 +1,7 @@
 package benchlore.schedules.room;
 
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.OptionalDouble;
 
@@ -143,7 +144,8 @@ public final class EquivalentAge {
   private static double[] ratesFrom(Climate climate, LocalDateTime start, Rate rate) {
     double[] rates = new double[STEPS_A_DAY];
     for (int i = 0; i < STEPS_A_DAY; i++) {
-      rates[i] = rate.in(climate.at(start.plusSeconds(i * (long) STEP_SECONDS + STEP_SECONDS / 2)));
+      rates[i] =
+          rate.in(climate.at(WallTime.plus(start, i * (double) STEP_SECONDS + STEP_SECONDS / 2)));
     }
     return rates;
   }

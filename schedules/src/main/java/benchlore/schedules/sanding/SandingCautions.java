@@ -169,14 +169,13 @@ final class SandingCautions {
   }
 
   private void buy(SandingRequest request, SandingExtras extras) {
-    List<Grit> shelf = request.shop().shelf();
     List<Grit> needed = new ArrayList<>();
     extras.endGrain().ifPresent(pass -> needed.add(pass.grit()));
     extras.betweenCoats().ifPresent(between -> needed.add(between.each().grit()));
     for (Grit grit : needed) {
-      boolean there = shelf.contains(grit);
+      boolean there = request.shop().has(grit);
       if (!there && request.start() instanceof StartSurface.SandedTo sanded) {
-        there = sanded.grit().equals(grit);
+        there = sanded.grit().same(grit);
       }
       if (!there) {
         add(

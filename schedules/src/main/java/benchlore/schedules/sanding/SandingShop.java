@@ -24,6 +24,16 @@ public record SandingShop(List<Grit> shelf, List<SandingTool> tools, double jump
     tools = List.copyOf(tools);
   }
 
+  /** Whether a grade is on the shelf. */
+  boolean has(Grit grit) {
+    for (Grit other : shelf) {
+      if (other.same(grit)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The same shop with one more grade. */
   public SandingShop withGrit(Grit grit) {
     ArrayList<Grit> more = new ArrayList<>(shelf);

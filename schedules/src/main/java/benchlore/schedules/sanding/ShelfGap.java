@@ -64,7 +64,7 @@ public final class ShelfGap {
     Optional<List<SandingPass>> passes = Sanding.facePasses(request, full, start);
     if (passes.isPresent()) {
       for (SandingPass pass : passes.get()) {
-        if (!request.shop().shelf().contains(pass.grit())) {
+        if (!request.shop().has(pass.grit())) {
           missing.add(pass.grit());
         }
       }

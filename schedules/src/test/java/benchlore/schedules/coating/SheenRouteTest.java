@@ -81,7 +81,7 @@ class SheenRouteTest {
             plan(oil, NINE.plusDays(60), Optional.of(Sheen.GLOSS), Sheen.SATIN),
             SheenWay.Kind.LAST_COAT);
     assertEquals(SheenStep.Work.SCUFF, cured.steps().get(0).what());
-    assertEquals(360, cured.steps().get(0).grade());
+    assertEquals(400, cured.steps().get(0).grade());
     assertEquals(NINE.plusDays(60), cured.from());
     assertTrue(cured.supplies().liquidCubicMetre() > 0);
   }

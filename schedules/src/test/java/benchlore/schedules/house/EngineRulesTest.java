@@ -42,7 +42,7 @@ final class EngineRulesTest {
       Map.ofEntries(
           Map.entry("answer", Set.of("numeric")),
           Map.entry("numeric", Set.of()),
-          Map.entry("calendar", Set.of()),
+          Map.entry("calendar", Set.of("numeric")),
           Map.entry("room", Set.of("answer", "numeric")),
           Map.entry("air", Set.of("answer", "numeric", "room")),
           Map.entry("sanding", Set.of("answer", "numeric")),

@@ -1,0 +1,91 @@
+package benchlore.generator.drawing;
+
+/** Sketches of hand work at the bench. */
+final class BenchSketches {
+  private BenchSketches() {}
+
+  static void scraper(Svg svg) {
+    svg.rect("drw-metal", 36, 62, 34, 80);
+    svg.rect("drw-template", 10, 44, 86, 17);
+    Arrows.movement(svg, new Point(30, 30), new Point(80, 30));
+    svg.path("drw-metal", hooked(143, 62));
+    svg.path("drw-metal", tilted(104, 61, 112, -8));
+    Arrows.movement(svg, new Point(196, 26), new Point(146, 33));
+    svg.rect("drw-stock", 222, 128, 92, 22);
+    for (double y = 134; y < 150; y += 6) {
+      svg.line("drw-hatch", 226, y, 310, y);
+    }
+    svg.path("drw-metal", leaning());
+    svg.path("drw-edge", "M260 127q-12 -2 -13 -14q-1 -10 -9 -9q-6 2 -4 8");
+    Arrows.movement(svg, new Point(312, 78), new Point(278, 78));
+    svg.text("middle", 53, 162, "file square");
+    svg.text("middle", 53, 176, "then stone");
+    svg.text("middle", 160, 162, "turn both");
+    svg.text("middle", 160, 176, "corners");
+    svg.text("middle", 268, 166, "lean and");
+    svg.text("middle", 268, 180, "push");
+  }
+
+  /** Steel whose corners are turned outwards. */
+  private static String hooked(double x, double y) {
+    return "M"
+        + Svg.pair(x, 142)
+        + "L"
+        + Svg.pair(x, y + 10)
+        + "q0 -4 -6 -3q1 -7 8 -8L"
+        + Svg.pair(x + 32, y - 1)
+        + "q7 1 8 8q-6 -1 -6 3L"
+        + Svg.pair(x + 34, 142)
+        + "Z";
+  }
+
+  /** A round rod seen from its side, tilted. */
+  private static String tilted(double x, double y, double length, double rise) {
+    return new Trail(x, y)
+        .to(x + length, y + rise)
+        .to(x + length, y + rise - 11)
+        .to(x, y - 11)
+        .closed();
+  }
+
+  /** Leaning the way it is pushed, to the left, its hook in the wood. */
+  private static String leaning() {
+    return "M268 128L261 127.5q1 -5 5 -8L242 54L252 50L277 124Z";
+  }
+
+  static void spring(Svg svg) {
+    svg.path("drw-stock", "M20 20L300 20L300 66Q160 46 20 66Z");
+    svg.path("drw-stock", "M20 72Q160 92 300 72L300 118L20 118Z");
+    for (double y = 28; y < 52; y += 8) {
+      svg.line("drw-hatch", 26, y, 294, y);
+    }
+    for (double y = 88; y < 116; y += 8) {
+      svg.line("drw-hatch", 26, y, 294, y);
+    }
+    Arrows.movement(svg, new Point(160, 4), new Point(160, 26));
+    Arrows.movement(svg, new Point(160, 136), new Point(160, 112));
+    svg.text("middle", 160, 72, "light shows here");
+    svg.text("start", 176, 134, "one clamp");
+    svg.text("middle", 160, 152, "hollow by a hair, drawn far too much;");
+    svg.text("middle", 160, 166, "the ends press hardest");
+  }
+
+  static void fillet(Svg svg) {
+    svg.rect("drw-stock", 30, 120, 190, 30);
+    svg.rect("drw-stock", 30, 16, 30, 104);
+    for (double y = 128; y < 148; y += 7) {
+      svg.line("drw-hatch", 36, y, 214, y);
+    }
+    for (double x = 37; x < 58; x += 7) {
+      svg.line("drw-hatch", x, 22, x, 114);
+    }
+    svg.path("drw-glue", "M60 76A44 44 0 0 0 104 120L60 120Z");
+    svg.circle("drw-ghost", 104, 76, 44);
+    svg.line("drw-axis", 104, 20, 104, 132);
+    Dimensions dims = new Dimensions(svg);
+    dims.callout(new Point(140, 52), "round tool", Measure.words("draws it"));
+    dims.callout(new Point(72, 108), "fillet", Measure.words("stiff epoxy"));
+    dims.finish(30, 130);
+    svg.text("middle", 160, 176, "excess is lifted off both sides of the tool");
+  }
+}

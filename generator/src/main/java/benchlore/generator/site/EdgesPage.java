@@ -1,0 +1,85 @@
+package benchlore.generator.site;
+
+import benchlore.generator.drawing.Drawings;
+import benchlore.generator.drawing.EdgeShape;
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Facts;
+import benchlore.generator.library.Library;
+import benchlore.generator.planning.BitData;
+import benchlore.generator.units.Display;
+import benchlore.schedules.answer.Datum;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Every edge profile at one scale: drawn from the bit that cuts it, or by its own shape. */
+final class EdgesPage {
+  static final String URL = "tables/edge-profiles.html";
+  private static final String ROOT = "../";
+
+  private final Library library;
+  private final List<Facts> rows;
+
+  EdgesPage(Library library, List<Facts> rows) {
+    this.library = library;
+    this.rows = List.copyOf(rows);
+  }
+
+  /** Values for the template {@code edge-profiles}. */
+  Map<String, Object> values() {
+    List<Map<String, Object>> edges = new ArrayList<>();
+    for (Facts row : rows) {
+      edges.add(edge(row, "edge-" + (edges.size() + 1)));
+    }
+    Map<String, Object> values = new HashMap<>();
+    values.put("root", ROOT);
+    values.put("edges", edges);
+    return values;
+  }
+
+  private Map<String, Object> edge(Facts row, String id) {
+    List<Entry> cutBy = new ArrayList<>();
+    library.find(row.words("bit")).ifPresent(cutBy::add);
+    row.list("needs").forEach(need -> cutBy.add(library.entries().get(need)));
+    return Map.of(
+        "title", row.words("title"),
+        "also", String.join(", ", row.list("also")),
+        "svg", svg(row, id),
+        "size", size(row),
+        "cutBy", cutBy,
+        "where", row.words("where"),
+        "wears", row.words("wears"));
+  }
+
+  private String svg(Facts row, String id) {
+    String title = row.words("title") + ", the end of a board";
+    if (row.words("bit").isEmpty()) {
+      EdgeShape shape = EdgeShape.parse(row.words("shape")).orElseThrow();
+      return Drawings.edge(shape, row.datum("size").mid() * 1_000, title, id);
+    }
+    return Drawings.edgeCut(BitData.of(bit(row)), title, id);
+  }
+
+  private Entry bit(Facts row) {
+    return library.find(row.words("bit")).orElseThrow();
+  }
+
+  /** What is cut: the bit's radius or reach, or the size of the shape. */
+  private String size(Facts row) {
+    if (row.words("bit").isEmpty()) {
+      Datum size = row.datum("size");
+      return size.high() == 0 ? "nothing cut" : "drawn with " + Display.html(size) + " cut";
+    }
+    return bit(row)
+        .facts()
+        .optionalDatum("radius")
+        .or(() -> bit(row).facts().optionalDatum("depth"))
+        .map(radius -> "drawn from a bit of " + Display.html(radius) + measured(row))
+        .orElse("");
+  }
+
+  private String measured(Facts row) {
+    return bit(row).facts().optionalDatum("radius").isPresent() ? " radius" : " depth";
+  }
+}

@@ -1,0 +1,70 @@
+package benchlore.generator.site;
+
+import benchlore.generator.drawing.Drawings;
+import benchlore.generator.drawing.JointForm;
+import benchlore.generator.drawing.JointSizes;
+import benchlore.generator.library.Entry;
+import benchlore.generator.library.Fact;
+import benchlore.generator.library.Facts;
+import benchlore.schedules.answer.Datum;
+import benchlore.schedules.answer.Unit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Joints drawn from the rows of {@code joints.yaml}, for their page and for the records. */
+final class JointDrawings {
+  private static final String THICKNESS = "t is the thickness of the board";
+
+  private final List<Facts> rows;
+
+  JointDrawings(List<Facts> rows) {
+    this.rows = List.copyOf(rows);
+  }
+
+  List<Facts> rows() {
+    return rows;
+  }
+
+  /** The joints a record stands for or helps to make. */
+  List<BitDrawings.Figure> of(Entry entry) {
+    List<BitDrawings.Figure> figures = new ArrayList<>();
+    for (Facts row : rows) {
+      if (row.list("related").contains(entry.id())) {
+        figures.add(new BitDrawings.Figure(svg(row), row.words("title") + "; " + THICKNESS));
+      }
+    }
+    return figures;
+  }
+
+  /** One row's drawing. */
+  static String svg(Facts row) {
+    String title = row.words("title") + ", parts apart";
+    return Drawings.joint(form(row), sizes(row), title, "joint-" + form(row).word());
+  }
+
+  static JointForm form(Facts row) {
+    return JointForm.parse(row.words("form")).orElseThrow();
+  }
+
+  private static JointSizes sizes(Facts row) {
+    Map<String, JointSizes.Size> sizes = new HashMap<>();
+    row.group("sizes")
+        .data()
+        .facts()
+        .forEach((name, fact) -> sizes.put(name, size(((Fact.Measure) fact).datum())));
+    return new JointSizes(sizes);
+  }
+
+  /** Shares as fractions, lengths in millimetres. */
+  private static JointSizes.Size size(Datum datum) {
+    double factor = 1;
+    if (datum.unit() == Unit.PERCENT) {
+      factor = 0.01;
+    } else if (datum.unit() == Unit.METRE) {
+      factor = 1_000;
+    }
+    return new JointSizes.Size(datum.low() * factor, datum.high() * factor);
+  }
+}

@@ -1,0 +1,121 @@
+package benchlore.generator.browser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import benchlore.generator.export.JsonText;
+import benchlore.generator.export.RequestJson;
+import benchlore.generator.json.EngineJson;
+import benchlore.schedules.air.Air;
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.coating.Coating;
+import benchlore.schedules.coating.SheenRoute;
+import benchlore.schedules.cutting.Cutting;
+import benchlore.schedules.glueup.GlueUp;
+import benchlore.schedules.plan.Plan;
+import benchlore.schedules.sanding.MachineOrSand;
+import benchlore.schedules.sanding.Sanding;
+import benchlore.schedules.wood.Wood;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+
+/** Answers as JSON hold every component of the engine's records, by its own name. */
+final class AnswerFieldsTest {
+  private static final int REQUESTS = 40;
+  private static final JsonMapper JSON =
+      JsonMapper.builder()
+          .addModule(
+              new SimpleModule()
+                  .addSerializer(
+                      LocalDateTime.class,
+                      form(
+                          (time, out) ->
+                              out.writeString(time.format(DateTimeFormatter.ISO_DATE_TIME))))
+                  .addSerializer(Duration.class, form((d, out) -> out.writeNumber(d.getSeconds())))
+                  .addSerializer(
+                      OptionalDouble.class,
+                      form((v, out) -> out.writeObject(v.isPresent() ? v.getAsDouble() : null)))
+                  .addSerializer(optional(), form((v, out) -> out.writeObject(v.orElse(null)))))
+          .build();
+
+  /** How a value of one type is written. */
+  private interface Form<T> {
+    void write(T value, JsonGenerator out) throws IOException;
+  }
+
+  private static <T> JsonSerializer<T> form(Form<T> form) {
+    return new JsonSerializer<>() {
+      @Override
+      public void serialize(T value, JsonGenerator out, SerializerProvider p) throws IOException {
+        form.write(value, out);
+      }
+    };
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"}) // Optional has no class literal with its parameter
+  private static Class<Optional<?>> optional() {
+    return (Class) Optional.class;
+  }
+
+  @Test
+  void nothingIsLeftOut() throws IOException {
+    RandomRequests r = new RandomRequests(Path.of("../content"), 2);
+    same(r::sanding, Sanding::plan, EngineJson::sanding);
+    same(r::machineOrSand, MachineOrSand::plan, EngineJson::machineOrSand);
+    same(r::drying, Coating::drying, EngineJson::drying);
+    same(r::sheen, SheenRoute::plan, EngineJson::sheen);
+    same(r::glueUp, GlueUp::plan, EngineJson::glueUp);
+    same(r::air, Air::plan, EngineJson::air);
+    same(r::fit, Wood::plan, EngineJson::fit);
+    same(r::cutting, Cutting::plan, EngineJson::cutting);
+    same(r::surfacing, Cutting::plan, EngineJson::surfacing);
+    same(r::plan, Plan::plan, EngineJson::plan);
+  }
+
+  private static <Q, A> void same(
+      Supplier<Q> requests, Function<Q, Answer<A>> engine, EngineJson.Call json)
+      throws IOException {
+    int given = 0;
+    for (int i = 0; i < REQUESTS; i++) {
+      Q request = requests.get();
+      Answer<A> answer = engine.apply(request);
+      String text = JsonText.answer(json, RequestJson.write(request));
+      JsonNode told = JSON.readTree(text);
+      if (told.has("broken")) {
+        continue; // a figure that JSON can't hold
+      }
+      JsonNode whole = JSON.readTree(JSON.writeValueAsString(answer));
+      for (String part : List.of("value", "working", "cautions", "reasons")) {
+        if (!whole.path(part).equals(AnswerFieldsTest::compare, told.path(part))) {
+          assertEquals(whole.path(part), told.path(part), part);
+        }
+      }
+      given = answer instanceof Answer.Given ? given + 1 : given;
+    }
+    assertTrue(given > REQUESTS / 10, "only " + given + " were answered");
+  }
+
+  /** As numbers where both are; whole and broken numbers are of different kinds in a tree. */
+  private static int compare(JsonNode one, JsonNode two) {
+    boolean same =
+        (one.isNumber() && two.isNumber())
+            ? one.doubleValue() == two.doubleValue()
+            : one.equals(two);
+    return same ? 0 : 1;
+  }
+}

@@ -1,0 +1,68 @@
+// The shop card: a plan on one sheet of paper, Letter or A4, with boxes to tick, and, where the page is
+// served, a code that opens it on a phone. It is on the page all the time and shows in print alone.
+(function () {
+  'use strict';
+
+  var view = window.benchlore.view;
+  var steps = window.benchlore.steps;
+  var el = view.el;
+  var svg = view.svg;
+  var MOST_CODE = 1200; // characters a phone still reads off paper
+
+  // Smaller type for longer plans, so that the card stays one sheet.
+  function size(count) {
+    if (count <= 12) { return 'card-few'; }
+    if (count <= 20) { return 'card-some'; }
+    return count <= 30 ? 'card-many' : 'card-most';
+  }
+
+  function code(address) {
+    if (!/^https?:/.test(address) || address.length > MOST_CODE) { return null; }
+    var qr = window.qrcode(0, 'L');
+    qr.addData(address);
+    qr.make();
+    var n = qr.getModuleCount();
+    var d = '';
+    for (var y = 0; y < n; y++) {
+      for (var x = 0; x < n; x++) { if (qr.isDark(y, x)) { d += 'M' + (x + 4) + ' ' + (y + 4) + 'h1v1h-1z'; } }
+    }
+    return svg('svg', { 'class': 'card-code', viewBox: '0 0 ' + (n + 8) + ' ' + (n + 8), role: 'img', 'aria-label': 'A code that opens this plan' },
+      svg('rect', { width: n + 8, height: n + 8, fill: '#fff' }), svg('path', { d: d, fill: '#000' }));
+  }
+
+  // The dangers of the whole plan, each once.
+  function dangers(plan) {
+    var seen = new Set();
+    var list = [];
+    plan.steps.forEach(function (s) {
+      s.cautions.forEach(function (c) {
+        if (c.severity !== 'WORK' && !seen.has(c.code)) {
+          seen.add(c.code);
+          list.push(el('li', null, c.severity === 'DANGER' ? [view.note(c.what), ' '] : null, view.note(c.measure)));
+        }
+      });
+    });
+    return list;
+  }
+
+  function row(s) {
+    var window_ = s.window && s.window.closes ? ' · before ' + view.day(s.window.closes) + ' ' + view.clock(s.window.closes) : '';
+    return el('li', { 'class': s.kind === 'WORK' ? '' : 'card-wait' }, el('span', { 'class': 'card-box', 'aria-hidden': 'true' }),
+      el('span', null, el('strong', null, s.title), el('br'), steps.when(s) + window_));
+  }
+
+  function card(title, plan, names, address) {
+    return el('section', { 'class': 'card-print ' + size(plan.steps.length), 'aria-hidden': 'true' },
+      el('div', { 'class': 'card-head' }, el('div', null, el('p', { 'class': 'card-title' }, title),
+        el('p', null, view.day(plan.steps[0].slots[0].start) + ' to ' + view.day(steps.end(plan)) + '. ' + [names.species, names.adhesive, names.finish].join(', ') + '.')), code(address)),
+      el('ul', { 'class': 'card-steps' }, plan.steps.map(row)),
+      el('div', { 'class': 'card-foot' },
+        el('ul', { 'class': 'card-shopping' }, plan.shopping.map(function (p) {
+          return el('li', null, p.what.replace(/^finish\b/, names.finish).replace(/^adhesive\b/, names.adhesive) + ': ', view.quantity(p.amount));
+        })),
+        el('ul', { 'class': 'card-dangers' }, dangers(plan)),
+        el('p', null, 'The label, the safety data sheet and local codes win.')));
+  }
+
+  window.benchlore.card = card;
+}());

@@ -1,0 +1,192 @@
+// Running a plan: the next thing to do and its countdown on one screen, big enough for arm's length.
+// Steps are ticked off; one done late, or a room that was colder than planned, moves what follows:
+// the engine lays out the rest again from what is done and from now.
+(function () {
+  'use strict';
+
+  var view = window.benchlore.view;
+  var steps = window.benchlore.steps;
+  var saved = window.benchlore.saved;
+  var el = view.el;
+  var MINUTE = 60000;
+  var run = null; // {done: [{step, slots}]} while a plan is run
+  var project = null;
+  var ticking = 0;
+
+  function two(n) { return String(n).padStart(2, '0'); }
+
+  // The wall clock as the engine has it: local, no zone, whole minutes.
+  function now() {
+    var d = new Date();
+    return d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + 'T' + two(d.getHours()) + ':' + two(d.getMinutes()) + ':00';
+  }
+
+  function progress() { return run ? { resume: now(), done: run.done } : null; }
+
+  function isDone(id) { return run.done.some(function (d) { return d.step === id; }); }
+
+  function next(plan) { return plan.steps.find(function (s) { return s.kind === 'WORK' && !isDone(s.id); }) || null; }
+
+  function later(iso, seconds) { return steps.plus(iso, seconds); }
+
+  function apart(from, to) { return (Date.parse(to + 'Z') - Date.parse(from + 'Z')) / 1000; }
+
+  // A step done at a moment: its planned stretches, moved so that the last ends then.
+  function tick(step, at) {
+    var last = step.slots[step.slots.length - 1];
+    var shift = apart(last.end, at);
+    run.done.push({ step: step.id, slots: step.slots.map(function (s) { return { start: later(s.start, shift), end: later(s.end, shift) }; }) });
+    keep();
+    project.again();
+    project.say('“' + step.title + '” is done.');
+  }
+
+  function undo() {
+    run.done.pop();
+    keep();
+    project.again();
+    project.say('The last tick is taken back.');
+  }
+
+  function keep() {
+    saved.keep({ name: project.name(), address: project.fields.address(), run: run });
+    project.list();
+  }
+
+  function start() {
+    if (run) { stop(); return; }
+    run = { done: [] };
+    project.fields.set({ start: now().slice(0, 16) });
+    keep();
+    begin();
+  }
+
+  // Goes on with a plan whose ticks were kept.
+  function resume(kept) {
+    run = { done: kept.done };
+    begin();
+  }
+
+  function begin() {
+    document.body.classList.add('running');
+    document.getElementById('plan-run').textContent = 'Stop running';
+    window.clearInterval(ticking);
+    ticking = window.setInterval(beat, 1000);
+    project.again();
+    document.getElementById('answer').scrollIntoView();
+  }
+
+  function stop() {
+    run = null;
+    window.clearInterval(ticking);
+    document.body.classList.remove('running');
+    document.getElementById('plan-run').textContent = 'Start now';
+    project.again();
+  }
+
+  var beats = 0;
+  function beat() {
+    var clock = document.getElementById('run-clock');
+    if (clock) { clock.textContent = countdown(clock.dataset.to); }
+    beats++;
+    // Every minute the plan is laid out again: what is late moves on. Not while someone types in it.
+    if (beats % 60 === 0 && !document.getElementById('answer').contains(document.activeElement)) { project.again(); }
+  }
+
+  function countdown(to) {
+    var left = Math.round((new Date(to).getTime() - Date.now()) / 1000);
+    if (left <= 0) { return 'now'; }
+    if (left >= 172800) { return Math.floor(left / 86400) + ' days ' + Math.floor(left % 86400 / 3600) + ' h'; }
+    return Math.floor(left / 3600) + ':' + two(Math.floor(left % 3600 / 60)) + ':' + two(left % 60);
+  }
+
+  function waiting(plan, step) {
+    var at = now();
+    var wait = plan.steps.find(function (s) { return s.kind === 'WAIT' && s.slots[0].start <= at && s.slots[0].end > at && s.slots[0].end <= step.slots[0].start; });
+    return wait ? wait.title : '';
+  }
+
+  function doneButton(step) {
+    var b = el('button', { type: 'button', 'class': 'run-done' }, 'Done now');
+    b.addEventListener('click', function () { tick(step, now()); });
+    return b;
+  }
+
+  function doneAt(step) {
+    var input = el('input', { type: 'datetime-local', id: 'run-at', value: now().slice(0, 16) });
+    var b = el('button', { type: 'button' }, 'Done then');
+    b.addEventListener('click', function () {
+      if (/^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(input.value)) { tick(step, input.value + ':00'); }
+    });
+    return el('details', null, el('summary', null, 'It was done at another time'), el('p', { 'class': 'run-at' }, el('label', { 'for': 'run-at' }, 'Done at'), input, b));
+  }
+
+  function room() {
+    var fields = project.fields;
+    function box(name, words) {
+      var input = el('input', { id: 'run-' + name, inputmode: 'text', value: fields.element(name).value });
+      input.addEventListener('change', function () {
+        var value = window.benchlore.parseMeasure(input.value, '°C');
+        if (value >= -10 && value <= 45) {
+          var more = {};
+          more[name] = value;
+          fields.set(more);
+          keep();
+          project.say('Laid out again for the room as it was.');
+        } else {
+          project.say(words + ' has to be a temperature such as 12 °C.');
+        }
+      });
+      return [el('label', { 'for': 'run-' + name }, words), input];
+    }
+    return el('details', null, el('summary', null, 'The room was colder or warmer'),
+      el('p', { 'class': 'run-at' }, box('low', 'Coldest at night'), box('high', 'Warmest by day')));
+  }
+
+  function screen(plan) {
+    var step = next(plan);
+    if (!step) {
+      return [el('section', { 'class': 'run' }, el('h2', null, 'All done'), el('p', { 'class': 'run-title' }, 'Fully cured ' + view.day(steps.end(plan)) + '.'), undoButton())];
+    }
+    var begins = step.slots[0].start;
+    var wait = waiting(plan, step);
+    return [el('section', { 'class': 'run', 'aria-label': 'The next thing to do' },
+      el('p', { 'class': 'run-when' }, apart(now(), begins) > 0 ? 'Next, ' + steps.when(step) : 'Now'),
+      el('p', { 'class': 'run-title' }, step.title),
+      el('p', { 'class': 'run-clock', role: 'timer', 'aria-live': 'off' }, el('span', { id: 'run-clock', 'data-to': begins }, countdown(begins))),
+      wait ? el('p', { 'class': 'run-wait' }, 'Until then: ' + wait) : null,
+      step.window && step.window.closes ? el('p', { 'class': 'step-window' }, 'Begin before ', view.moment(step.window.closes), ', or scuff first.') : null,
+      view.cautions(step.cautions),
+      step.notes.length ? el('ul', { 'class': 'step-notes' }, step.notes.map(function (n) { return el('li', null, view.note(n)); })) : null,
+      el('p', { 'class': 'run-buttons' }, doneButton(step), undoButton()), doneAt(step), room()),
+    list(plan)];
+  }
+
+  function undoButton() {
+    if (!run.done.length) { return null; }
+    var b = el('button', { type: 'button', 'class': 'run-undo' }, 'Take the last tick back');
+    b.addEventListener('click', undo);
+    return b;
+  }
+
+  function list(plan) {
+    return el('section', null, el('h2', null, 'All steps'), el('ol', { 'class': 'run-list' }, plan.steps.map(function (s) {
+      var done = s.kind === 'WORK' ? isDone(s.id) : s.slots[0].end <= now();
+      return el('li', { 'class': done ? 'run-is-done' : s.kind === 'WORK' ? '' : 'run-is-wait' }, el('span', { 'class': 'run-mark', 'aria-hidden': 'true' }, done ? '✓' : s.kind === 'WORK' ? '○' : '…'),
+        el('span', null, s.title, done ? el('span', { 'class': 'hidden' }, ' (done)') : '', el('br'), el('span', { 'class': 'quiet' }, steps.when(s))));
+    })));
+  }
+
+  window.benchlore.run = {
+    use: function (p) {
+      project = p;
+      document.getElementById('plan-run').addEventListener('click', start);
+    },
+    active: function () { return run !== null; },
+    kept: function () { return run; },
+    progress: progress,
+    screen: screen,
+    resume: resume,
+    MINUTE: MINUTE
+  };
+}());
