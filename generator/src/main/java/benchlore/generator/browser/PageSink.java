@@ -1,18 +1,19 @@
 package benchlore.generator.browser;
 
 import benchlore.generator.json.Sink;
-import java.util.ArrayList;
-import java.util.List;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.JSObject;
 
-/** Builds a plain object of a page's script. */
+/**
+ * Builds a plain object of a page's script. What is open is kept in a list of the page's own: one
+ * of Java's would wrap every object put into it, which takes as long as planning.
+ */
 final class PageSink implements Sink {
-  private final List<JSObject> open = new ArrayList<>();
+  private final JSObject open = list();
   private JSObject last = list();
 
   PageSink() {
-    open.add(last);
+    put(open, "", last);
   }
 
   /** What was written. */
@@ -24,14 +25,13 @@ final class PageSink implements Sink {
   public void open(String key, boolean list) {
     JSObject opened = list ? list() : object();
     put(last, key, opened);
-    open.add(opened);
+    put(open, "", opened);
     last = opened;
   }
 
   @Override
   public void close() {
-    open.remove(open.size() - 1);
-    last = open.get(open.size() - 1);
+    last = left(open);
   }
 
   @Override
@@ -59,6 +59,10 @@ final class PageSink implements Sink {
 
   @JSBody(script = "return {};")
   private static native JSObject object();
+
+  /** Takes the last off a list and gives the one before it. */
+  @JSBody(params = "list", script = "list.pop(); return list[list.length - 1];")
+  private static native JSObject left(JSObject list);
 
   @JSBody(
       params = {"list", "i"},

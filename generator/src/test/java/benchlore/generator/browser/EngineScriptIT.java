@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
 import benchlore.generator.json.EngineJson;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -14,6 +15,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
@@ -47,6 +49,16 @@ class EngineScriptIT {
         }
         return answer.length + ' ' + first + ' ' + second;
       });
+      """;
+  private static final String SPEED =
+      """
+      const load = performance.getEntriesByType('navigation')[0];
+      const requests = arguments[0].map(text => JSON.parse(text));
+      requests.forEach(request => EngineEntry.plan(request));
+      const start = performance.now();
+      requests.forEach(request => EngineEntry.plan(request));
+      const took = performance.now() - start;
+      return [load.loadEventEnd - load.startTime, requests.length / took * 1000].map(Math.round).join(', ');
       """;
   private static final String HOSTILE =
       """
@@ -88,6 +100,27 @@ class EngineScriptIT {
   void isSmall() throws IOException {
     int bytes = script().length;
     assertTrue(bytes < MOST_BYTES, () -> "engine.js has " + bytes + " bytes");
+  }
+
+  /** Prints how heavy and how fast it is here; asserts nothing about time. */
+  @Test
+  void measures() throws IOException {
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    try (GZIPOutputStream gzip = new GZIPOutputStream(packed)) {
+      gzip.write(script());
+    }
+    List<String> asked = new ArrayList<>();
+    RandomRequests plans = new RandomRequests(Path.of("../content"), 3);
+    for (int i = 0; i < AT_ONCE; i++) {
+      asked.add(RequestJson.write(plans.plan()));
+    }
+    System.out.println(
+        "engine: "
+            + script().length
+            + " bytes, "
+            + packed.size()
+            + " gzipped; load ms, plans a second: "
+            + browser.script(SPEED, asked));
   }
 
   @Test

@@ -3,7 +3,6 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
 import java.time.LocalDateTime;
 
@@ -34,7 +33,7 @@ final class WorkSurface {
   private WorkSurface() {}
 
   static double celsius(Climate climate, LocalDateTime moment) {
-    double before = climate.at(WallTime.plus(moment, -3600)).celsius();
+    double before = climate.at(moment, -3600).celsius();
     return Math.min(before, climate.at(moment).celsius());
   }
 

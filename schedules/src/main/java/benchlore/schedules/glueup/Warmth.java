@@ -16,7 +16,7 @@ final class Warmth {
   static double coldestCelsius(Climate climate, LocalDateTime from, double seconds) {
     double coldest = climate.at(from).celsius();
     for (int at = STEP_SECOND; at < stretch(seconds); at += STEP_SECOND) {
-      coldest = Math.min(coldest, climate.at(WallTime.plus(from, at)).celsius());
+      coldest = Math.min(coldest, climate.at(from, at).celsius());
     }
     LocalDateTime end = WallTime.plus(from, Numeric.ceil(stretch(seconds)));
     return Math.min(coldest, climate.at(end).celsius());

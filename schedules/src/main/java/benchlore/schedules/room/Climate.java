@@ -12,6 +12,8 @@ import java.util.List;
  * @param hours 24 readings, index = hour of the day, local wall-clock time
  */
 public record Climate(List<Reading> hours) {
+  private static final int DAY_SECONDS = 86_400;
+
   /**
    * Air at one moment.
    *
@@ -106,10 +108,17 @@ public record Climate(List<Reading> hours) {
 
   /** The air at a moment. */
   public Reading at(LocalDateTime moment) {
-    int second = moment.getMinute() * 60 + moment.getSecond();
-    double share = second / 3600.0;
-    Reading before = hours.get(moment.getHour());
-    Reading after = hours.get((moment.getHour() + 1) % 24);
+    return at(moment, 0);
+  }
+
+  /** The air so many seconds after a moment, or before it if negative; within fifty years. */
+  public Reading at(LocalDateTime moment, int secondsLater) {
+    int start = moment.getHour() * 3600 + moment.getMinute() * 60 + moment.getSecond();
+    int second = Math.floorMod(start + secondsLater, DAY_SECONDS);
+    int hour = second / 3600;
+    double share = second % 3600 / 3600.0;
+    Reading before = hours.get(hour);
+    Reading after = hours.get((hour + 1) % 24);
     double celsius = before.celsius() + share * (after.celsius() - before.celsius());
     double rise = after.relativeHumidityPercent() - before.relativeHumidityPercent();
     return new Reading(celsius, before.relativeHumidityPercent() + share * rise);

@@ -1,7 +1,6 @@
 package benchlore.schedules.room;
 
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
 import java.util.OptionalDouble;
 
@@ -144,8 +143,7 @@ public final class EquivalentAge {
   private static double[] ratesFrom(Climate climate, LocalDateTime start, Rate rate) {
     double[] rates = new double[STEPS_A_DAY];
     for (int i = 0; i < STEPS_A_DAY; i++) {
-      rates[i] =
-          rate.in(climate.at(WallTime.plus(start, i * (double) STEP_SECONDS + STEP_SECONDS / 2)));
+      rates[i] = rate.in(climate.at(start, i * STEP_SECONDS + STEP_SECONDS / 2));
     }
     return rates;
   }
