@@ -85,6 +85,8 @@ final class RecordPage {
       Entry other = library.entries().get(m.id());
       list.add(
           Map.of(
+              "id",
+              m.id(),
               "title",
               other == null ? m.thing() : other.title(),
               "url",

@@ -142,7 +142,9 @@ public final class Site {
         new RecordPage(
             content.library(), content.drawings(), joints(), new TableLinks(content.tables()));
     for (Entry entry : content.library().entries().values()) {
-      page(entry.url(), "record", record.values(entry));
+      Map<String, Object> values = record.values(entry);
+      values.put("pictures", pictures.ids());
+      page(entry.url(), "record", values);
     }
     for (String id : pictures.ids()) {
       files.put("drawings/" + id + ".svg", pictures.file(id));
