@@ -46,7 +46,7 @@
   }
 
   function row(s) {
-    var window_ = s.window && s.window.closes ? ' · before ' + view.day(s.window.closes) + ' ' + view.clock(s.window.closes) : '';
+    var window_ = s.window && s.window.closes ? ' · before ' + view.shortDay(s.window.closes) + ' ' + view.clock(s.window.closes) : '';
     return el('li', { 'class': s.kind === 'WORK' ? '' : 'card-wait' }, el('span', { 'class': 'card-box', 'aria-hidden': 'true' }),
       el('span', null, el('strong', null, s.title), el('br'), steps.when(s) + window_));
   }

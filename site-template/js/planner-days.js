@@ -62,7 +62,7 @@
       rect('lad-day', LEFT, y, 24 * HOUR, ROW - 10);
       rect('lad-night', LEFT, y, NIGHT_ENDS * HOUR, ROW - 10);
       rect('lad-night', LEFT + NIGHT_BEGINS * HOUR, y, (24 - NIGHT_BEGINS) * HOUR, ROW - 10);
-      text(4, y + 16, 'start', view.day(day));
+      text(4, y + 16, 'start', view.shortDay(day));
       (request.bands || []).forEach(function (b) {
         if (b.kind === 'shop') { band('lad-shop', b, day, y, ROW - 10); }
         if (b.kind === 'window') { band('lad-window', b, day, y + ROW - 10, 4); }

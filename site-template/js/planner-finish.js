@@ -105,6 +105,16 @@
     if (b) { b.addEventListener('click', f); }
   }
 
+  // A plan that came with the site, by name in the address: #begin=day-boat-cabin-panels.
+  var begun = window.benchlorePlanFiles || [];
+  var wanted = /^#begin=([a-z0-9-]+)$/.exec(window.location.hash);
+  if (wanted) { window.history.replaceState(null, '', window.location.pathname); }
+
+  function begin(id) {
+    var plan = begun.find(function (p) { return p.id === id; });
+    if (plan) { take(saved.fromYaml(plan.text).file); } else { say('There is no plan of that name here.'); }
+  }
+
   fields = window.benchlore.planner({
     ask: function (v) {
       var file = planFile.of(v);
@@ -139,7 +149,14 @@
     e.target.value = '';
   });
   button('plan-print', function () { window.print(); });
+  var chooser = document.getElementById('plan-begin');
+  begun.forEach(function (p) { chooser.append(el('option', { value: p.id }, p.title)); });
+  chooser.addEventListener('change', function () {
+    if (chooser.value) { begin(chooser.value); }
+    chooser.value = '';
+  });
   list();
+  if (wanted) { begin(wanted[1]); }
   run.use({
     fields: fields,
     again: function () { fields.set({}); },

@@ -95,8 +95,8 @@
     var slots = joined(step.slots);
     return slots.map(function (slot, i) {
       var before = i > 0 ? slots[i - 1] : null;
-      var lead = before && before.start.slice(0, 10) === slot.start.slice(0, 10) ? '' : view.day(slot.start) + ' ';
-      var last = slot.end.slice(0, 10) === slot.start.slice(0, 10) ? view.clock(slot.end) : view.day(slot.end) + ' ' + view.clock(slot.end);
+      var lead = before && before.start.slice(0, 10) === slot.start.slice(0, 10) ? '' : view.shortDay(slot.start) + ' ';
+      var last = slot.end.slice(0, 10) === slot.start.slice(0, 10) ? view.clock(slot.end) : view.shortDay(slot.end) + ' ' + view.clock(slot.end);
       return (i ? ', ' : '') + lead + view.clock(slot.start) + '–' + last;
     }).join('');
   }

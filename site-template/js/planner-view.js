@@ -99,8 +99,11 @@
   // Local wall-clock times, written the reader's way: the language of the browser decides on 12 or 24 hours.
   function date(iso) { return new Date(iso.length > 10 ? iso : iso + 'T00:00'); }
   var DAY = new Intl.DateTimeFormat(undefined, { weekday: 'short', day: 'numeric', month: 'short' });
+  var DAY_AND_YEAR = new Intl.DateTimeFormat(undefined, { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' });
   var CLOCK = new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit' });
-  function day(iso) { return DAY.format(date(iso)); }
+  function shortDay(iso) { return DAY.format(date(iso)); }
+  // The year is said where it is not this one.
+  function day(iso) { return date(iso).getFullYear() === new Date().getFullYear() ? shortDay(iso) : DAY_AND_YEAR.format(date(iso)); }
   function clock(iso) { return CLOCK.format(date(iso)); }
   function moment(iso) { return el('time', { datetime: iso, 'class': 'q' }, day(iso) + ', ' + clock(iso)); }
 
@@ -147,7 +150,7 @@
 
   window.benchlore.view = {
     el: el, svg: svg, q: q, range: range, quantity: quantity, note: note, cautions: cautions, why: why, working: working,
-    refused: refused, day: day, clock: clock, moment: moment, date: date, figure: figure, glance: glance, line: line,
+    refused: refused, day: day, shortDay: shortDay, clock: clock, moment: moment, date: date, figure: figure, glance: glance, line: line,
     record: record, ticks: ticks, drawing: drawing, from: from
   };
 }());

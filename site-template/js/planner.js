@@ -54,7 +54,7 @@
       form.querySelectorAll('select[data-kind]').forEach(function (s) {
         var link = s.parentNode.querySelector('.about');
         link.href = document.documentElement.dataset.root + s.dataset.kind + '/' + s.value + '.html';
-        link.textContent = 'About ' + s.options[s.selectedIndex].text.toLowerCase();
+        link.textContent = 'About ' + s.options[s.selectedIndex].text.replace(/^[A-Z](?=[a-z])/, function (c) { return c.toLowerCase(); });
         link.hidden = false;
       });
     }

@@ -12,8 +12,10 @@ import benchlore.schedules.plan.ProjectPlan;
  * @param facts the file as written
  * @param request what was asked
  * @param answer the plan, or why not
+ * @param text the plan file as it was written
  */
-public record Planned(String id, Facts facts, PlanRequest request, Answer<ProjectPlan> answer) {
+public record Planned(
+    String id, Facts facts, PlanRequest request, Answer<ProjectPlan> answer, String text) {
   /** Its title. */
   public String title() {
     return facts.words("title");

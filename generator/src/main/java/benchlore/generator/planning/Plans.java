@@ -94,8 +94,18 @@ public final class Plans {
     List<Planned> planned = new ArrayList<>();
     for (Map.Entry<String, Facts> plan : plans.value().get().entrySet()) {
       PlanRequest request = new PlanFile(plan.getValue(), shopFacts, library).request();
-      planned.add(new Planned(plan.getKey(), plan.getValue(), request, Plan.plan(request)));
+      String text = text(files, plan.getKey());
+      planned.add(new Planned(plan.getKey(), plan.getValue(), request, Plan.plan(request), text));
     }
     return Loaded.of(planned);
+  }
+
+  private static String text(List<Path> files, String id) throws IOException {
+    for (Path file : files) {
+      if (file.getFileName().toString().equals(id + ".yaml")) {
+        return Files.readString(file);
+      }
+    }
+    throw new IllegalStateException("a plan comes from a file of its own name: " + id);
   }
 }

@@ -211,6 +211,8 @@ public final class Site {
     for (Planned planned : content.plans()) {
       PlanPage plan = new PlanPage(content.library(), planned);
       page(plan.url(), "plan", plan.values());
+      byte[] text = planned.text().getBytes(StandardCharsets.UTF_8);
+      files.put("plans/" + planned.id() + ".yaml", text);
       if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
         String calendar = PlanCalendar.render(planned, given.value());
         files.put("plans/" + planned.id() + ".ics", calendar.getBytes(StandardCharsets.UTF_8));
@@ -237,6 +239,12 @@ public final class Site {
       return;
     }
     PlannerPages planners = new PlannerPages(content.library(), content.shop().get());
+    List<Map<String, String>> begun = new ArrayList<>();
+    for (Planned planned : content.plans()) {
+      begun.add(Map.of("id", planned.id(), "title", planned.title(), "text", planned.text()));
+    }
+    String script = ScriptData.script("benchlorePlanFiles", begun);
+    files.put("js/plan-files.js", script.getBytes(StandardCharsets.UTF_8));
     Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
     page(PlannerPages.FOLDER + "index.html", "planners", list);
     for (PlannerPages.Planner planner : PlannerPages.all()) {

@@ -101,6 +101,10 @@ final class Links {
               .splitAsStream(fragment.substring("of=".length()))
               .allMatch(record -> files.contains(shelf + "/" + record + ".html"));
     }
+    if (fragment.startsWith("begin=")) {
+      String plan = fragment.substring("begin=".length());
+      return file.equals("planner/finish.html") && files.contains("plans/" + plan + ".yaml");
+    }
     return file.equals("index.html") && fragment.startsWith("find=");
   }
 

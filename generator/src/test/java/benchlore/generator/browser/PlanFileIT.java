@@ -89,6 +89,21 @@ class PlanFileIT {
   }
 
   @Test
+  void aPlanThatCameWithTheSiteOpensByItsAddress() {
+    browser.open("about:blank");
+    browser.open(site.address(PAGE + "#begin=day-boat-cabin-panels"));
+    assertEquals(
+        "Cabin panels for a day boat",
+        browser.script("return window.benchlore.project.current().file.title"));
+    assertTrue(
+        browser.driver().getCurrentUrl().contains("finish=")
+            || browser.driver().getCurrentUrl().contains("coats="));
+    browser.open("about:blank");
+    browser.open(site.address(PAGE + "#begin=nothing"));
+    assertTrue(browser.text("#plan-tell").contains("no plan of that name"));
+  }
+
+  @Test
   void thePageMakesTheGeneratorsCalendarByteForByte() throws IOException {
     for (Planned planned : content.plans()) {
       browser.script(TAKE, yaml(planned));
