@@ -127,6 +127,7 @@
       return current.answer;
     },
     show: show,
+    besides: function () { return run.active() ? run.rescue() : null; },
     say: function (answer) {
       var plan = answer.value;
       return plan.steps.length + ' steps, from ' + view.day(plan.steps[0].slots[0].start) + ' to ' + view.day(steps.end(plan)) + '.';

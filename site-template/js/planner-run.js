@@ -169,6 +169,13 @@
     return b;
   }
 
+  // Beside a refusal: what follows can't be laid out from what is done, so the way back stays in reach.
+  function rescue() {
+    return el('section', { 'class': 'run', 'aria-label': 'Take it up again' },
+      el('p', null, 'What is left can\u2019t be laid out from what is done. Take the last tick back, or put the room right.'),
+      el('p', { 'class': 'run-buttons' }, undoButton()), room());
+  }
+
   function list(plan) {
     return el('section', null, el('h2', null, 'All steps'), el('ol', { 'class': 'run-list' }, plan.steps.map(function (s) {
       var done = s.kind === 'WORK' ? isDone(s.id) : s.slots[0].end <= now();
@@ -186,6 +193,7 @@
     kept: function () { return run; },
     progress: progress,
     screen: screen,
+    rescue: rescue,
     resume: resume,
     MINUTE: MINUTE
   };

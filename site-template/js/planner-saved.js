@@ -34,7 +34,11 @@
     }
     var name = ASIDE + 1;
     for (var n = 2; s.getItem(name) !== null; n++) { name = ASIDE + n; }
-    s.setItem(name, text);
+    try {
+      s.setItem(name, text);
+    } catch (e) {
+      return { plans: [], aside: KEY }; // no room for a copy: it stays where it is, and no plan is kept over it
+    }
     s.removeItem(KEY);
     return { plans: [], aside: name };
   }
@@ -53,7 +57,9 @@
 
   // Keeps a plan under its name, in the place of one of the same name.
   function keep(plan) {
-    var plans = read().plans.filter(function (p) { return p.name !== plan.name; });
+    var kept = read();
+    if (kept.aside === KEY) { return false; }
+    var plans = kept.plans.filter(function (p) { return p.name !== plan.name; });
     return write([plan].concat(plans));
   }
 

@@ -116,6 +116,17 @@ class RunIT {
     assertTrue(planned.compareTo((String) browser.script(cured)) < 0);
   }
 
+  @Test
+  void whereTheRestCanNotBeLaidOutTheWayBackIsInReach() {
+    click("#plan-run");
+    waitFor(".run-title");
+    browser.script("window.benchlore.project.fields.set({low: -10, high: -8})");
+    waitFor("#answer .caution.danger");
+    assertFalse(browser.driver().findElements(By.id("run-low")).isEmpty());
+    browser.script("window.benchlore.project.fields.set({low: 17, high: 21})");
+    waitFor(".run-title");
+  }
+
   /** One sheet, Letter and A4, for every demo plan; boxes to tick and the dangers are on it. */
   @Test
   void theCardIsOneSheet() throws IOException {
