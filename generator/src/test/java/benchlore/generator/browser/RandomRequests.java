@@ -11,6 +11,7 @@ import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.FinishData;
@@ -29,6 +30,7 @@ import benchlore.schedules.plan.CoatChoice;
 import benchlore.schedules.plan.Materials;
 import benchlore.schedules.plan.Part;
 import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.Progress;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.GritSystem;
@@ -318,30 +320,47 @@ final class RandomRequests {
       parts.add(part("part " + i));
     }
     Shop shop = base.shop();
-    return new PlanRequest(
-        moment(),
-        parts,
-        new Materials(
-            dice.one(woods),
-            dice.whole(0, 3) > 0 ? materials.adhesive() : dice.one(adhesives),
-            finish,
-            EngineData.organic(finish, library)),
-        new CoatChoice(
-            dice.whole(1, 5),
-            dice.figure(40, 120),
-            dice.one(finish.methods()),
-            finish.sheens().isEmpty() ? dice.one(Sheen.values()) : dice.one(finish.sheens())),
-        new Shop(
-            shop.week(),
-            dice.yes() ? shop.climate() : climate(),
-            dice.yes() ? shop.room() : room(),
-            List.of(),
-            shop.sanding(),
-            shop.clamps(),
-            shop.people()),
-        dice.one(Place.values()).seasons(),
-        dice.yes(),
-        dice.figure(6, 13));
+    PlanRequest fresh =
+        new PlanRequest(
+            moment(),
+            parts,
+            new Materials(
+                dice.one(woods),
+                dice.whole(0, 3) > 0 ? materials.adhesive() : dice.one(adhesives),
+                finish,
+                EngineData.organic(finish, library)),
+            new CoatChoice(
+                dice.whole(1, 5),
+                dice.figure(40, 120),
+                dice.one(finish.methods()),
+                finish.sheens().isEmpty() ? dice.one(Sheen.values()) : dice.one(finish.sheens())),
+            new Shop(
+                shop.week(),
+                dice.yes() ? shop.climate() : climate(),
+                dice.yes() ? shop.room() : room(),
+                List.of(),
+                shop.sanding(),
+                shop.clamps(),
+                shop.people()),
+            dice.one(Place.values()).seasons(),
+            dice.yes(),
+            dice.figure(6, 13));
+    return dice.whole(0, 2) > 0 ? fresh : fresh.with(progress(fresh.start()));
+  }
+
+  /** Some steps done one after the other, and a moment to go on from. */
+  private Progress progress(LocalDateTime start) {
+    List<Progress.Done> done = new ArrayList<>();
+    LocalDateTime at = start;
+    for (String step :
+        List.of("dry-clamp", "glue-1", "clamps-off-1", "machine", "sand", "coat-1")) {
+      if (dice.yes()) {
+        LocalDateTime end = at.plusMinutes(dice.whole(5, 300));
+        done.add(new Progress.Done(step, List.of(new Slot(at, end))));
+        at = end.plusHours(dice.whole(0, 60));
+      }
+    }
+    return new Progress(dice.yes() ? Optional.of(at) : Optional.empty(), done);
   }
 
   private Part part(String name) {
