@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,6 +29,11 @@ class PlannerIT {
       const page = document.getElementById('answer');
       return page.querySelectorAll('.glance .q').length > 0 && page.querySelectorAll('svg').length > 0
         && window.benchlore.last.answer.given === true""";
+
+  private static final String SHOWN_FIELDS =
+      """
+      return [...document.getElementById('planner').elements]
+        .filter(e => e.name && e.offsetParent !== null).map(e => e.id)""";
 
   private static SiteFolder site;
   private static Browser browser;
@@ -181,6 +188,25 @@ class PlannerIT {
     }
     browser.driver().switchTo().activeElement().sendKeys(Keys.ENTER);
     assertEquals(true, browser.script("return document.activeElement.parentNode.open"));
+  }
+
+  /** Every field that is shown is reached with Tab, and the last one lets go again. */
+  @Test
+  void everyFieldOfEveryPlannerIsReachedWithTheKeyboard() {
+    for (String page : PAGES) {
+      open(page, "");
+      Set<Object> shown = new HashSet<>((List<?>) browser.script(SHOWN_FIELDS));
+      Set<Object> reached = new HashSet<>();
+      for (int i = 0; i < 300 && !reached.containsAll(shown); i++) {
+        browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
+        reached.add(focused("id"));
+      }
+      shown.removeAll(reached);
+      assertEquals(Set.of(), shown, page);
+      Object last = focused("id");
+      browser.driver().switchTo().activeElement().sendKeys(Keys.TAB);
+      assertFalse(last.equals(focused("id")), page + ": " + last + " holds the keyboard");
+    }
   }
 
   private static Object focused(String property) {
