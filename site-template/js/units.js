@@ -214,6 +214,23 @@
     }
   }
 
+  // Dates and times the way the reader's browser is set; the day of the week is never left out.
+  var FORMS = {
+    day: { weekday: 'short', day: 'numeric', month: 'long', year: 'numeric' },
+    moment: { weekday: 'short', day: 'numeric', month: 'short', hour: 'numeric', minute: '2-digit' },
+    clock: { hour: 'numeric', minute: '2-digit' }
+  };
+
+  function localTimes() {
+    document.querySelectorAll('time[data-as]').forEach(function (t) {
+      var iso = t.getAttribute('datetime');
+      var at = new Date(iso.length > 10 ? iso : iso + 'T00:00');
+      if (!isNaN(at)) { t.textContent = new Intl.DateTimeFormat(undefined, FORMS[t.dataset.as]).format(at); }
+    });
+  }
+
+  localTimes();
+
   window.benchlore = window.benchlore || {};
   window.benchlore.units = {
     text: text,

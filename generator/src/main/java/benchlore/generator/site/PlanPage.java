@@ -57,8 +57,8 @@ final class PlanPage {
   }
 
   private void plan(Map<String, Object> values, ProjectPlan plan) {
-    values.put("from", Moments.day(plan.start().toLocalDate()));
-    values.put("until", Moments.day(plan.end().toLocalDate()));
+    values.put("from", Moments.dayHtml(plan.start().toLocalDate()));
+    values.put("until", Moments.dayHtml(plan.end().toLocalDate()));
     values.put("hours", Display.hours(plan.workSeconds()));
     values.put("ladder", PlanLadder.draw(plan, planned.request().shop().week()));
     values.put("shopping", shopping(plan));
@@ -134,7 +134,7 @@ final class PlanPage {
       LocalDate day = step.start().toLocalDate();
       if (!day.equals(current)) {
         steps = new ArrayList<>();
-        days.add(Map.of("day", Moments.day(day), "steps", steps));
+        days.add(Map.of("day", Moments.dayHtml(day), "steps", steps));
         current = day;
       }
       steps.add(step(step, number++, told));
@@ -172,9 +172,9 @@ final class PlanPage {
         .map(
             w ->
                 "Recoat window: "
-                    + Moments.shortly(w.opens())
+                    + Moments.shortlyHtml(w.opens())
                     + " to "
-                    + Moments.shortly(w.closes().orElseThrow()))
+                    + Moments.shortlyHtml(w.closes().orElseThrow()))
         .orElse("");
   }
 
@@ -183,8 +183,9 @@ final class PlanPage {
     for (Slot slot : step.slots()) {
       boolean sameDay = slot.start().toLocalDate().equals(slot.end().toLocalDate());
       boolean firstDay = slot.start().toLocalDate().equals(step.start().toLocalDate());
-      String from = firstDay ? Moments.clock(slot.start()) : Moments.shortly(slot.start());
-      parts.add(from + "–" + (sameDay ? Moments.clock(slot.end()) : Moments.shortly(slot.end())));
+      String from = firstDay ? Moments.clockHtml(slot.start()) : Moments.shortlyHtml(slot.start());
+      parts.add(
+          from + "–" + (sameDay ? Moments.clockHtml(slot.end()) : Moments.shortlyHtml(slot.end())));
     }
     return String.join("; ", parts);
   }
