@@ -7,8 +7,8 @@ final class RouterSketches {
   static void feed(Svg svg) {
     svg.rect("drw-stock", 56, 44, 208, 150);
     svg.rect("drw-cut", 108, 84, 104, 70);
-    grain(svg, 62, 258, 52, 80);
-    grain(svg, 62, 258, 162, 190);
+    Hatch.level(svg, 62, 258, 52, 80);
+    Hatch.level(svg, 62, 258, 162, 190);
     Arrows.movement(svg, new Point(112, 208), new Point(238, 208));
     Arrows.movement(svg, new Point(278, 176), new Point(278, 62));
     Arrows.movement(svg, new Point(208, 30), new Point(82, 30));
@@ -48,9 +48,9 @@ final class RouterSketches {
             .closed());
     svg.rect("drw-stock", 184, 24, 54, 48);
     svg.rect("drw-stock drw-side", 160, 56, 24, 16);
-    grain(svg, 18, 60, 32, 70);
-    grain(svg, 96, 154, 32, 70);
-    grain(svg, 190, 232, 32, 70);
+    Hatch.level(svg, 18, 60, 32, 70);
+    Hatch.level(svg, 96, 154, 32, 70);
+    Hatch.level(svg, 190, 232, 32, 70);
     Dimensions dims = new Dimensions(svg);
     dims.callout(new Point(78, 69), "skin", Measure.words("left thin"));
     dims.callout(new Point(172, 62), "tab", Measure.words("left thick"));
@@ -58,7 +58,7 @@ final class RouterSketches {
     dims.finish(22, 100);
     svg.rect("drw-stock", 12, 116, 296, 96);
     svg.path("drw-cut", frame(50, 132, 220, 64) + frame(60, 142, 200, 44));
-    grain(svg, 68, 252, 150, 184);
+    Hatch.level(svg, 68, 252, 150, 184);
     for (double x : new double[] {104, 204}) {
       svg.rect("drw-stock drw-side", x, 131.5, 14, 11);
       svg.rect("drw-stock drw-side", x, 185.5, 14, 11);
@@ -100,11 +100,5 @@ final class RouterSketches {
     svg.text("middle", 160, 22, "router on its sled");
     svg.text("end", 122, 100, "one plane");
     svg.text("middle", 160, 188, "board wedged still, then turned over");
-  }
-
-  private static void grain(Svg svg, double x0, double x1, double y0, double y1) {
-    for (double y = y0; y < y1; y += 9) {
-      svg.line("drw-hatch", x0, y, x1, y);
-    }
   }
 }

@@ -29,28 +29,90 @@ final class SketchDrawings {
           ShopSketch.ROUTER_SLED, "The rails give the plane, the wedges hold the board still");
   private static final Shown SCRAPER =
       new Shown(ShopSketch.SCRAPER_EDGE, "From square edge to hook to shaving");
+  private static final Shown HOLES =
+      new Shown(ShopSketch.TWO_HOLES, "The holes on the left, the screw in them on the right");
   private static final Map<String, Shown> BY_ID =
-      Map.of(
-          "climb-cut-avoidance",
-          FEED,
-          "routing-an-edge-cleanly",
-          FEED,
-          "tabs-and-onion-skin",
-          new Shown(ShopSketch.TABS_AND_SKIN, "A skin, a tab, and where to put them"),
-          "router-sled-thicknessing",
-          SLED,
-          "router-sled",
-          SLED,
-          "sharpening-a-card-scraper",
-          SCRAPER,
-          "spraying-basics",
-          new Shown(ShopSketch.SPRAY_PATH, "Move the whole arm, not the wrist"),
-          "setting-up-an-hvlp-gun",
-          new Shown(ShopSketch.FAN_PATTERNS, "Test patterns on paper, and what each asks for"),
-          "spring-jointing",
-          new Shown(ShopSketch.SPRING_JOINT, "The gap, drawn far too large"),
-          "epoxy-filleting",
-          new Shown(ShopSketch.FILLET, "A round tool leaves the fillet"));
+      Map.ofEntries(
+          Map.entry("climb-cut-avoidance", FEED),
+          Map.entry("routing-an-edge-cleanly", FEED),
+          Map.entry(
+              "tabs-and-onion-skin",
+              new Shown(ShopSketch.TABS_AND_SKIN, "A skin, a tab, and where to put them")),
+          Map.entry("router-sled-thicknessing", SLED),
+          Map.entry("router-sled", SLED),
+          Map.entry("sharpening-a-card-scraper", SCRAPER),
+          Map.entry(
+              "spraying-basics",
+              new Shown(ShopSketch.SPRAY_PATH, "Move the whole arm, not the wrist")),
+          Map.entry(
+              "setting-up-an-hvlp-gun",
+              new Shown(ShopSketch.FAN_PATTERNS, "Test patterns on paper, and what each asks for")),
+          Map.entry(
+              "spring-jointing",
+              new Shown(ShopSketch.SPRING_JOINT, "The gap, drawn far too large")),
+          Map.entry(
+              "epoxy-filleting", new Shown(ShopSketch.FILLET, "A round tool leaves the fillet")),
+          Map.entry("choosing-a-pilot-hole", HOLES),
+          Map.entry("driving-brass-screws", HOLES),
+          Map.entry(
+              "ventilating-a-garage",
+              new Shown(
+                  ShopSketch.AIR_THROUGH_A_GARAGE,
+                  "Air in on one side, across the work, out on the other")),
+          Map.entry(
+              "disposing-of-oily-rags",
+              new Shown(ShopSketch.OILY_RAGS, "Flat and single, or under water; never in a heap")),
+          Map.entry(
+              "sanding-between-coats",
+              new Shown(ShopSketch.NIBS_LEVELLED, "Take the nibs off and stop short of the edge")),
+          Map.entry(
+              "wet-sanding-a-film",
+              new Shown(ShopSketch.WET_SANDING, "Part of the way, and where to stop")),
+          Map.entry(
+              "grain-filling", new Shown(ShopSketch.PORES_FILLED, "Open, filled and wiped level")),
+          Map.entry(
+              "masking-off",
+              new Shown(ShopSketch.TAPE_PULLED, "Pulling the tape, and the edge it leaves")),
+          Map.entry(
+              "mixing-two-part",
+              new Shown(ShopSketch.SECOND_POT, "What clings to the first pot stays behind")),
+          Map.entry(
+              "fastening-a-solid-top",
+              new Shown(ShopSketch.SOLID_TOP, "Fixed on one line, free on both sides of it")),
+          Map.entry(
+              "hinge-mortising",
+              new Shown(ShopSketch.HINGE_LEAF, "The leaf in its bed, seen from the end")),
+          Map.entry(
+              "roughing-and-finishing-passes",
+              new Shown(ShopSketch.ROUGH_THEN_FINISH, "First the bulk, then the shape")),
+          Map.entry(
+              "tramming-a-spindle",
+              new Shown(ShopSketch.SPINDLE_LEAN, "A leaning spindle, and one that stands square")),
+          Map.entry(
+              "surfacing-a-spoilboard",
+              new Shown(ShopSketch.SURFACING_PATH, "To and fro, each pass over part of the last")),
+          Map.entry(
+              "v-carving",
+              new Shown(ShopSketch.V_DEPTH, "How wide the groove is sets how deep the bit goes")),
+          Map.entry(
+              "raking-light-check", new Shown(ShopSketch.RAKING_LIGHT, "What low light shows")),
+          Map.entry(
+              "steaming-a-dent",
+              new Shown(ShopSketch.DENT_STEAMED, "Pressed fibres swell back; cut ones do not")),
+          Map.entry(
+              "sealing-end-grain",
+              new Shown(ShopSketch.THIRSTY_ENDS, "Why an end drinks and a face does not")),
+          Map.entry(
+              "template-routing",
+              new Shown(
+                  ShopSketch.PATTERN_ROUTING,
+                  "The bearing follows the template, the cutter follows the bearing")),
+          Map.entry(
+              "dry-fit-with-tape",
+              new Shown(ShopSketch.TAPED_MITRES, "Tape as a clamp for a small box")),
+          Map.entry(
+              "clamping-curved-work",
+              new Shown(ShopSketch.SHAPED_CAULS, "The offcuts make the clamps pull straight")));
 
   private SketchDrawings() {}
 

@@ -1,0 +1,84 @@
+package benchlore.generator.drawing;
+
+/** Sketches of parts held together, or to a pattern. */
+final class FitSketches {
+  private FitSketches() {}
+
+  static void template(Svg svg) {
+    svg.rect("drw-template", 8, 146, 304, 14);
+    svg.rect("drw-stock", 20, 88, 146, 44);
+    Hatch.level(svg, 26, 144, 96, 130);
+    svg.rect("drw-cloth", 20, 82, 120, 6);
+    svg.rect("drw-template", 20, 62, 130, 20);
+    svg.rect("drw-wood", 20, 132, 110, 14);
+    svg.rect("drw-metal", 168, 8, 14, 46);
+    svg.rect("drw-bearing", 150, 60, 50, 20);
+    svg.rect("drw-metal", 166, 54, 18, 6);
+    svg.rect("drw-metal", 150, 84, 50, 54);
+    svg.line("drw-edge", 150, 84, 150, 138);
+    svg.rect("drw-removed", 150, 88, 16, 44);
+    Arrows.pointer(svg, new Point(112, 44), new Point(149, 68));
+    Arrows.pointer(svg, new Point(216, 112), new Point(168, 112));
+    svg.text("end", 112, 36, "bearing rides");
+    svg.text("end", 112, 50, "the template");
+    svg.text("start", 32, 77, "template");
+    svg.text("start", 60, 115, "work");
+    svg.text("start", 218, 68, "cutter as wide");
+    svg.text("start", 218, 82, "as the bearing");
+    svg.text("start", 218, 116, "sawn proud");
+    svg.text("middle", 160, 182, "tape between, packing clear of the bit");
+  }
+
+  static void tape(Svg svg) {
+    double y = 54;
+    double[] wide = {84, 60, 84, 60};
+    double x = 12;
+    for (double w : wide) {
+      svg.path(
+          "drw-stock",
+          new Trail(x, y).to(x + w, y).to(x + w - 16, y - 16).to(x + 16, y - 16).closed());
+      x += w + 1;
+    }
+    svg.rect("drw-template", 6, y, 308, 5);
+    svg.path("drw-move", "M20 34q10 -22 42 -20");
+    Arrows.big(svg, new Point(50, 13), new Point(66, 14.5));
+    svg.text("start", 76, 20, "roll it up, outside on the tape");
+    svg.rect("drw-template", 101, 87, 118, 88);
+    svg.rect("drw-stock", 106, 92, 108, 78);
+    svg.rect("drw-cut", 122, 108, 76, 46);
+    for (double[] c :
+        new double[][] {
+          {106, 92, 16, 16}, {214, 92, -16, 16}, {106, 170, 16, -16}, {214, 170, -16, -16}
+        }) {
+      svg.line("drw-ring", c[0], c[1], c[0] + c[2], c[1] + c[3]);
+    }
+    svg.line("drw-axis", 122, 108, 198, 154);
+    svg.line("drw-axis", 198, 108, 122, 154);
+    Arrows.pointer(svg, new Point(80, 110), new Point(101, 100));
+    Arrows.pointer(svg, new Point(242, 126), new Point(186, 118));
+    svg.text("end", 84, 124, "stretched tape");
+    svg.text("start", 240, 140, "diagonals");
+    svg.text("start", 240, 154, "equal");
+    svg.text("middle", 160, 194, "mitres shut tight, no glue yet");
+  }
+
+  static void caul(Svg svg) {
+    svg.path("drw-wood", "M40 30L280 30L280 92Q160 22 40 92Z");
+    svg.path("drw-cloth", "M40 92Q160 22 280 92L280 98Q160 28 40 98Z");
+    svg.path("drw-stock", "M40 98Q160 28 280 98L280 114Q160 44 40 114Z");
+    svg.path("drw-edge", "M40 114Q160 44 280 114");
+    svg.path("drw-stock", "M40 114Q160 44 280 114L280 130Q160 60 40 130Z");
+    svg.path("drw-cloth", "M40 130Q160 60 280 130L280 136Q160 66 40 136Z");
+    svg.path("drw-wood", "M40 136Q160 66 280 136L280 160L40 160Z");
+    for (double x : new double[] {70, 160, 250}) {
+      Arrows.movement(svg, new Point(x, 4), new Point(x, 29));
+      Arrows.movement(svg, new Point(x, 186), new Point(x, 161));
+    }
+    svg.text("middle", 115, 18, "flat face");
+    svg.text("middle", 205, 18, "flat face");
+    svg.text("middle", 160, 46, "offcut");
+    svg.text("middle", 160, 144, "offcut");
+    svg.text("start", 286, 100, "lined");
+    svg.text("middle", 160, 206, "close the middle first, then work outwards");
+  }
+}
