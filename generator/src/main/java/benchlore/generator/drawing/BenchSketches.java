@@ -88,4 +88,25 @@ final class BenchSketches {
     dims.finish(30, 130);
     svg.text("middle", 160, 176, "excess is lifted off both sides of the tool");
   }
+
+  static void planing(Svg svg) {
+    String[] names = {"toe first", "both", "heel last"};
+    for (int i = 0; i < names.length; i++) {
+      double x = 14 + i * 105;
+      Hatch.block(svg, x, 78, 82, 30);
+      double plane = x - 12 + i * 24;
+      svg.rect("drw-metal", plane, 68, 58, 10);
+      svg.path("drw-wood", "M" + Svg.pair(plane + 6, 68) + "q4 -12 -2 -22h10q4 10 6 22Z");
+      svg.circle("drw-wood", plane + 48, 62, 6);
+      svg.path("drw-edge", new Trail(plane + 34, 78).to(plane + 24, 58).open());
+      if (i < 2) {
+        Arrows.movement(svg, new Point(plane + 48, 26), new Point(plane + 48, 52));
+      }
+      if (i > 0) {
+        Arrows.movement(svg, new Point(plane + 9, 16), new Point(plane + 9, 42));
+      }
+      svg.text("middle", x + 41, 126, names[i]);
+    }
+    svg.text("middle", 160, 148, "going right: where the hands press");
+  }
 }

@@ -110,4 +110,21 @@ final class CncSketches {
     svg.text("middle", 256, 172, "wide");
     svg.text("middle", 160, 192, "one bit, one face: depth follows width");
   }
+
+  static void zero(Svg svg) {
+    svg.rect("drw-template", 10, 118, 140, 16);
+    Hatch.block(svg, 28, 78, 104, 40);
+    svg.path("drw-metal", new Trail(80, 78).to(96, 60).to(96, 20).to(64, 20).to(64, 60).closed());
+    svg.line("drw-removed", 10, 78, 150, 78);
+    svg.rect("drw-template", 170, 118, 140, 16);
+    Hatch.block(svg, 182, 78, 76, 40);
+    svg.rect("drw-metal", 274, 40, 20, 78);
+    svg.line("drw-removed", 170, 118, 310, 118);
+    svg.text("start", 12, 72, "zero");
+    svg.text("start", 262, 34, "zero");
+    svg.text("middle", 80, 154, "carving:");
+    svg.text("middle", 80, 168, "top of the wood");
+    svg.text("middle", 240, 154, "cutting through:");
+    svg.text("middle", 240, 168, "the spoilboard");
+  }
 }

@@ -109,4 +109,22 @@ final class FilmSketches {
     svg.path("drw-glass", "M" + Svg.pair(x, 36) + "h76l-10 94h-56Z");
     svg.path("drw-film", "M" + Svg.pair(x + 3, 62) + "h70l-8 66h-54Z");
   }
+
+  static void polishing(Svg svg) {
+    Hatch.block(svg, 30, 16, 260, 104);
+    svg.path(
+        "drw-move",
+        "M12 34L98 34Q108 34 108 44T98 54L40 54Q34 54 34 64T40 74L98 74Q108 74 108 84T98 94L14 94");
+    Arrows.big(svg, new Point(20, 94), new Point(8, 94));
+    svg.path("drw-move", "M128 50a18 18 0 1 1 36 0a18 18 0 1 1 -36 0");
+    svg.path("drw-move", "M138 84a18 18 0 1 1 36 0a18 18 0 0 1 -34 8");
+    Arrows.big(svg, new Point(146, 98), new Point(138, 89));
+    svg.path("drw-move", "M236 66C196 20 276 20 236 66C196 112 276 112 236 66");
+    Arrows.big(svg, new Point(242, 74), new Point(233, 62));
+    svg.circle("drw-cloth", 226, 56, 13);
+    svg.text("middle", 68, 138, "straight");
+    svg.text("middle", 154, 138, "circles");
+    svg.text("middle", 238, 138, "eights");
+    svg.text("middle", 160, 158, "glide on, glide off, never stop a wet pad");
+  }
 }

@@ -81,4 +81,44 @@ final class FitSketches {
     svg.text("start", 286, 100, "lined");
     svg.text("middle", 160, 206, "close the middle first, then work outwards");
   }
+
+  static void tapeAndGlue(Svg svg) {
+    Hatch.block(svg, 16, 16, 160, 40);
+    svg.rect("drw-template", 16, 56, 160, 7);
+    for (double x : new double[] {36, 78, 120}) {
+      svg.path("drw-glue", "M" + Svg.pair(x, 96) + "q18 -16 36 0Z");
+    }
+    svg.rect("drw-template", 16, 96, 160, 7);
+    svg.rect("drw-wood", 8, 103, 176, 26);
+    Arrows.movement(svg, new Point(96, 66), new Point(96, 86));
+    svg.text("start", 192, 40, "part");
+    svg.text("start", 192, 64, "tape, rubbed hard");
+    svg.text("start", 192, 84, "glue on tape only");
+    svg.text("start", 192, 104, "tape, rubbed hard");
+    svg.text("start", 192, 124, "board");
+    svg.text("middle", 160, 152, "light sideways cuts; roll it off to release");
+  }
+
+  static void bend(Svg svg) {
+    svg.path("drw-wood", "M40 166L40 130Q160 10 280 130L280 166Z");
+    for (int i = 0; i < 4; i++) {
+      double y = 130 - i * 8;
+      svg.path("drw-stock", arch(y));
+    }
+    svg.path("drw-removed", "M24 84Q160 -8 296 84");
+    Arrows.movement(svg, new Point(160, 8), new Point(160, 36));
+    Arrows.movement(svg, new Point(84, 30), new Point(98, 53));
+    Arrows.movement(svg, new Point(236, 30), new Point(222, 53));
+    Arrows.pointer(svg, new Point(30, 22), new Point(40, 74));
+    Arrows.pointer(svg, new Point(290, 22), new Point(264, 90));
+    svg.text("start", 4, 16, "springs back");
+    svg.text("end", 316, 16, "thin strips");
+    svg.text("middle", 160, 136, "form");
+    svg.text("middle", 160, 188, "a form tighter than the curve you want");
+  }
+
+  /** One strip laid over the form. */
+  private static String arch(double y) {
+    return "M" + Svg.pair(40, y) + "q120 -120 240 0v-8q-120 -120 -240 0Z";
+  }
 }

@@ -143,7 +143,43 @@ public enum ShopSketch {
   SHAPED_CAULS(
       216,
       "A curved glue-up between two offcuts with a soft lining. Their outer faces are "
-          + "flat and parallel, so that clamps press straight through the joint.");
+          + "flat and parallel, so that clamps press straight through the joint."),
+  /** A run in a film, taken down. */
+  RUN_PARED(
+      132,
+      "Three sections of a film on wood: a run left till it is hard; tape on each side "
+          + "of it and a slightly bent blade paring it down; the film sanded flat under a "
+          + "hard block."),
+  /** A crack filled with epoxy. */
+  CRACK_FILLED(
+      176,
+      "A section of a board cracked right through. Tape pressed on the back dams it; "
+          + "epoxy wets the walls, fills the crack and stands a little proud."),
+  /** Paths of a polishing pad. */
+  POLISHING_PATHS(
+      168,
+      "A panel from above with the paths of a pad: straight strokes that glide on and "
+          + "off the edge, then circles, then figures of eight."),
+  /** Where to press on a plane. */
+  PLANE_PRESSURE(
+      158,
+      "A plane going right along an edge, three times: starting, pressed down at the "
+          + "toe; in the middle, at both ends; leaving, at the heel."),
+  /** Where depth is counted from. */
+  WHERE_Z_IS_ZERO(
+      178,
+      "Two set-ups from the side. For carving the bit touches the top of the wood; for "
+          + "cutting through a straight bit touches the spoilboard beside it."),
+  /** A part held by two tapes and glue. */
+  TAPE_AND_GLUE(
+      162,
+      "A section, pulled apart: the part with tape on its underside, drops of glue, "
+          + "tape, and the board below. The glue lies between the tapes only."),
+  /** Strips glued over a form. */
+  BENT_STRIPS(
+      198,
+      "Four thin strips pressed over a curved form. A dashed line shows the flatter "
+          + "curve that they spring back to.");
 
   private final double height;
   private final String words;

@@ -41,6 +41,13 @@ final class SketchDrawing {
       case PATTERN_ROUTING -> FitSketches.template(svg);
       case TAPED_MITRES -> FitSketches.tape(svg);
       case SHAPED_CAULS -> FitSketches.caul(svg);
+      case RUN_PARED -> MendSketches.run(svg);
+      case CRACK_FILLED -> MendSketches.crack(svg);
+      case POLISHING_PATHS -> FilmSketches.polishing(svg);
+      case PLANE_PRESSURE -> BenchSketches.planing(svg);
+      case WHERE_Z_IS_ZERO -> CncSketches.zero(svg);
+      case TAPE_AND_GLUE -> FitSketches.tapeAndGlue(svg);
+      case BENT_STRIPS -> FitSketches.bend(svg);
     }
   }
 }

@@ -112,7 +112,30 @@ final class SketchDrawings {
               new Shown(ShopSketch.TAPED_MITRES, "Tape as a clamp for a small box")),
           Map.entry(
               "clamping-curved-work",
-              new Shown(ShopSketch.SHAPED_CAULS, "The offcuts make the clamps pull straight")));
+              new Shown(ShopSketch.SHAPED_CAULS, "The offcuts make the clamps pull straight")),
+          Map.entry(
+              "repairing-a-run",
+              new Shown(ShopSketch.RUN_PARED, "Down to the film and no further")),
+          Map.entry(
+              "filling-a-crack-with-epoxy",
+              new Shown(ShopSketch.CRACK_FILLED, "Dammed, wetted and filled")),
+          Map.entry(
+              "french-polishing",
+              new Shown(ShopSketch.POLISHING_PATHS, "The pad in turn: straight, circles, eights")),
+          Map.entry(
+              "jointing-with-a-hand-plane",
+              new Shown(ShopSketch.PLANE_PRESSURE, "Pressure moves from toe to heel")),
+          Map.entry(
+              "setting-cnc-zero",
+              new Shown(
+                  ShopSketch.WHERE_Z_IS_ZERO, "One zero for carving, another for cutting through")),
+          Map.entry(
+              "tape-and-superglue-holding",
+              new Shown(ShopSketch.TAPE_AND_GLUE, "The layers, pulled apart")),
+          Map.entry(
+              "bent-lamination",
+              new Shown(
+                  ShopSketch.BENT_STRIPS, "Strips over a form, and where they spring back to")));
 
   private SketchDrawings() {}
 
