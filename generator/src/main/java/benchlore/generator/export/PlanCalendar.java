@@ -103,7 +103,7 @@ public final class PlanCalendar {
 
   private void step(Step step) {
     int piece = 0;
-    for (Slot slot : joined(step)) {
+    for (Slot slot : step.stretches()) {
       piece++;
       String id = step.id() + (piece == 1 ? "" : "-" + piece);
       VEvent event = event(id, step.title(), slot.start(), slot.end());
@@ -115,20 +115,6 @@ public final class PlanCalendar {
       }
       calendar.addEvent(event);
     }
-  }
-
-  /** Slots that follow each other without a pause are one event. */
-  private static List<Slot> joined(Step step) {
-    List<Slot> joined = new ArrayList<>();
-    for (Slot slot : step.slots()) {
-      int last = joined.size() - 1;
-      if (last >= 0 && joined.get(last).end().equals(slot.start())) {
-        joined.set(last, new Slot(joined.get(last).start(), slot.end()));
-      } else {
-        joined.add(slot);
-      }
-    }
-    return joined;
   }
 
   private static String words(Step step) {

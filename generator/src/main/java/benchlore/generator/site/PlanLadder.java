@@ -33,19 +33,12 @@ final class PlanLadder {
     return DayLadder.draw(request, "The days of this plan", "ladder");
   }
 
-  /** One block for slots that follow each other. */
+  /** One block for each stretch. */
   private static void addBlocks(List<DayLadder.Block> blocks, Step step, int number) {
     boolean coat = step.id().startsWith("coat-");
-    Slot running = step.slots().get(0);
-    for (Slot slot : step.slots().subList(1, step.slots().size())) {
-      if (slot.start().equals(running.end())) {
-        running = new Slot(running.start(), slot.end());
-      } else {
-        blocks.add(new DayLadder.Block(number, stretch(running), coat));
-        running = slot;
-      }
+    for (Slot stretch : step.stretches()) {
+      blocks.add(new DayLadder.Block(number, stretch(stretch), coat));
     }
-    blocks.add(new DayLadder.Block(number, stretch(running), coat));
   }
 
   /** The windows of every coat that another follows. */

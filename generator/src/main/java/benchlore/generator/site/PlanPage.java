@@ -180,7 +180,7 @@ final class PlanPage {
 
   private static String when(Step step) {
     List<String> parts = new ArrayList<>();
-    for (Slot slot : step.slots()) {
+    for (Slot slot : step.stretches()) {
       boolean sameDay = slot.start().toLocalDate().equals(slot.end().toLocalDate());
       boolean firstDay = slot.start().toLocalDate().equals(step.start().toLocalDate());
       String from = firstDay ? Moments.clockHtml(slot.start()) : Moments.shortlyHtml(slot.start());

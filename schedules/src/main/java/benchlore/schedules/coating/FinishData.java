@@ -86,6 +86,13 @@ public record FinishData(
     Datum finalGrade,
     Datum betweenCoatGrade,
     List<UsePlace> places) {
+  /**
+   * Whether a coat is sanded before the next: not where that melts in or takes hold at any time.
+   */
+  public boolean sandedBetweenCoats() {
+    return bond != CoatBond.MELTS_IN && bond != CoatBond.ANY_TIME;
+  }
+
   /** Copies the lists; refuses nulls and a finish that dries by nothing. */
   public FinishData {
     mechanisms = List.copyOf(mechanisms);

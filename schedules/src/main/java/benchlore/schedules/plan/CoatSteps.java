@@ -135,6 +135,13 @@ final class CoatSteps {
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
+    if (i > 0) {
+      LocalDateTime due = window(coats.coats().get(i - 1)).opens();
+      double early = Draft.early(coat.start(), due);
+      if (early > 0) {
+        draft.warn("coat-" + coat.number(), Early.work(early));
+      }
+    }
     draft.readyFrom(WallTime.plus(coat.start(), coatSeconds));
   }
 

@@ -1,5 +1,6 @@
 package benchlore.schedules.plan;
 
+import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
@@ -18,6 +19,8 @@ final class Draft {
   private final List<Step> steps = new ArrayList<>();
   private final List<Purchase> shopping = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
+  private final List<String> warned = new ArrayList<>();
+  private final List<Caution> warnings = new ArrayList<>();
   private final Progress progress;
   private LocalDateTime ready;
 
@@ -38,6 +41,17 @@ final class Draft {
 
   void add(Step step) {
     steps.add(step);
+  }
+
+  /** Seconds a moment lies before another; 0 if it does not. */
+  static double early(LocalDateTime moment, LocalDateTime due) {
+    return Math.max(0, WallTime.seconds(moment, due));
+  }
+
+  /** Adds a caution to the step of this id, laid already or yet to be. */
+  void warn(String step, Caution caution) {
+    warned.add(step);
+    warnings.add(caution);
   }
 
   void buy(Purchase purchase) {
@@ -62,7 +76,14 @@ final class Draft {
 
   /** The steps in order of their start; steps that start together stay in the order laid. */
   List<Step> steps() {
-    List<Step> ordered = new ArrayList<>(steps);
+    List<Step> ordered = new ArrayList<>();
+    for (Step step : steps) {
+      Step told = step;
+      for (int i = 0; i < warned.size(); i++) {
+        told = warned.get(i).equals(step.id()) ? told.with(warnings.get(i)) : told;
+      }
+      ordered.add(told);
+    }
     ordered.sort((a, b) -> WallTime.compare(a.start(), b.start()));
     return ordered;
   }
@@ -78,6 +99,10 @@ final class Draft {
   List<Slot> book(String step, String what, double seconds) {
     List<Slot> done = progress.slots(step);
     if (!done.isEmpty()) {
+      double early = early(done.get(0).start(), ready);
+      if (early > 0) {
+        warn(step, step.equals("machine") ? Early.joint(early) : Early.work(early));
+      }
       readyFrom(done.get(done.size() - 1).end());
       return done;
     }

@@ -91,6 +91,14 @@ final class GlueSteps {
   private void flush(Part part, List<GlueSession> day) {
     number++;
     GlueSession first = day.get(0);
+    double early = 0;
+    for (GlueSession session : day) {
+      LocalDateTime due = session.batch().clampsOff();
+      early = Math.max(early, Draft.early(session.unclamp().start(), due));
+    }
+    if (early > 0) {
+      draft.warn("clamps-off-" + number, Early.joint(early));
+    }
     draft.add(
         new Step(
             "glue-" + number,

@@ -8,8 +8,8 @@ import java.util.Optional;
 
 /**
  * How far a project has got: a plan made from it keeps what is done at the time it was done, and
- * lays out the rest from resume on. So a step done late, or a coat that went on in the cold, moves
- * all that follows.
+ * lays out the rest from a moment on. So a step done late, or a coat that went on in the cold,
+ * moves all that follows.
  *
  * @param resume nothing that is not done yet starts before this moment; empty before the work
  *     begins
@@ -66,7 +66,7 @@ public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
     return run;
   }
 
-  /** The moment, or resume if that is later. */
+  /** The moment, or the one work is taken up at if that is later. */
   LocalDateTime notBefore(LocalDateTime moment) {
     return resume.isPresent() && resume.get().isAfter(moment) ? resume.get() : moment;
   }

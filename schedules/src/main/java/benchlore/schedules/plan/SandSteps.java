@@ -10,7 +10,6 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.sanding.Sanding;
@@ -137,14 +136,13 @@ final class SandSteps {
 
   private SandingRequest sanding(Part part) {
     FinishData finish = request.materials().finish();
-    boolean scuffs = finish.bond() != CoatBond.MELTS_IN && finish.bond() != CoatBond.ANY_TIME;
     return new SandingRequest(
         part.surface(),
         Materials.sandingWood(request.materials().wood()),
         new SandingArea(part.coatedSquareMetre(), part.endGrainSquareMetre()),
         new SurfaceWanted(
             finish.finalGrade(),
-            scuffs ? Optional.of(finish.betweenCoatGrade()) : Optional.empty(),
+            finish.sandedBetweenCoats() ? Optional.of(finish.betweenCoatGrade()) : Optional.empty(),
             request.coats().coats(),
             finish.raisesGrain(),
             request.coats().sheen() == Sheen.GLOSS),

@@ -4,7 +4,9 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -59,6 +61,14 @@ public record Step(
     }
   }
 
+  /** The same step with one caution more, before its others. */
+  Step with(Caution caution) {
+    List<Caution> all = new ArrayList<>();
+    all.add(caution);
+    all.addAll(cautions);
+    return new Step(id, title, kind, slots, notes, all, working, window);
+  }
+
   /** When it begins. */
   public LocalDateTime start() {
     return slots.get(0).start();
@@ -67,6 +77,20 @@ public record Step(
   /** When it is done. */
   public LocalDateTime end() {
     return slots.get(slots.size() - 1).end();
+  }
+
+  /** Its stretches: slots that follow each other without a pause are one. */
+  public List<Slot> stretches() {
+    List<Slot> stretches = new ArrayList<>();
+    for (Slot slot : slots) {
+      int last = stretches.size() - 1;
+      if (last >= 0 && WallTime.compare(stretches.get(last).end(), slot.start()) == 0) {
+        stretches.set(last, new Slot(stretches.get(last).start(), slot.end()));
+      } else {
+        stretches.add(slot);
+      }
+    }
+    return stretches;
   }
 
   /** Hands-on seconds; 0 for a wait. */

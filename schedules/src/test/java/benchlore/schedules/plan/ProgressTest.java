@@ -76,6 +76,27 @@ class ProgressTest {
         plan.find("coat-1").orElseThrow().slots(), after.find("coat-1").orElseThrow().slots());
   }
 
+  /** Clamps off, machining and a coat before their time: each step says so; in time, none does. */
+  @Test
+  void whatWasDoneBeforeItsTimeSaysSo() {
+    ProjectPlan plan = plan(PROJECT);
+    for (String id : List.of("clamps-off-1", "machine", "coat-2")) {
+      int at = index(plan, id);
+      List<Done> done = all(plan, at);
+      List<Slot> soon = new ArrayList<>();
+      for (Slot slot : plan.steps().get(at).slots()) {
+        soon.add(new Slot(slot.start().minusHours(200), slot.end().minusHours(200)));
+      }
+      done.add(new Done(id, soon));
+      Progress progress = new Progress(Optional.of(plan.steps().get(at).end()), done);
+      Step step = plan(PROJECT.with(progress)).find(id).orElseThrow();
+      String code = id.equals("coat-2") ? "done-early" : "joint-too-young";
+      assertEquals(code, step.cautions().get(0).code(), id);
+      assertTrue(
+          plan.find(id).orElseThrow().cautions().stream().noneMatch(c -> c.code().equals(code)));
+    }
+  }
+
   @Test
   void nothingUndoneStartsBeforeNow() {
     ProjectPlan plan = plan(PROJECT);
