@@ -11,7 +11,7 @@
 //   data.species(id), .finish(id), .adhesive(id), .bit(id), .place(id)
 //     One record with the objects that go into a request; null for an unknown id.
 //   data.ids(kind)  {id, title, url} of every record: species, finishes, adhesives, bits
-//   data.shop, .places, .grades, .tapes, .over
+//   data.shop, .places, .grades, .trim, .tapes, .over
 //     The shop (null if the content has none) and the engine's tables.
 //   data.climate(low, high, humidity[, heating]), .room(volume, changes, mixing, celsius), .pace(people)
 //     Parts of a request that the engine works out; null where it can't.
@@ -106,7 +106,12 @@
     },
     finish: function (id) {
       return record('finishes', id, function (i) {
-        return { finish: row(packed.finishes.data, i), shares: packed.finishes.shares[i].map(share) };
+        var finish = row(packed.finishes.data, i);
+        return {
+          finish: finish,
+          shares: packed.finishes.shares[i].map(share),
+          between: packed.finishes.sanded[i] ? finish.betweenCoatGrade : null
+        };
       });
     },
     adhesive: function (id) {
@@ -132,6 +137,7 @@
   fresh('shop', function () { return unfold(packed.shop); });
   fresh('places', function () { return packed.places.map(unfold); });
   fresh('grades', function () { return packed.grades.map(grade); });
+  fresh('trim', function () { return unfold(packed.trim); });
   fresh('tapes', function () { return rows(packed.tapes); });
   fresh('over', function () { return rows(packed.over); });
   benchlore.data = data;

@@ -6,23 +6,17 @@
   var el = view.el;
   var svg = view.svg;
   var data = window.benchlore.data;
-  var chosen = null;
 
   // Another bit brings its own usual measures along; what the reader then changes stays.
-  function adapt(v, f) {
-    if (chosen === null) { chosen = v.record; }
-    if (v.record === chosen) { return; }
-    chosen = v.record;
-    var bit = data.bit(v.record) && data.bit(v.record).bit;
-    if (bit) {
-      f.set({ diameter: mm(bit.diameterMetre), flutes: bit.flutes, edge: mm(bit.cuttingLengthMetre), shank: mm(bit.shankDiameterMetre), marked: 0 });
-    }
+  function measures(id) {
+    var bit = data.bit(id).bit;
+    return { diameter: mm(bit.diameterMetre), flutes: bit.flutes, edge: mm(bit.cuttingLengthMetre), shank: mm(bit.shankDiameterMetre), marked: 0 };
   }
 
   function mm(metre) { return Number((metre * 1000).toPrecision(6)); }
 
   function ask(v, f) {
-    var known = data.bit(v.record) && data.bit(v.record).bit;
+    var known = data.bit(v.record).bit;
     return {
       stock: v.stock,
       bit: {
@@ -30,15 +24,15 @@
         flutes: v.flutes,
         cuttingLengthMetre: f.si('edge'),
         shankDiameterMetre: f.si('shank'),
-        shankLengthMetre: known ? known.shankLengthMetre : 0.032,
+        shankLengthMetre: known.shankLengthMetre,
         markedRpm: v.marked > 0 ? v.marked : null,
-        bearing: known ? known.bearing : null
+        bearing: known.bearing
       },
       machine: { kind: v.machine, lowestRpm: v.slowest, highestRpm: v.fastest, highestFeedMetrePerSecond: f.si('feed') },
       side: v.side,
       depthMetre: f.si('depth'),
       wantedPassMetre: null,
-      trim: { leftMetre: f.si('left'), biteMetre: 0.0015875 },
+      trim: Object.assign(data.trim, { leftMetre: f.si('left') }),
       wantedRpm: null
     };
   }
@@ -60,19 +54,6 @@
     return el('figure', { 'class': 'drawing' }, out, el('figcaption', null, value.passes.depthPasses + (value.passes.depthPasses === 1 ? ' pass' : ' passes, each ') , value.passes.depthPasses === 1 ? '' : view.q(value.passes.depthMetre, 'metre'), ' deep.'));
   }
 
-  function scallops(v, f) {
-    var r = f.si('ball') / 2;
-    var step = Math.min(f.si('stepover'), 2 * r);
-    var height = r - Math.sqrt(Math.max(0, r * r - step * step / 4));
-    var scale = 280 / (3 * step);
-    var out = view.drawing(320, 160, 'The ridges of a ball nose', 'Round furrows side by side with ridges between them, to scale.');
-    var d = 'M20 90';
-    for (var i = 0; i < 3; i++) { d += 'a' + r * scale + ' ' + r * scale + ' 0 0 0 ' + step * scale + ' 0'; }
-    out.append(svg('path', { 'class': 'drw-stock', d: d + 'V150H20Z' }));
-    return el('figure', { 'class': 'drawing' }, out, el('figcaption', null, 'Ridges ', view.q(height * 1e6, 'micron'), ' high with a stepover of ', view.q(step, 'metre'), '; to scale. ',
-      el('a', { href: 'sanding.html#ball=' + v.ball + '&stepover=' + v.stepover }, 'What sanding them takes')));
-  }
-
   function show(answer, v, f) {
     var value = answer.value;
     var driven = v.machine === 'LIGHT_CNC' || v.machine === 'RIGID_CNC';
@@ -87,7 +68,7 @@
       ]),
       view.cautions(answer.cautions),
       el('p', { 'class': 'caution-line' }, view.note(value.direction.how)),
-      el('div', { 'class': 'drawings' }, passes(value, f), scallops(v, f)),
+      el('div', { 'class': 'drawings' }, passes(value, f), view.ridges(f.si('ball'), f.si('stepover'), el('a', { href: 'sanding.html#ball=' + v.ball + '&stepover=' + v.stepover }, 'What sanding them takes'))),
       view.working(answer.working),
       el('p', { 'class': 'note' }, 'The speed marked on the bit wins. Listen: a scream means slower or deeper chips, a rumble means a lighter cut.')
     ];
@@ -104,7 +85,7 @@
   }
 
   window.benchlore.planner({
-    adapt: adapt,
+    follows: { record: measures },
     ask: ask,
     answer: function (request) { return window.benchlore.cutting(request); },
     show: show,

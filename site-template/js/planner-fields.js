@@ -10,17 +10,18 @@
   var STEPS = 200; // of a slider, from end to end
 
   // A metric field unit: SI per unit, the engine's unit, and what stands in its place by inches.
-  var INCH = { label: 'in', per: 0.0254 };
+  var PER = units.per;
+  var INCH = { label: 'in', per: PER.inch };
   var UNITS = {
     'mm': { per: 1e-3, si: 'metre', other: INCH },
-    'm': { per: 1, si: 'metre', other: { label: 'ft', per: 0.3048 } },
-    'm²': { per: 1, si: 'square-metre', other: { label: 'ft²', per: 0.09290304 } },
-    'm³': { per: 1, si: 'cubic-metre', other: { label: 'ft³', per: 0.028316846592 } },
-    'm³/h': { per: 1 / 3600, si: 'cubic-metre-per-second', other: { label: 'cfm', per: 0.028316846592 / 60 } },
-    'mm/min': { per: 1e-3 / 60, si: 'metre-per-second', other: { label: 'in/min', per: 0.0254 / 60 } },
-    'L': { per: 1e-3, si: 'cubic-metre-liquid', other: { label: 'US qt', per: 946.352946e-6 } },
-    'kg': { per: 1, si: 'kilogram', other: { label: 'lb', per: 0.45359237 } },
-    'N': { per: 1, si: 'newton', other: { label: 'lbf', per: 4.4482216152605 } },
+    'm': { per: 1, si: 'metre', other: { label: 'ft', per: PER.foot } },
+    'm²': { per: 1, si: 'square-metre', other: { label: 'ft²', per: PER.foot * PER.foot } },
+    'm³': { per: 1, si: 'cubic-metre', other: { label: 'ft³', per: Math.pow(PER.foot, 3) } },
+    'm³/h': { per: 1 / 3600, si: 'cubic-metre-per-second', other: { label: 'cfm', per: Math.pow(PER.foot, 3) / 60 } },
+    'mm/min': { per: 1e-3 / 60, si: 'metre-per-second', other: { label: 'in/min', per: PER.inch / 60 } },
+    'L': { per: 1e-3, si: 'cubic-metre-liquid', other: { label: 'US qt', per: PER.quart } },
+    'kg': { per: 1, si: 'kilogram', other: { label: 'lb', per: PER.pound } },
+    'N': { per: 1, si: 'newton', other: { label: 'lbf', per: PER.poundForce } },
     'µm': { per: 1, si: 'micron', other: { label: 'mil', per: 25.4 } },
     '°C': { per: 1, si: 'celsius', other: { label: '°F', per: 5 / 9, shift: 32 } },
     '%': { per: 1, si: 'percent' },

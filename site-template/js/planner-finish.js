@@ -115,7 +115,21 @@
     if (plan) { take(saved.fromYaml(plan.text).file); } else { say('There is no plan of that name here.'); }
   }
 
+  // Another finish is laid on in its usual coats; a way or a sheen it does not come in gives way to one it does.
+  function usualCoats(id, v) {
+    var finish = data.finish(id).finish;
+    function word(constant) { return constant.toLowerCase().replace(/_/g, '-'); }
+    var methods = finish.methods.map(word);
+    var sheens = finish.sheens.map(word);
+    return {
+      coats: view.usualCoats(finish),
+      method: methods.indexOf(v.method) >= 0 ? v.method : methods[0],
+      sheen: !sheens.length || sheens.indexOf(v.sheen) >= 0 ? v.sheen : sheens[0]
+    };
+  }
+
   fields = window.benchlore.planner({
+    follows: { finish: usualCoats },
     ask: function (v) {
       var file = planFile.of(v);
       current = { file: file, request: planFile.request(file), answer: null };

@@ -90,7 +90,15 @@
     ];
   }
 
+  // A finish brings its usual film and coats along.
+  function film(id) {
+    var finish = data.finish(id).finish;
+    var coats = view.usualCoats(finish);
+    return { wet: view.usual(finish.wetFilmMicron), coats: coats, openingCoats: coats };
+  }
+
   window.benchlore.planner({
+    follows: { finish: film },
     ask: ask,
     answer: function (request) { return window.benchlore.fit(request); },
     show: show,

@@ -29,7 +29,7 @@
         moisturePercents: [moisture, moisture],
         sinceMachinedSecond: fields.si('fresh')
       },
-      clamps: { count: v.clamps, forceNewton: v.force, caulDepthMetre: fields.si('caul'), headMetre: (data.shop ? data.shop.clamps.headMetre : 0.03) },
+      clamps: { count: v.clamps, forceNewton: v.force, caulDepthMetre: fields.si('caul'), headMetre: data.shop.clamps.headMetre },
       climate: data.climate(v.low, v.high, v.humidity),
       start: v.start,
       pace: data.pace(v.people)

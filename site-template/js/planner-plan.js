@@ -7,6 +7,7 @@
   'use strict';
 
   var data = window.benchlore.data;
+  var PER = window.benchlore.units.per;
   var shopFile = {}; // what the form says by itself, for what a plan file leaves out
   var grades = data.grades.map(function (g) { return g.label; });
   var GROUPS = 8; // groups of like parts the form holds
@@ -15,7 +16,7 @@
   var SANDERS = ['random-orbit', 'block', 'belt', 'hand-profile'];
   var KEYS = ['id', 'title', 'intro', 'start', 'species', 'adhesive', 'finish', 'place', 'boards', 'climate', 'hours', 'days-off',
     'volume', 'air-changes', 'mixing-factor', 'ignition', 'grades', 'sanders', 'clamps', 'people', 'parts'];
-  var SIZES = { mm: 1e-3, m: 1, 'in': 0.0254, 'min': 60, h: 3600, d: 86400, '°C': 1, '%': 1, N: 1, lbf: 4.4482216152605, 'µm': 1, mil: 25.4, m3: 1 };
+  var SIZES = { mm: 1e-3, m: 1, 'in': PER.inch, 'min': 60, h: 3600, d: 86400, '°C': 1, '%': 1, N: 1, lbf: PER.poundForce, 'µm': 1, mil: 25.4, m3: 1 };
 
   // A size is worked out in one way everywhere, so that the same file always asks the same of the engine.
   function si(text) {
@@ -199,8 +200,6 @@
 
   function grit(label) { return { system: 'FEPA_P', number: Number(label.slice(1)) }; }
 
-  function usual(datum) { return (datum.low + datum.high) / 2; }
-
   function mean(climate) {
     return climate.hours.reduce(function (sum, h) { return sum + h.celsius; }, 0) / climate.hours.length;
   }
@@ -247,7 +246,7 @@
       },
       coats: {
         coats: file.finish.coats,
-        wetFilmMicron: file.finish['wet-film'] ? si(file.finish['wet-film']) : usual(finish.finish.wetFilmMicron),
+        wetFilmMicron: file.finish['wet-film'] ? si(file.finish['wet-film']) : window.benchlore.view.usual(finish.finish.wetFilmMicron),
         method: constant(file.finish.method),
         sheen: constant(file.finish.sheen)
       },

@@ -8,18 +8,11 @@
   var steps = window.benchlore.steps;
   var saved = window.benchlore.saved;
   var el = view.el;
-  var MINUTE = 60000;
   var run = null; // {done: [{step, slots}]} while a plan is run
   var project = null;
   var ticking = 0;
 
-  function two(n) { return String(n).padStart(2, '0'); }
-
-  // The wall clock as the engine has it: local, no zone, whole minutes.
-  function now() {
-    var d = new Date();
-    return d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + 'T' + two(d.getHours()) + ':' + two(d.getMinutes()) + ':00';
-  }
+  function now() { return view.minute(new Date()) + ':00'; }
 
   function progress() { return run ? { resume: now(), done: run.done } : null; }
 
@@ -27,15 +20,13 @@
 
   function next(plan) { return plan.steps.find(function (s) { return s.kind === 'WORK' && !isDone(s.id); }) || null; }
 
-  function later(iso, seconds) { return steps.plus(iso, seconds); }
-
   function apart(from, to) { return (Date.parse(to + 'Z') - Date.parse(from + 'Z')) / 1000; }
 
   // A step done at a moment: its planned stretches, moved so that the last ends then.
   function tick(step, at) {
     var last = step.slots[step.slots.length - 1];
     var shift = apart(last.end, at);
-    run.done.push({ step: step.id, slots: step.slots.map(function (s) { return { start: later(s.start, shift), end: later(s.end, shift) }; }) });
+    run.done.push({ step: step.id, slots: step.slots.map(function (s) { return { start: steps.plus(s.start, shift), end: steps.plus(s.end, shift) }; }) });
     keep();
     project.again();
     project.say('“' + step.title + '” is done.');
@@ -97,13 +88,27 @@
     var left = Math.round((new Date(to).getTime() - Date.now()) / 1000);
     if (left <= 0) { return 'now'; }
     if (left >= 172800) { return Math.floor(left / 86400) + ' days ' + Math.floor(left % 86400 / 3600) + ' h'; }
-    return Math.floor(left / 3600) + ':' + two(Math.floor(left % 3600 / 60)) + ':' + two(left % 60);
+    return Math.floor(left / 3600) + ':' + view.two(Math.floor(left % 3600 / 60)) + ':' + view.two(left % 60);
   }
 
   function waiting(plan, step) {
     var at = now();
     var wait = plan.steps.find(function (s) { return s.kind === 'WAIT' && s.slots[0].start <= at && s.slots[0].end > at && s.slots[0].end <= step.slots[0].start; });
     return wait ? wait.title : '';
+  }
+
+  // Why not yet: a joint that is not set, a coat that is not ready. The button stays, the reason stands above it.
+  function tooSoon(step, wait) {
+    var opens = step.window && step.window.opens > now() ? step.window.opens : wait ? step.slots[0].start : '';
+    return opens > now() ? el('p', { 'class': 'caution-line' }, 'Not before ', view.moment(opens), wait ? ': ' + wait.charAt(0).toLowerCase() + wait.slice(1) + '.' : '.') : null;
+  }
+
+  // Rags, vapour and glue do not stop being dangerous when a step is ticked off: what can hurt stays in sight
+  // until the next work begins.
+  function still(plan) {
+    var last = run.done.length ? plan.steps.find(function (s) { return s.id === run.done[run.done.length - 1].step; }) : null;
+    var list = last ? last.cautions.filter(function (c) { return c.severity !== 'WORK'; }) : [];
+    return list.length ? el('details', { open: '' }, el('summary', null, 'Still true after “' + last.title + '”'), view.cautions(list)) : null;
   }
 
   function doneButton(step) {
@@ -155,6 +160,8 @@
       el('p', { 'class': 'run-title' }, step.title),
       el('p', { 'class': 'run-clock', role: 'timer', 'aria-live': 'off' }, el('span', { id: 'run-clock', 'data-to': begins }, countdown(begins))),
       wait ? el('p', { 'class': 'run-wait' }, 'Until then: ' + wait) : null,
+      tooSoon(step, wait),
+      still(plan),
       step.window && step.window.closes ? el('p', { 'class': 'step-window' }, 'Begin before ', view.moment(step.window.closes), ', or scuff first.') : null,
       view.cautions(step.cautions),
       step.notes.length ? el('ul', { 'class': 'step-notes' }, step.notes.map(function (n) { return el('li', null, view.note(n)); })) : null,
@@ -194,7 +201,6 @@
     progress: progress,
     screen: screen,
     rescue: rescue,
-    resume: resume,
-    MINUTE: MINUTE
+    resume: resume
   };
 }());

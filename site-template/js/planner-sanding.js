@@ -31,19 +31,20 @@
 
   function ask(v, f) {
     var species = data.species(v.species);
-    var finish = data.finish(v.finish).finish;
+    var chosen = data.finish(v.finish);
+    var finish = chosen.finish;
     return {
       start: surface(v, f),
       wood: species.sanding,
       area: { totalSquareMetre: v.area, endGrainSquareMetre: v.ends },
       wanted: {
         finalGrade: finish.finalGrade,
-        betweenCoatGrade: finish.betweenCoatGrade,
+        betweenCoatGrade: chosen.between,
         coats: v.coats,
         raisesGrain: finish.raisesGrain,
         poresFilled: v.pores
       },
-      shop: { shelf: picked(v, 'shelf-').map(grit), tools: picked(v, 'tool-'), jumpLimitRatio: (data.shop ? data.shop.sanding.jumpLimitRatio : 1.7) }
+      shop: { shelf: picked(v, 'shelf-').map(grit), tools: picked(v, 'tool-'), jumpLimitRatio: data.shop.sanding.jumpLimitRatio }
     };
   }
 
@@ -74,22 +75,6 @@
     if (value.extras.betweenCoats) { rows.push(row('Between coats, ' + value.extras.betweenCoats.times + ' times, ' + label(value.extras.betweenCoats.each.grit), value.extras.betweenCoats.each)); }
     return el('div', { 'class': 'scroll', role: 'region', tabindex: '0', 'aria-label': 'The passes' }, el('table', null, el('thead', null, el('tr', null,
       ['Grade', 'With', 'Time', 'Discs or sheets', 'Takes off'].map(function (h) { return el('th', { scope: 'col' }, h); }))), el('tbody', null, rows)));
-  }
-
-  // The height of the ridges a ball leaves.
-  function ridges(f) {
-    var ball = f.si('ball') * 1e3;
-    var step = Math.min(f.si('stepover') * 1e3, ball);
-    var r = ball / 2;
-    var height = r - Math.sqrt(r * r - step * step / 4);
-    var scale = 290 / (3 * step);
-    var d = 'M15 44';
-    for (var i = 0; i < 3; i++) { d += 'a' + r * scale + ' ' + r * scale + ' 0 0 0 ' + step * scale + ' 0'; }
-    var drawn = view.drawing(320, 92, 'Ridges between the tracks of the ball', 'Round furrows side by side with ridges between them, to scale.');
-    drawn.append(svg('path', { 'class': 'drw-stock', d: d + 'V86H15Z' }));
-    return el('figure', { 'class': 'drawing' },
-      drawn,
-      el('figcaption', null, 'Ridges ', view.q(height * 1e3, 'micron'), ' high, ', view.q(step / 1e3, 'metre'), ' apart; to scale.'));
   }
 
   function machineOrSand(v, f, request) {
@@ -144,13 +129,14 @@
       view.cautions(answer.cautions),
       value.passes.length ? ladder(value.passes) : el('p', null, 'Nothing to sand: the surface is finer than the finish asks for.'),
       passes(value),
-      v.surface === 'BallNose' ? ridges(f) : null,
+      v.surface === 'BallNose' ? view.ridges(f.si('ball'), f.si('stepover')) : null,
       machineOrSand(v, f, ask(v, f)),
       view.working(answer.working)
     ];
   }
 
   window.benchlore.planner({
+    follows: { finish: function (id) { return { coats: view.usualCoats(data.finish(id).finish) }; } },
     ask: ask,
     answer: function (request) { return window.benchlore.sanding(request); },
     show: show,

@@ -94,6 +94,7 @@
   }
 
   window.benchlore.planner({
+    follows: { finish: function (id) { return { wet: view.usual(data.finish(id).finish.wetFilmMicron) }; } },
     ask: ask,
     answer: function (request) { return window.benchlore.sheen(request); },
     show: show,

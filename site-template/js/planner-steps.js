@@ -21,18 +21,12 @@
     }, 0);
   }
 
-  // Pieces of work that follow each other without a pause are one block.
   function blocks(plan) {
     var list = [];
     plan.steps.forEach(function (s, i) {
       if (s.kind !== 'WORK') { return; }
-      s.slots.forEach(function (slot, k) {
-        var last = list[list.length - 1];
-        if (k > 0 && last.to === slot.start) {
-          last.to = slot.end;
-        } else {
-          list.push({ from: slot.start, to: slot.end, number: i + 1, coat: s.id.indexOf('coat-') === 0 });
-        }
+      joined(s.slots).forEach(function (slot) {
+        list.push({ from: slot.start, to: slot.end, number: i + 1, coat: s.id.indexOf('coat-') === 0 });
       });
     });
     return list;

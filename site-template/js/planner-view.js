@@ -98,6 +98,11 @@
 
   // Local wall-clock times, written the reader's way: the language of the browser decides on 12 or 24 hours.
   function date(iso) { return new Date(iso.length > 10 ? iso : iso + 'T00:00'); }
+  function two(n) { return String(n).padStart(2, '0'); }
+  // A moment of this device's clock as the engine has it: local, no zone, to the minute.
+  function minute(d) {
+    return d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + 'T' + two(d.getHours()) + ':' + two(d.getMinutes());
+  }
   var DAY = new Intl.DateTimeFormat(undefined, { weekday: 'short', day: 'numeric', month: 'short' });
   var DAY_AND_YEAR = new Intl.DateTimeFormat(undefined, { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' });
   var CLOCK = new Intl.DateTimeFormat(undefined, { hour: 'numeric', minute: '2-digit' });
@@ -119,6 +124,10 @@
   function line(answer, name) {
     return (answer.working || []).find(function (l) { return l.result.name === name; }) || null;
   }
+
+  // The middle of a record's range, and its usual number of coats: where a form starts.
+  function usual(datum) { return 0.5 * (datum.low + datum.high); }
+  function usualCoats(finish) { return Math.max(1, Math.round(usual(finish.coats))); }
 
   // A link to a record's page.
   function record(r) { return el('a', { href: document.documentElement.dataset.root + r.url }, r.title); }
@@ -142,6 +151,21 @@
       svg('title', { id: id + '-t' }, title), svg('desc', { id: id + '-d' }, text));
   }
 
+  // The ridges a ball leaves from track to track, to scale; their height is plain geometry.
+  function ridges(ballMetre, stepMetre, more) {
+    var r = ballMetre / 2;
+    var step = Math.min(stepMetre, ballMetre);
+    var height = r - Math.sqrt(Math.max(0, r * r - step * step / 4));
+    var scale = 290 / (3 * step);
+    var out = drawing(320, 92, 'Ridges between the tracks of the ball', 'Round furrows side by side with ridges between them, to scale.');
+    var d = 'M15 44';
+    for (var i = 0; i < 3; i++) { d += 'a' + r * scale + ' ' + r * scale + ' 0 0 0 ' + step * scale + ' 0'; }
+    out.append(svg('path', { 'class': 'drw-stock', d: d + 'V86H15Z' }));
+    return el('figure', { 'class': 'drawing' }, out, el('figcaption', null,
+      'Ridges ', q(height * 1e6, 'micron'), ' high, ', q(step, 'metre'), ' apart; to scale. ', more,
+      el('span', { 'class': 'remark' }, 'height = r − √(r² − (stepover / 2)²), geometry')));
+  }
+
   // How boards are sawn, as the engine's RingAngle has it: degrees of the rings to the face.
   window.benchlore.rings = function (sawn) {
     var low = { flat: 0, rift: 30, quarter: 60 }[sawn];
@@ -150,7 +174,7 @@
 
   window.benchlore.view = {
     el: el, svg: svg, q: q, range: range, quantity: quantity, note: note, cautions: cautions, why: why, working: working,
-    refused: refused, day: day, shortDay: shortDay, clock: clock, moment: moment, date: date, figure: figure, glance: glance, line: line,
-    record: record, ticks: ticks, drawing: drawing, from: from
+    refused: refused, day: day, shortDay: shortDay, clock: clock, moment: moment, date: date, minute: minute, two: two, figure: figure, glance: glance, line: line,
+    usual: usual, usualCoats: usualCoats, record: record, ridges: ridges, ticks: ticks, drawing: drawing, from: from
   };
 }());

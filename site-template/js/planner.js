@@ -4,7 +4,8 @@
 //   answer(request)      -> what the engine says to it
 //   show(answer, values, fields) -> nodes for #answer
 //   say(answer, values)  -> one line for a screen reader
-//   adapt(values, fields), besides(values): where a page has them, before asking and beside a refusal
+//   follows: {name: function (value, values)}: fields that take a new value when the reader changes another
+//   besides(values): where a page has it, nodes beside a refusal
 (function () {
   'use strict';
 
@@ -18,6 +19,7 @@
     var strange = document.getElementById('strange');
     var gist = document.getElementById('gist');
     var waiting = 0;
+    var followed = {};
     var quiet = 0;
     var fields = window.benchlore.fields(form, function () {
       if (!waiting) { waiting = window.requestAnimationFrame(work); }
@@ -25,7 +27,7 @@
 
     function work() {
       waiting = 0;
-      if (page.adapt) { page.adapt(fields.values, fields); }
+      follow();
       whichFields();
       abouts();
       var request = page.ask(fields.values, fields);
@@ -38,6 +40,28 @@
       window.clearTimeout(quiet);
       quiet = window.setTimeout(function () { speak(answer); }, QUIET_MILLIS);
       window.benchlore.last = { request: request, answer: answer };
+    }
+
+    // What a script sets, it sets of every field it means; what the reader changes, others follow.
+    var set = fields.set;
+    fields.set = function (more) {
+      set(more);
+      followNothing();
+    };
+
+    function follow() {
+      Object.keys(page.follows || {}).forEach(function (name) {
+        var value = fields.values[name];
+        if (value !== followed[name]) {
+          followed[name] = value;
+          set(page.follows[name](value, fields.values));
+        }
+      });
+    }
+
+    // An address says what it wants of every field: nothing follows from it.
+    function followNothing() {
+      Object.keys(page.follows || {}).forEach(function (name) { followed[name] = fields.values[name]; });
     }
 
     // Fields that another field calls for: data-when="surface=Planed,Sawn" or "groups>=2".
@@ -86,6 +110,7 @@
         strange.append(view.el('p', null, 'Not everything in the address could be used; the usual values stand in its place.'),
           view.el('ul', null, problems.map(function (p) { return view.el('li', null, p); })));
       }
+      followNothing();
       work();
     }
 
@@ -93,8 +118,11 @@
     form.querySelectorAll('[data-day]').forEach(function (e) {
       var d = new Date();
       d.setDate(d.getDate() + Number(e.dataset.day));
-      function two(n) { return String(n).padStart(2, '0'); }
-      fields.setDefault(e.name, d.getFullYear() + '-' + two(d.getMonth() + 1) + '-' + two(d.getDate()) + 'T09:00');
+      fields.setDefault(e.name, view.minute(d).slice(0, 10) + 'T09:00');
+    });
+    Object.keys(page.follows || {}).forEach(function (name) {
+      var usual = page.follows[name](fields.values[name], fields.values);
+      Object.keys(usual).forEach(function (n) { fields.setDefault(n, usual[n]); });
     });
     form.hidden = false;
     gist.addEventListener('click', function () { out.scrollIntoView(); });

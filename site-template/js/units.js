@@ -235,6 +235,7 @@
   window.benchlore.units = {
     text: text,
     number: number,
+    per: { inch: INCH, foot: FOOT, pound: POUND, poundForce: POUND_FORCE, quart: QUART },
     show: show,
     set: set,
     system: function () { return system; },

@@ -8,6 +8,7 @@ import benchlore.generator.planning.EngineData;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.coating.SolventShare;
+import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.plan.Materials;
 import benchlore.schedules.plan.Shop;
@@ -53,6 +54,7 @@ public final class PlannerData {
     all.put("adhesives", data.adhesives());
     all.put("bits", data.bits());
     all.put("shop", shop.map(data.folded::value).orElse(null));
+    all.put("trim", data.folded.value(CuttingRequest.Trim.none()));
     all.put("pace", data.folded.value(GlueUpRequest.Pace.usual(1)));
     all.put("places", data.places());
     all.put("grades", data.grades());
@@ -93,10 +95,14 @@ public final class PlannerData {
   private Map<String, Object> finishes() {
     Map<String, Object> table = records(Kind.FINISHES, EngineData::finish);
     List<Object> shares = new ArrayList<>();
+    List<Object> sanded = new ArrayList<>();
     for (Entry entry : library.of(Kind.FINISHES)) {
-      EngineData.finish(entry).ifPresent(finish -> shares.add(shares(finish)));
+      Optional<FinishData> finish = EngineData.finish(entry);
+      finish.ifPresent(f -> shares.add(shares(f)));
+      finish.ifPresent(f -> sanded.add(f.sandedBetweenCoats()));
     }
     table.put("shares", shares);
+    table.put("sanded", sanded);
     return table;
   }
 
@@ -127,22 +133,10 @@ public final class PlannerData {
       Map<String, Object> row = new LinkedHashMap<>();
       String id = place.name().toLowerCase(Locale.ROOT).replace('_', '-');
       row.put("id", id);
-      row.put("title", Character.toUpperCase(id.charAt(0)) + id.substring(1).replace('-', ' '));
-      row.put("words", words(place));
       row.put("seasons", folded.value(place.seasons()));
       places.add(row);
     }
     return places;
-  }
-
-  private static String words(Place place) {
-    return switch (place) {
-      case HEATED_ROOM -> "Heated in winter, windows open in summer.";
-      case CONDITIONED_ROOM -> "Heated, cooled and dried: a steady house.";
-      case UNHEATED_SHED -> "A garage or shed without heating.";
-      case OUTDOORS_COVERED -> "Outdoors under a roof, never rained on.";
-      case BOAT_CABIN -> "A closed cabin afloat: warm and dry in summer, damp at its mooring.";
-    };
   }
 
   private List<Object> grades() {

@@ -102,6 +102,36 @@ class PlannerIT {
   }
 
   @Test
+  void whatAChosenRecordSaysIsWhereTheFormStarts() {
+    open("cutting", "");
+    new Select(browser.driver().findElement(By.id("f-record"))).selectByValue("ball-nose-bit");
+    waitFor(
+        "return document.getElementById('f-diameter').value === String(1000 * benchlore.data.bit('ball-nose-bit').bit.diameterMetre)");
+    open("sanding", "");
+    new Select(browser.driver().findElement(By.id("f-finish"))).selectByValue("hardwax-oil");
+    waitFor(
+        "return document.getElementById('f-coats').value === String(benchlore.view.usualCoats(benchlore.data.finish('hardwax-oil').finish))");
+    browser.open("about:blank");
+    open("sanding", "#finish=hardwax-oil&coats=7");
+    assertEquals("7", value("f-coats"));
+  }
+
+  /** Lacquer melts into itself: nobody sands between its coats. */
+  @Test
+  void aFinishThatMeltsInIsNotSandedBetweenCoats() {
+    open("sanding", "");
+    assertTrue(browser.text("#answer").contains("Between coats"));
+    browser.open("about:blank");
+    open("sanding", "#finish=nitrocellulose-lacquer");
+    assertFalse(browser.text("#answer").contains("Between coats"));
+  }
+
+  private static void waitFor(String script) {
+    new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(5))
+        .until(d -> Boolean.TRUE.equals(browser.script(script)));
+  }
+
+  @Test
   void aBrokenOrHostileAddressGivesAPlainMessageAndTheDefaults() {
     for (String page : PAGES) {
       open(page, "");

@@ -72,6 +72,7 @@ class RunIT {
     click(".run-done");
     waitUntilNot(".run-title", first);
     assertEquals(List.of("dry-clamp"), browser.script(DONE));
+    assertTrue(browser.text(".run").contains("Still true after"), browser.text(".run"));
     String second = browser.text(".run-title");
     browser.open("about:blank");
     browser.open(site.address(PAGE));
