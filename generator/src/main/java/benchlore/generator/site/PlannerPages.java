@@ -4,6 +4,8 @@ import benchlore.generator.library.Entry;
 import benchlore.generator.library.Kind;
 import benchlore.generator.library.Library;
 import benchlore.generator.planning.EngineData;
+import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.plan.Shop;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -101,6 +103,7 @@ final class PlannerPages {
     values.put("bits", choices(library.of(Kind.ROUTER_BITS)));
     values.put("places", places());
     values.put("sheens", sheens());
+    values.put("methods", methods());
     values.put("swatches", swatches());
     values.put("shop", PlannerShop.figures(shop));
     values.put("weekdays", PlannerShop.weekdays(shop));
@@ -120,20 +123,39 @@ final class PlannerPages {
   }
 
   private static List<Map<String, String>> sheens() {
-    return List.of(
-        choice("MATT", "matt"),
-        choice("SATIN", "satin"),
-        choice("SEMI_GLOSS", "semi-gloss"),
-        choice("GLOSS", "gloss"));
+    List<Map<String, String>> sheens = new ArrayList<>();
+    for (Sheen sheen : Sheen.values()) {
+      String word = word(sheen);
+      sheens.add(Map.of("value", sheen.name(), "word", word, "title", word));
+    }
+    return sheens;
+  }
+
+  private static List<Map<String, String>> methods() {
+    List<Map<String, String>> methods = new ArrayList<>();
+    for (ApplicationMethod method : ApplicationMethod.values()) {
+      String title =
+          switch (method) {
+            case BRUSH, PAD, ROLLER -> word(method);
+            case WIPE -> "cloth, thin";
+            case FLOOD -> "flooding and wiping off";
+            case SPRAY -> "spray gun";
+          };
+      methods.add(Map.of("value", method.name(), "word", word(method), "title", title));
+    }
+    return methods;
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** The window mirrored in each sheen the engine knows, where the library has its record. */
   private List<Map<String, String>> swatches() {
     List<Map<String, String>> swatches = new ArrayList<>();
     for (Map<String, String> sheen : sheens()) {
-      String id = sheen.get("value").toLowerCase(Locale.ROOT).replace('_', '-');
       library
-          .find(Kind.SHEENS, id)
+          .find(Kind.SHEENS, sheen.get("word"))
           .ifPresent(
               record ->
                   swatches.add(

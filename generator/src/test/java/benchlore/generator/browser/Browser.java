@@ -1,9 +1,14 @@
 package benchlore.generator.browser;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.AfterEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import org.openqa.selenium.By;
 import org.openqa.selenium.PageLoadStrategy;
 import org.openqa.selenium.WebDriverException;
@@ -17,9 +22,10 @@ import org.openqa.selenium.logging.LoggingPreferences;
 /**
  * A running browser with an empty profile, no network, and a watch on what its pages do.
  *
- * <p>Use it from one thread, and close it: closing ends the browser and deletes the profile.
+ * <p>Use it from one thread, and close it: closing ends the browser and deletes the profile. As an
+ * extension of a test class it closes itself, and after every test nothing may have gone wrong.
  */
-final class Browser implements AutoCloseable {
+final class Browser implements AutoCloseable, AfterEachCallback, AfterAllCallback {
   /** A small phone's width and a desk's, in CSS pixels. */
   static final int NARROW = 360;
 
@@ -52,6 +58,7 @@ final class Browser implements AutoCloseable {
 
   private final Profile profile;
   private final ChromeDriver driver;
+  private String watched = "";
 
   private Browser(Profile profile, ChromeDriver driver) {
     this.profile = profile;
@@ -71,6 +78,23 @@ final class Browser implements AutoCloseable {
       profile.close();
       throw e;
     }
+  }
+
+  /** A browser for all tests of a class, to be registered as an extension in a static field. */
+  static Browser watching(SiteFolder site) {
+    Browser browser = start();
+    browser.watched = site.prefix();
+    return browser;
+  }
+
+  @Override
+  public void afterEach(ExtensionContext context) {
+    assertEquals(List.of(), troubles(watched));
+  }
+
+  @Override
+  public void afterAll(ExtensionContext context) {
+    close();
   }
 
   private static ChromeDriver drive(BrowserInstall install, Profile profile) {

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.support.ui.Select;
 
@@ -26,28 +24,12 @@ class CompareIT {
         .filter(Boolean).map(address => new URL(address, location.href).href);
       """;
 
-  private static SiteFolder site;
-  private static Browser browser;
-
-  @BeforeAll
-  static void startBrowser() {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
 
   @BeforeEach
   void leaveThePage() {
     browser.open("about:blank");
-  }
-
-  @AfterEach
-  void nothingWentWrongUnseen() {
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   @Test

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -18,29 +16,13 @@ import org.openqa.selenium.WebElement;
 class FaultsIT {
   private static final String PAGE = "faults.html";
 
-  private static SiteFolder site;
-  private static Browser browser;
-
-  @BeforeAll
-  static void startBrowser() {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
 
   @BeforeEach
   void openThePage() {
     browser.open("about:blank");
     browser.open(site.address(PAGE));
-  }
-
-  @AfterEach
-  void nothingWentWrongUnseen() {
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   @Test

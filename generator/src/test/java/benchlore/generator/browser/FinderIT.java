@@ -11,11 +11,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -28,30 +26,14 @@ class FinderIT {
   private static final Set<String> ON_A_BEARING =
       Set.of("flush-trim-bit", "pattern-bit", "round-over-bit");
 
-  private static SiteFolder site;
-  private static Browser browser;
-
-  @BeforeAll
-  static void startBrowser() {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
 
   @BeforeEach
   void openFrontPage() {
     // The same page with another hash would not load anew.
     browser.open("about:blank");
     browser.open(site.address("index.html"));
-  }
-
-  @AfterEach
-  void nothingWentWrongUnseen() {
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   @Test

@@ -14,11 +14,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A plan file means the same to the page and to the generator, there and back. */
@@ -37,20 +36,13 @@ class PlanFileIT {
       const text = window.benchlore.calendar(now.file.id, now.file.title, now.answer.value);
       return text.replaceAll('\\r', '<CR>')""";
 
-  private static SiteFolder site;
-  private static Browser browser;
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
   private static Content content;
 
   @BeforeAll
-  static void startBrowser() throws IOException {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
+  static void loadContent() throws IOException {
     content = Content.load(CONTENT).value().orElseThrow();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
   }
 
   @BeforeEach
@@ -58,11 +50,6 @@ class PlanFileIT {
     browser.open("about:blank");
     browser.open(site.address(PAGE));
     browser.script("window.localStorage.clear()");
-  }
-
-  @AfterEach
-  void nothingWentWrongUnseen() {
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   @Test

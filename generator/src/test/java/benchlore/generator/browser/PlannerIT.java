@@ -7,11 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -35,28 +33,12 @@ class PlannerIT {
       return [...document.getElementById('planner').elements]
         .filter(e => e.name && e.offsetParent !== null).map(e => e.id)""";
 
-  private static SiteFolder site;
-  private static Browser browser;
-
-  @BeforeAll
-  static void startBrowser() {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
 
   @BeforeEach
   void leaveThePage() {
     browser.open("about:blank");
-  }
-
-  @AfterEach
-  void nothingWentWrongUnseen() {
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   @Test

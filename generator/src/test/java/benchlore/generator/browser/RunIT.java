@@ -12,11 +12,10 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
@@ -34,19 +33,8 @@ class RunIT {
       "return window.benchlore.last.request.progress.done.map(d => d.step)";
   private static final Pattern PDF_PAGE = Pattern.compile("/Type\\s*/Page\\b(?!s)");
 
-  private static SiteFolder site;
-  private static Browser browser;
-
-  @BeforeAll
-  static void startBrowser() {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
 
   @BeforeEach
   void openThePage() {
@@ -56,9 +44,8 @@ class RunIT {
   }
 
   @AfterEach
-  void nothingWentWrongUnseen() {
+  void forgetEverything() {
     browser.script("window.localStorage.clear()");
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   @Test

@@ -4,10 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 
@@ -25,24 +24,12 @@ class UnitsIT {
   private static final String SAY =
       "return window.benchlore.units.text(arguments[0], arguments[1], arguments[2])";
 
-  private static SiteFolder site;
-  private static Browser browser;
-
-  @BeforeAll
-  static void startBrowser() {
-    site = SiteFolder.fromBuild();
-    browser = Browser.start();
-  }
-
-  @AfterAll
-  static void closeBrowser() {
-    browser.close();
-  }
+  private static final SiteFolder site = SiteFolder.fromBuild();
+  @RegisterExtension static final Browser browser = Browser.watching(site);
 
   @AfterEach
-  void nothingWentWrongUnseen() {
+  void forgetEverything() {
     browser.script("window.localStorage.clear()");
-    assertEquals(List.of(), browser.troubles(site.prefix()));
   }
 
   /** The generator and the page's script show a figure alike: every figure of many pages. */
