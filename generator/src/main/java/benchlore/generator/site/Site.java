@@ -256,8 +256,7 @@ public final class Site {
   }
 
   private void sourcesPage() throws IOException {
-    SourceCounts counts =
-        new SourceCounts(content.library(), content.drawings().values(), content.tables());
+    SourceCounts counts = new SourceCounts(content);
     List<Map<String, Object>> sources = new ArrayList<>();
     for (Source source : content.library().sources().values()) {
       sources.add(Map.of("source", source, "count", counts.of(source.id())));

@@ -2,13 +2,10 @@ package benchlore.generator.site;
 
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Fact;
-import benchlore.generator.library.Library;
-import benchlore.generator.planning.ToolDrawing;
+import benchlore.generator.planning.Content;
 import benchlore.generator.tables.Table;
 import benchlore.schedules.answer.Provenance;
-import java.util.Collection;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -17,19 +14,21 @@ final class SourceCounts {
   private final Map<Provenance.Kind, Integer> byKind = new EnumMap<>(Provenance.Kind.class);
   private final Map<String, Integer> bySource = new TreeMap<>();
 
-  SourceCounts(Library library, Collection<ToolDrawing> drawings, List<Table> tables) {
-    for (Table table : tables) {
+  SourceCounts(Content content) {
+    for (Table table : content.tables()) {
       for (Table.Reason reason : table.reasons()) {
         if (!reason.source().isEmpty()) {
           bySource.merge(reason.source(), 1, Integer::sum);
         }
       }
     }
-    for (Entry entry : library.entries().values()) {
+    for (Entry entry : content.library().entries().values()) {
       count(entry.facts().data());
       entry.facts().figures().forEach(this::count);
     }
-    drawings.forEach(drawing -> count(drawing.size().data()));
+    content.drawings().values().forEach(drawing -> count(drawing.size().data()));
+    content.joints().forEach(joint -> count(joint.data()));
+    content.edges().forEach(edge -> count(edge.data()));
   }
 
   int of(Provenance.Kind kind) {
