@@ -16,14 +16,15 @@ import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
-import java.time.DayOfWeek;
-import java.util.EnumMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A whole project: request and answer. */
 final class ProjectJson {
+  private static final List<String> DAYS =
+      List.of("MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY", "SATURDAY", "SUNDAY");
+
   private ProjectJson() {}
 
   static PlanRequest request(Asked f) {
@@ -87,19 +88,15 @@ final class ProjectJson {
 
   private static ShopWeek week(Asked f) {
     Asked days = f.group("days");
-    Map<DayOfWeek, List<ShopWeek.Span>> spans = new EnumMap<>(DayOfWeek.class);
-    for (DayOfWeek day : DayOfWeek.values()) {
-      if (days.has(day.name())) {
-        spans.put(
-            day,
-            days.list(
-                day.name(),
-                s ->
-                    new ShopWeek.Span(
-                        s.whole("fromMinuteInclusive"), s.whole("toMinuteExclusive"))));
-      }
+    List<List<ShopWeek.Span>> spans = new ArrayList<>();
+    for (String day : DAYS) {
+      spans.add(days.has(day) ? days.list(day, ProjectJson::span) : List.of());
     }
     return new ShopWeek(spans, f.days("daysOff"));
+  }
+
+  private static ShopWeek.Span span(Asked f) {
+    return new ShopWeek.Span(f.whole("fromMinuteInclusive"), f.whole("toMinuteExclusive"));
   }
 
   static void project(Out out, ProjectPlan plan) {

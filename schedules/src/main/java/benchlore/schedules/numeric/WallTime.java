@@ -1,6 +1,5 @@
 package benchlore.schedules.numeric;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 
@@ -71,11 +70,11 @@ public final class WallTime {
     return LocalDate.of(date[0], date[1], date[2]);
   }
 
-  /** A day's place in the week. */
-  public static DayOfWeek weekday(LocalDate day) {
+  /** A day's place in the week, Monday being 0. */
+  public static int weekday(LocalDate day) {
     // 1 March 2000 was a Wednesday.
     int number = number(day.getYear(), day.getMonthValue(), day.getDayOfMonth());
-    return DayOfWeek.of(Math.floorMod(number + 2, 7) + 1);
+    return Math.floorMod(number + 2, 7);
   }
 
   @SuppressWarnings("JavaLocalDateTimeGetNano") // the seconds are counted beside it
