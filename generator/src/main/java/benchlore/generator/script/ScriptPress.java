@@ -61,6 +61,7 @@ public final class ScriptPress {
     ScriptTree tree = ScriptTree.parse(script);
     ClassTable.rewrite(tree);
     StaticFields.rewrite(tree);
+    TextPool.rewrite(tree);
     return optimise(tree.text());
   }
 
