@@ -25,8 +25,8 @@ public final class WallTime {
     int rest = Numeric.round(second - days * DAY);
     int day = number(moment.getYear(), moment.getMonthValue(), moment.getDayOfMonth());
     int[] date = date(day + Numeric.round(days));
-    return LocalDateTime.of(
-        date[0], date[1], date[2], rest / 3600, rest / 60 % 60, rest % 60, nano(moment));
+    return LocalDate.of(date[0], date[1], date[2])
+        .atTime(rest / 3600, rest / 60 % 60, rest % 60, nano(moment));
   }
 
   /** A moment so many seconds later, or earlier if negative. */
@@ -50,8 +50,7 @@ public final class WallTime {
 
   /** The first moment of a moment's day. */
   public static LocalDateTime midnight(LocalDateTime moment) {
-    return LocalDateTime.of(
-        moment.getYear(), moment.getMonthValue(), moment.getDayOfMonth(), 0, 0, 0, 0);
+    return moment.toLocalDate().atTime(0, 0);
   }
 
   /** The first moment of a moment's hour. */

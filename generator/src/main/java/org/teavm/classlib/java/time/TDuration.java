@@ -21,11 +21,6 @@ public final class TDuration implements Comparable<TDuration> {
     return seconds;
   }
 
-  /** Whole seconds. */
-  public long getSeconds() {
-    return seconds;
-  }
-
   /** True below no time at all. */
   public boolean isNegative() {
     return seconds < 0;
