@@ -16,15 +16,10 @@ import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /** A whole project: request and answer. */
 final class ProjectJson {
-  private static final List<String> DAYS =
-      List.of("MONDAY", "TUESDAY", "WEDNESDAY", "THURSDAY", "FRIDAY", "SATURDAY", "SUNDAY");
-
   private ProjectJson() {}
 
   static PlanRequest request(Asked f) {
@@ -87,12 +82,7 @@ final class ProjectJson {
   }
 
   private static ShopWeek week(Asked f) {
-    Asked days = f.group("days");
-    List<List<ShopWeek.Span>> spans = new ArrayList<>();
-    for (String day : DAYS) {
-      spans.add(days.has(day) ? days.list(day, ProjectJson::span) : List.of());
-    }
-    return new ShopWeek(spans, f.days("daysOff"));
+    return new ShopWeek(f.lists("days", ProjectJson::span), f.days("daysOff"));
   }
 
   private static ShopWeek.Span span(Asked f) {

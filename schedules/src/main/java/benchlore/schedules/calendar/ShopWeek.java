@@ -21,7 +21,8 @@ import java.util.Optional;
  */
 public record ShopWeek(List<List<Span>> days, List<LocalDate> daysOff) {
   private static final int MOST_DAYS = 400;
-  private static final int DAYS = 7;
+  private static final List<String> DAYS =
+      List.of("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
 
   /** Any hour of any day. */
   public static final ShopWeek ALWAYS = ShopWeek.daily(0, 24);
@@ -56,7 +57,7 @@ public record ShopWeek(List<List<Span>> days, List<LocalDate> daysOff) {
 
   /** Copies what it is given; refuses spans of a day that overlap or run backward. */
   public ShopWeek {
-    if (days.size() != DAYS) {
+    if (days.size() != DAYS.size()) {
       throw new IllegalArgumentException("a week has seven days: " + days.size());
     }
     List<List<Span>> copy = new ArrayList<>();
@@ -66,7 +67,7 @@ public record ShopWeek(List<List<Span>> days, List<LocalDate> daysOff) {
       for (Span span : spans) {
         if (span.fromMinuteInclusive() < end) {
           throw new IllegalArgumentException(
-              "spans of a day must follow each other: day " + copy.size());
+              "spans of a day must follow each other: " + DAYS.get(copy.size() - 1));
         }
         end = span.toMinuteExclusive();
       }
@@ -101,7 +102,7 @@ public record ShopWeek(List<List<Span>> days, List<LocalDate> daysOff) {
    */
   public static ShopWeek daily(int fromHourInclusive, int toHourExclusive) {
     List<List<Span>> days = new ArrayList<>();
-    for (int i = 0; i < DAYS; i++) {
+    for (int i = 0; i < DAYS.size(); i++) {
       days.add(List.of(new Span(fromHourInclusive * 60, toHourExclusive * 60)));
     }
     return new ShopWeek(days, List.of());
