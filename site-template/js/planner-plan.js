@@ -207,9 +207,8 @@
   function minute(clock) { return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)); }
 
   function week(hours, off) {
-    var days = {};
-    DAYS.forEach(function (d) {
-      days[d.toUpperCase()] = (hours[d] || []).map(function (s) {
+    var days = DAYS.map(function (d) {
+      return (hours[d] || []).map(function (s) {
         return { fromMinuteInclusive: minute(s.slice(0, s.indexOf('-'))), toMinuteExclusive: minute(s.slice(s.indexOf('-') + 1)) };
       });
     });

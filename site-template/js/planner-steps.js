@@ -50,9 +50,9 @@
     });
     var days = new Set(blocks(plan).map(function (b) { return b.from.slice(0, 10); }));
     days.forEach(function (day) {
-      var name = ['SUNDAY', 'MONDAY', 'TUESDAY', 'WEDNESDAY', 'THURSDAY', 'FRIDAY', 'SATURDAY'][new Date(day + 'T00:00Z').getUTCDay()];
+      var weekday = (new Date(day + 'T00:00Z').getUTCDay() + 6) % 7;
       if (week.daysOff.indexOf(day) >= 0) { return; }
-      (week.days[name] || []).forEach(function (span) {
+      week.days[weekday].forEach(function (span) {
         list.push({ kind: 'shop', from: plus(day + 'T00:00:00', span.fromMinuteInclusive * 60), to: plus(day + 'T00:00:00', span.toMinuteExclusive * 60) });
       });
     });

@@ -111,13 +111,17 @@ final class Asked {
   }
 
   private <T> List<T> items(String key, Item<T> reader) {
-    Node list = value(key, Node.Kind.LIST, "a list");
+    return items(object.field(key), path(key), reader);
+  }
+
+  private static <T> List<T> items(Node node, String path, Item<T> reader) {
+    Node list = checked(node, path, Node.Kind.LIST, "a list");
     if (list.size() > MOST_ITEMS) {
-      throw wrong(path(key), "a list of at most " + MOST_ITEMS);
+      throw wrong(path, "a list of at most " + MOST_ITEMS);
     }
     List<T> items = new ArrayList<>();
     for (int i = 0; i < list.size(); i++) {
-      items.add(reader.read(list.item(i), path(key) + "[" + i + "]"));
+      items.add(reader.read(list.item(i), path + "[" + i + "]"));
     }
     return items;
   }
@@ -133,6 +137,11 @@ final class Asked {
 
   <T> List<T> list(String key, Function<Asked, T> part) {
     return items(key, (item, at) -> part.apply(of(item, at)));
+  }
+
+  /** A list of lists. */
+  <T> List<List<T>> lists(String key, Function<Asked, T> part) {
+    return items(key, (list, at) -> items(list, at, (item, place) -> part.apply(of(item, place))));
   }
 
   Asked group(String key) {

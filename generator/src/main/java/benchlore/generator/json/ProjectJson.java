@@ -16,10 +16,6 @@ import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
-import java.time.DayOfWeek;
-import java.util.EnumMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** A whole project: request and answer. */
@@ -86,20 +82,11 @@ final class ProjectJson {
   }
 
   private static ShopWeek week(Asked f) {
-    Asked days = f.group("days");
-    Map<DayOfWeek, List<ShopWeek.Span>> spans = new EnumMap<>(DayOfWeek.class);
-    for (DayOfWeek day : DayOfWeek.values()) {
-      if (days.has(day.name())) {
-        spans.put(
-            day,
-            days.list(
-                day.name(),
-                s ->
-                    new ShopWeek.Span(
-                        s.whole("fromMinuteInclusive"), s.whole("toMinuteExclusive"))));
-      }
-    }
-    return new ShopWeek(spans, f.days("daysOff"));
+    return new ShopWeek(f.lists("days", ProjectJson::span), f.days("daysOff"));
+  }
+
+  private static ShopWeek.Span span(Asked f) {
+    return new ShopWeek.Span(f.whole("fromMinuteInclusive"), f.whole("toMinuteExclusive"));
   }
 
   static void project(Out out, ProjectPlan plan) {

@@ -15,10 +15,8 @@ import benchlore.schedules.sanding.SandingTool;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Reads the shop, with whatever a plan says of it instead. */
 final class ShopFile {
@@ -72,7 +70,7 @@ final class ShopFile {
 
   ShopWeek week() {
     Facts hours = saying("hours").group("hours");
-    Map<DayOfWeek, List<ShopWeek.Span>> days = new EnumMap<>(DayOfWeek.class);
+    List<List<ShopWeek.Span>> days = new ArrayList<>();
     for (DayOfWeek day : DayOfWeek.values()) {
       List<ShopWeek.Span> spans = new ArrayList<>();
       for (String span : hours.list(day.name().toLowerCase(Locale.ROOT))) {
@@ -80,7 +78,7 @@ final class ShopFile {
         spans.add(
             new ShopWeek.Span(minute(span.substring(0, dash)), minute(span.substring(dash + 1))));
       }
-      days.put(day, spans);
+      days.add(spans);
     }
     List<String> off = saying("days-off").list("days-off");
     return new ShopWeek(days, off.stream().map(LocalDate::parse).toList());

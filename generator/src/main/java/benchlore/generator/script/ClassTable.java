@@ -1,6 +1,7 @@
 package benchlore.generator.script;
 
 import com.google.javascript.jscomp.NodeUtil;
+import com.google.javascript.rhino.IR;
 import com.google.javascript.rhino.Node;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Rewrites the compiler's table of Java classes, a fifth of its script.
@@ -137,7 +139,7 @@ final class ClassTable {
         && !cls.isInterface()
         && interfacesKept(cls).isEmpty()
         && cls.nesting().isNumber()
-        && (cls.isEnum() ? !asObjects.contains(cls.name()) : true);
+        && !(cls.isEnum() && asObjects.contains(cls.name()));
   }
 
   private boolean isHollow(CompiledClass cls) {
@@ -145,47 +147,58 @@ final class ClassTable {
   }
 
   private void write() {
+    StringBuilder text = new StringBuilder(HELPERS);
     List<String> rows = new ArrayList<>();
-    Map<String, List<String>> hollow = new LinkedHashMap<>();
-    Map<String, List<String>> plain = new LinkedHashMap<>();
-    Map<String, List<String>> methods = new LinkedHashMap<>();
-    for (CompiledClass cls : classes.values()) {
-      if (!needed.contains(cls.name())) {
-        continue;
-      }
-      if (isPlain(cls)) {
-        (cls.setsEveryField() ? hollow : plain)
-            .computeIfAbsent(cls.parent().orElseThrow(), key -> new ArrayList<>())
-            .add(cls.name());
-      } else {
-        rows.add(cls.row(interfacesKept(cls)));
-      }
+    for (CompiledClass cls : kept(cls -> !isPlain(cls))) {
+      rows.add(cls.row(interfacesKept(cls)));
+    }
+    text.append(TABLE + "([" + String.join(",", rows) + "]);");
+    byParent(kept(cls -> isPlain(cls) && !isHollow(cls)))
+        .forEach(
+            (parent, names) ->
+                text.append("[" + String.join(",", names) + "]")
+                    .append(".forEach(c=>$press_class(" + parent + ",c));"));
+    byParent(kept(this::isHollow))
+        .forEach(
+            (parent, names) ->
+                text.append("let [" + String.join(",", names) + "]=")
+                    .append("$press_classes(" + parent + "," + names.size() + ");"));
+    byMethod()
+        .forEach(
+            (put, pairs) ->
+                text.append(
+                    "$press_each([" + String.join(",", pairs) + "],(p,f)=>{" + put + "});"));
+    text.append(ENUMS + "([" + String.join(",", enumsKept()) + "]);");
+    ScriptTree.insertBefore(tables.get(0).getParent(), text.toString());
+  }
+
+  private List<CompiledClass> kept(Predicate<CompiledClass> which) {
+    return classes.values().stream()
+        .filter(cls -> needed.contains(cls.name()))
+        .filter(which)
+        .toList();
+  }
+
+  private static Map<String, List<String>> byParent(List<CompiledClass> classes) {
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    for (CompiledClass cls : classes) {
+      names.computeIfAbsent(cls.parent().orElseThrow(), key -> new ArrayList<>()).add(cls.name());
+    }
+    return names;
+  }
+
+  /** Pairs of class and function, by the statement that puts a method on a prototype p. */
+  private Map<String, List<String>> byMethod() {
+    Map<String, List<String>> pairs = new LinkedHashMap<>();
+    for (CompiledClass cls : kept(cls -> true)) {
       for (CompiledClass.Method method : cls.methods()) {
-        String put =
-            "p."
-                + method.name()
-                + "="
-                + (method.wrapper().isEmpty() ? "f" : method.wrapper() + "(f)");
-        methods
-            .computeIfAbsent(put, key -> new ArrayList<>())
+        String function = method.wrapper().isEmpty() ? "f" : method.wrapper() + "(f)";
+        pairs
+            .computeIfAbsent("p." + method.name() + "=" + function, key -> new ArrayList<>())
             .add(cls.name() + "," + method.function());
       }
     }
-    StringBuilder text = new StringBuilder(HELPERS);
-    text.append(TABLE).append("([").append(String.join(",", rows)).append("]);");
-    plain.forEach(
-        (parent, names) ->
-            text.append("[" + String.join(",", names) + "]")
-                .append(".forEach(c=>$press_class(" + parent + ",c));"));
-    hollow.forEach(
-        (parent, names) ->
-            text.append("let [" + String.join(",", names) + "]=")
-                .append("$press_classes(" + parent + "," + names.size() + ");"));
-    methods.forEach(
-        (put, pairs) ->
-            text.append("$press_each([" + String.join(",", pairs) + "],(p,f)=>{" + put + "});"));
-    text.append(ENUMS + "([" + String.join(",", enumsKept()) + "]);");
-    ScriptTree.insertBefore(tables.get(0).getParent(), text.toString());
+    return pairs;
   }
 
   private List<String> enumsKept() {
@@ -204,7 +217,7 @@ final class ClassTable {
     tables.forEach(table -> table.getParent().detach());
     enums.getParent().detach();
     for (Node erase : script.calls(ERASE)) {
-      erase.replaceWith(com.google.javascript.rhino.IR.name("$press_done"));
+      erase.replaceWith(IR.name("$press_done"));
     }
     Map<String, List<Node>> places = new HashMap<>(script.names());
     for (CompiledClass cls : classes.values()) {

@@ -38,7 +38,10 @@ final class EnumSwitches implements ClassHolderTransformer {
 
   @Override
   public void transformClass(ClassHolder cls, ClassHolderTransformerContext context) {
-    ClassReaderSource classes = context.getHierarchy().getClassSource();
+    rewrite(cls, context.getHierarchy().getClassSource());
+  }
+
+  static void rewrite(ClassHolder cls, ClassReaderSource classes) {
     for (MethodHolder method : cls.getMethods()) {
       if (method.getProgram() != null) {
         for (BasicBlock block : method.getProgram().getBasicBlocks()) {

@@ -28,9 +28,12 @@ final class NullChecks implements ClassHolderTransformer {
 
   @Override
   public void transformClass(ClassHolder cls, ClassHolderTransformerContext context) {
-    if (!cls.getName().startsWith(OURS)) {
-      return;
+    if (cls.getName().startsWith(OURS)) {
+      rewrite(cls);
     }
+  }
+
+  static void rewrite(ClassHolder cls) {
     for (MethodHolder method : cls.getMethods()) {
       if (method.getProgram() != null && removeChecks(method.getProgram())) {
         new UnreachableBasicBlockEliminator().optimize(method.getProgram());

@@ -57,19 +57,20 @@ public final class ScriptPress {
    *
    * @throws IllegalArgumentException if it is not a script of the known compiler
    */
-  static String press(String script) {
+  static String press(String script) throws IOException {
     ScriptTree tree = ScriptTree.parse(script);
     ClassTable.rewrite(tree);
     StaticFields.rewrite(tree);
+    TextPool.rewrite(tree);
     return optimise(tree.text());
   }
 
-  private static String optimise(String script) {
+  private static String optimise(String script) throws IOException {
     CompilerOptions options = ScriptTree.options();
     CompilationLevel.ADVANCED_OPTIMIZATIONS.setOptionsForCompilationLevel(options);
     options.setEmitUseStrict(true);
     options.setWarningLevel(DiagnosticGroups.CHECK_TYPES, CheckLevel.OFF);
-    Compiler compiler = new Compiler(System.err);
+    Compiler compiler = new Compiler(ScriptTree.silent());
     Result result =
         compiler.compile(externs(), List.of(SourceFile.fromCode("engine.js", script)), options);
     if (!result.success) {
@@ -78,15 +79,12 @@ public final class ScriptPress {
     return compiler.toSource();
   }
 
-  private static List<SourceFile> externs() {
-    try {
-      List<SourceFile> externs =
-          new ArrayList<>(
-              AbstractCommandLineRunner.getBuiltinExterns(CompilerOptions.Environment.BROWSER));
-      externs.add(SourceFile.fromCode("page.js", PAGE));
-      return externs;
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+  /** Names that belong to the browser or to the page. */
+  private static List<SourceFile> externs() throws IOException {
+    List<SourceFile> externs =
+        new ArrayList<>(
+            AbstractCommandLineRunner.getBuiltinExterns(CompilerOptions.Environment.BROWSER));
+    externs.add(SourceFile.fromCode("page.js", PAGE));
+    return externs;
   }
 }

@@ -6,6 +6,9 @@ import com.google.javascript.jscomp.CompilerOptions;
 import com.google.javascript.jscomp.NodeUtil;
 import com.google.javascript.jscomp.SourceFile;
 import com.google.javascript.rhino.Node;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -25,7 +28,7 @@ final class ScriptTree {
    * @throws IllegalArgumentException if it is not one
    */
   static ScriptTree parse(String script) {
-    Compiler compiler = new Compiler(System.err);
+    Compiler compiler = new Compiler(silent());
     compiler.initOptions(options());
     Node root = compiler.parse(SourceFile.fromCode("engine.js", script));
     if (compiler.hasErrors()) {
@@ -44,6 +47,11 @@ final class ScriptTree {
     return options;
   }
 
+  /** A place for remarks that nobody reads; what stops the work is thrown. */
+  static PrintStream silent() {
+    return new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+  }
+
   Node root() {
     return root;
   }
@@ -53,9 +61,11 @@ final class ScriptTree {
     return text(root);
   }
 
-  /** One part of a script as text. */
+  /** One part of a script as text, in one line. */
   static String text(Node part) {
-    return new CodePrinter.Builder(part).setCompilerOptions(options()).build();
+    CompilerOptions options = options();
+    options.setLineLengthThreshold(Integer.MAX_VALUE);
+    return new CodePrinter.Builder(part).setCompilerOptions(options).build();
   }
 
   /** Every call of a function by this name, in the script's order. */

@@ -50,7 +50,7 @@ final class PlannerShop {
     List<Map<String, String>> days = new ArrayList<>();
     for (DayOfWeek day : DayOfWeek.values()) {
       List<String> spans = new ArrayList<>();
-      for (ShopWeek.Span span : shop.week().days().getOrDefault(day, List.of())) {
+      for (ShopWeek.Span span : shop.week().days().get(day.getValue() - 1)) {
         spans.add(clock(span.fromMinuteInclusive()) + "-" + clock(span.toMinuteExclusive()));
       }
       days.add(

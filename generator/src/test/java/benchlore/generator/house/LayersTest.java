@@ -36,6 +36,7 @@ final class LayersTest {
               "site",
               Set.of("library", "planning", "drawing", "find", "units", "export", "tables")),
           Map.entry("browser", Set.of("json")),
+          Map.entry("script", Set.of()),
           Map.entry("cli", Set.of("library", "planning", "site", "export")));
 
   private static final Pattern SAYS =

@@ -30,6 +30,8 @@ final class PublicTypesTest {
           Map.entry("generator.json", 3),
           Map.entry("generator.library", 15),
           Map.entry("generator.planning", 7),
+          // One is run by the build, one is found by the compiler to JavaScript.
+          Map.entry("generator.script", 2),
           Map.entry("generator.site", 2),
           Map.entry("generator.tables", 5),
           Map.entry("generator.units", 2),
@@ -49,6 +51,10 @@ final class PublicTypesTest {
   void packagesShowNoMoreThanTheyNeed() throws IOException {
     SortedMap<String, Integer> shown = new TreeMap<>();
     for (Sources.Source source : Sources.main()) {
+      // Other packages take the names of the JDK's classes, for the compiler to JavaScript.
+      if (!source.packageName().startsWith("benchlore.")) {
+        continue;
+      }
       String name = source.packageName().substring("benchlore.".length());
       for (Tree type : source.unit().getTypeDecls()) {
         boolean isPublic =

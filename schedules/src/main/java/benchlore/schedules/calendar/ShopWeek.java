@@ -5,7 +5,6 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,11 +15,14 @@ import java.util.Optional;
  * <p>Local wall-clock time without zones: a clock change is the maker's to notice. Looks {@value
  * #MOST_DAYS} days ahead at most.
  *
- * @param days hours of each day of the week, in order, not overlapping; a day left out is a day off
+ * @param days hours of each of the seven days of the week, Monday first, in order, not overlapping;
+ *     a day without hours is a day off
  * @param daysOff single days without work
  */
-public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff) {
+public record ShopWeek(List<List<Span>> days, List<LocalDate> daysOff) {
   private static final int MOST_DAYS = 400;
+  private static final List<String> DAYS =
+      List.of("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday");
 
   /** Any hour of any day. */
   public static final ShopWeek ALWAYS = ShopWeek.daily(0, 24);
@@ -55,20 +57,32 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
 
   /** Copies what it is given; refuses spans of a day that overlap or run backward. */
   public ShopWeek {
-    EnumMap<DayOfWeek, List<Span>> copy = new EnumMap<>(DayOfWeek.class);
-    for (Map.Entry<DayOfWeek, List<Span>> day : days.entrySet()) {
-      copy.put(day.getKey(), List.copyOf(day.getValue()));
+    if (days.size() != DAYS.size()) {
+      throw new IllegalArgumentException("a week has seven days: " + days.size());
+    }
+    List<List<Span>> copy = new ArrayList<>();
+    for (List<Span> spans : days) {
+      copy.add(List.copyOf(spans));
       int end = -1;
-      for (Span span : day.getValue()) {
+      for (Span span : spans) {
         if (span.fromMinuteInclusive() < end) {
           throw new IllegalArgumentException(
-              "spans of a day must follow each other: " + day.getKey());
+              "spans of a day must follow each other: " + DAYS.get(copy.size() - 1));
         }
         end = span.toMinuteExclusive();
       }
     }
-    days = Map.copyOf(copy);
+    days = List.copyOf(copy);
     daysOff = List.copyOf(daysOff);
+  }
+
+  /** A week by the names of its days; a day left out is a day off. */
+  public static ShopWeek of(Map<DayOfWeek, List<Span>> hours, List<LocalDate> daysOff) {
+    List<List<Span>> days = new ArrayList<>();
+    for (DayOfWeek day : DayOfWeek.values()) {
+      days.add(hours.getOrDefault(day, List.of()));
+    }
+    return new ShopWeek(days, daysOff);
   }
 
   private boolean off(LocalDate day) {
@@ -87,9 +101,9 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
    * @param toHourExclusive 1 to 24
    */
   public static ShopWeek daily(int fromHourInclusive, int toHourExclusive) {
-    EnumMap<DayOfWeek, List<Span>> days = new EnumMap<>(DayOfWeek.class);
-    for (DayOfWeek day : DayOfWeek.values()) {
-      days.put(day, List.of(new Span(fromHourInclusive * 60, toHourExclusive * 60)));
+    List<List<Span>> days = new ArrayList<>();
+    for (int i = 0; i < DAYS.size(); i++) {
+      days.add(List.of(new Span(fromHourInclusive * 60, toHourExclusive * 60)));
     }
     return new ShopWeek(days, List.of());
   }
@@ -106,7 +120,7 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
 
   /** True if there is no hour of work in any week. */
   public boolean empty() {
-    for (List<Span> spans : days.values()) {
+    for (List<Span> spans : days) {
       if (!spans.isEmpty()) {
         return false;
       }
@@ -142,9 +156,8 @@ public record ShopWeek(Map<DayOfWeek, List<Span>> days, List<LocalDate> daysOff)
 
   private List<Slot> on(LocalDate day) {
     List<Slot> slots = new ArrayList<>();
-    List<Span> spans = days.get(WallTime.weekday(day));
-    if (spans != null && !off(day)) {
-      for (Span span : spans) {
+    if (!off(day)) {
+      for (Span span : days.get(WallTime.weekday(day))) {
         slots.add(span.on(day));
       }
     }

@@ -8,9 +8,7 @@ import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.EquivalentAge;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,7 +28,9 @@ final class Batches {
   private final List<Task> tasks;
   private final EquivalentAge.Rate setting;
   // Most plans tried begin their batches at the same moments.
-  private final Map<LocalDateTime, Limits> limits = new HashMap<>();
+  private final List<Known> limits = new ArrayList<>();
+
+  private record Known(LocalDateTime start, Limits limits) {}
 
   Batches(GlueUpRequest request, List<Task> tasks) {
     this.request = request;
@@ -39,7 +39,14 @@ final class Batches {
   }
 
   private Limits limitsAt(LocalDateTime start) {
-    return limits.computeIfAbsent(start, moment -> Limits.at(request, moment));
+    for (Known known : limits) {
+      if (WallTime.compare(known.start(), start) == 0) {
+        return known.limits();
+      }
+    }
+    Limits found = Limits.at(request, start);
+    limits.add(new Known(start, found));
+    return found;
   }
 
   /** The best split; empty if some joint cannot be closed, or not in warm enough air. */

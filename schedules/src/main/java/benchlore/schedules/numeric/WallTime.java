@@ -1,6 +1,5 @@
 package benchlore.schedules.numeric;
 
-import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 
@@ -26,8 +25,8 @@ public final class WallTime {
     int rest = Numeric.round(second - days * DAY);
     int day = number(moment.getYear(), moment.getMonthValue(), moment.getDayOfMonth());
     int[] date = date(day + Numeric.round(days));
-    return LocalDateTime.of(
-        date[0], date[1], date[2], rest / 3600, rest / 60 % 60, rest % 60, nano(moment));
+    return LocalDate.of(date[0], date[1], date[2])
+        .atTime(rest / 3600, rest / 60 % 60, rest % 60, nano(moment));
   }
 
   /** A moment so many seconds later, or earlier if negative. */
@@ -51,8 +50,7 @@ public final class WallTime {
 
   /** The first moment of a moment's day. */
   public static LocalDateTime midnight(LocalDateTime moment) {
-    return LocalDateTime.of(
-        moment.getYear(), moment.getMonthValue(), moment.getDayOfMonth(), 0, 0, 0, 0);
+    return moment.toLocalDate().atTime(0, 0);
   }
 
   /** The first moment of a moment's hour. */
@@ -71,11 +69,11 @@ public final class WallTime {
     return LocalDate.of(date[0], date[1], date[2]);
   }
 
-  /** A day's place in the week. */
-  public static DayOfWeek weekday(LocalDate day) {
+  /** A day's place in the week, Monday being 0. */
+  public static int weekday(LocalDate day) {
     // 1 March 2000 was a Wednesday.
     int number = number(day.getYear(), day.getMonthValue(), day.getDayOfMonth());
-    return DayOfWeek.of(Math.floorMod(number + 2, 7) + 1);
+    return Math.floorMod(number + 2, 7);
   }
 
   @SuppressWarnings("JavaLocalDateTimeGetNano") // the seconds are counted beside it

@@ -19,9 +19,7 @@ import benchlore.schedules.sanding.SandingRequest;
 import benchlore.schedules.sanding.SandingSchedule;
 import benchlore.schedules.sanding.SurfaceWanted;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Sands every part to the grade its finish asks for, and counts the discs. */
@@ -31,7 +29,7 @@ final class SandSteps {
   private final List<Note> notes = new ArrayList<>();
   private final List<Line> working = new ArrayList<>();
   private List<Caution> cautions = List.of();
-  private final Map<String, Integer> discs = new LinkedHashMap<>();
+  private final List<Purchase> discs = new ArrayList<>();
   private double seconds;
   private double between;
 
@@ -65,10 +63,7 @@ final class SandSteps {
               working,
               Optional.empty()));
     }
-    discs.forEach(
-        (grade, count) ->
-            draft.buy(
-                new Purchase(grade, Quantity.of(count, Unit.COUNT), "discs or sheets, all parts")));
+    discs.forEach(draft::buy);
   }
 
   private void take(Part part, Answer.Given<SandingSchedule> given) {
@@ -114,7 +109,18 @@ final class SandSteps {
   }
 
   private void count(SandingPass pass) {
-    discs.merge(pass.grit().label(), pass.discs(), Integer::sum);
+    String grade = pass.grit().label();
+    for (int i = 0; i < discs.size(); i++) {
+      if (discs.get(i).what().equals(grade)) {
+        discs.set(i, discs(grade, discs.get(i).amount().value() + pass.discs()));
+        return;
+      }
+    }
+    discs.add(discs(grade, pass.discs()));
+  }
+
+  private static Purchase discs(String grade, double count) {
+    return new Purchase(grade, Quantity.of(count, Unit.COUNT), "discs or sheets, all parts");
   }
 
   private static Line assumedHardness() {

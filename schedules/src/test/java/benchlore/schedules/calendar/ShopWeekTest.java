@@ -16,7 +16,7 @@ class ShopWeekTest {
   // 2027-04-03 is a Saturday; checked against the perpetual calendar in java.time below.
   private static final LocalDate SATURDAY = LocalDate.of(2027, 4, 3);
   private static final ShopWeek WEEK =
-      new ShopWeek(
+      ShopWeek.of(
           Map.of(
               DayOfWeek.SATURDAY,
               List.of(new ShopWeek.Span(9 * 60, 12 * 60), new ShopWeek.Span(13 * 60, 18 * 60)),
@@ -57,11 +57,11 @@ class ShopWeekTest {
     assertThrows(
         IllegalArgumentException.class,
         () ->
-            new ShopWeek(
+            ShopWeek.of(
                 Map.of(
                     DayOfWeek.MONDAY,
                     List.of(new ShopWeek.Span(600, 700), new ShopWeek.Span(650, 800))),
                 List.of()));
-    assertTrue(new ShopWeek(Map.of(), List.of()).empty());
+    assertTrue(ShopWeek.of(Map.of(), List.of()).empty());
   }
 }

@@ -113,7 +113,7 @@ class HostileCoatingTest {
   }
 
   private static CoatSessions nobody() {
-    return new CoatSessions(new ShopWeek(Map.of(), List.of()), Duration.ZERO, Duration.ZERO);
+    return new CoatSessions(ShopWeek.of(Map.of(), List.of()), Duration.ZERO, Duration.ZERO);
   }
 
   @Test

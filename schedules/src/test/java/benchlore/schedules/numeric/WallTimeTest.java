@@ -35,7 +35,7 @@ final class WallTimeTest {
     LocalDateTime to = START.plusSeconds(two).withNano(1);
     assertEquals((double) Duration.between(from, to).getSeconds(), WallTime.seconds(from, to));
     assertEquals(Integer.signum(from.compareTo(to)), WallTime.compare(from, to));
-    assertEquals(from.getDayOfWeek(), WallTime.weekday(from.toLocalDate()));
+    assertEquals(from.getDayOfWeek().getValue() - 1, WallTime.weekday(from.toLocalDate()));
     assertEquals(from.toLocalDate().atStartOfDay(), WallTime.midnight(from));
     assertEquals(from.withMinute(0).withSecond(0).withNano(0), WallTime.hour(from));
     assertEquals(from.withSecond(0).withNano(0), WallTime.minute(from));

@@ -101,7 +101,7 @@ class PlanTest {
   @Test
   void missedWindowPutsInTheScuff() {
     ShopWeek saturdays =
-        new ShopWeek(
+        ShopWeek.of(
             Map.of(java.time.DayOfWeek.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))),
             List.of());
     ProjectPlan plan = plan(Projects.of(saturdays, HEATED, 1));
@@ -138,7 +138,7 @@ class PlanTest {
   @Test
   void coatAfterItsWindowCarriesTheCaution() {
     ShopWeek saturdays =
-        new ShopWeek(
+        ShopWeek.of(
             Map.of(java.time.DayOfWeek.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))),
             List.of());
     Step coat = plan(Projects.of(saturdays, HEATED, 1)).find("coat-2").orElseThrow();
@@ -170,7 +170,7 @@ class PlanTest {
 
   @Test
   void shopWithoutHoursIsRefused() {
-    List<String> inputs = refused(Projects.of(new ShopWeek(Map.of(), List.of()), HEATED, 1));
+    List<String> inputs = refused(Projects.of(ShopWeek.of(Map.of(), List.of()), HEATED, 1));
     assertEquals(List.of("shop.week"), inputs);
   }
 

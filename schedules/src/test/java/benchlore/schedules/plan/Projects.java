@@ -75,7 +75,7 @@ final class Projects {
         DayOfWeek.SATURDAY,
         List.of(new ShopWeek.Span(9 * 60, 12 * 60 + 30), new ShopWeek.Span(13 * 60 + 30, 18 * 60)));
     days.put(DayOfWeek.SUNDAY, List.of(new ShopWeek.Span(10 * 60, 16 * 60)));
-    return new ShopWeek(days, List.of());
+    return ShopWeek.of(days, List.of());
   }
 
   static Part part(String name, int count, int boards) {

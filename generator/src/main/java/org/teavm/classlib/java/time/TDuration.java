@@ -17,11 +17,6 @@ public final class TDuration implements Comparable<TDuration> {
   }
 
   /** Whole seconds. */
-  public long toSeconds() {
-    return seconds;
-  }
-
-  /** Whole seconds. */
   public long getSeconds() {
     return seconds;
   }

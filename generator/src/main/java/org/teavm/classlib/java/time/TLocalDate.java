@@ -53,13 +53,21 @@ public final class TLocalDate {
     return atTime(hour, minute, 0);
   }
 
+  /** A moment of this day. */
+  public TLocalDateTime atTime(int hour, int minute, int second) {
+    return atTime(hour, minute, second, 0);
+  }
+
   /**
    * A moment of this day.
    *
    * @throws DateTimeException if there is no such time of day
    */
-  public TLocalDateTime atTime(int hour, int minute, int second) {
-    return TLocalDateTime.of(year, month, day, hour, minute, second, 0);
+  public TLocalDateTime atTime(int hour, int minute, int second, int nano) {
+    if (hour < 0 || hour > 23 || minute < 0 || minute > 59 || second < 0 || second > 59) {
+      throw new DateTimeException("");
+    }
+    return new TLocalDateTime(this, (hour * 60 + minute) * 60 + second, nano);
   }
 
   @Override

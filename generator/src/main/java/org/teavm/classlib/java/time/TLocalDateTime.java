@@ -1,6 +1,5 @@
 package org.teavm.classlib.java.time;
 
-import java.time.DateTimeException;
 import org.teavm.classlib.java.time.chrono.TChronoLocalDateTime;
 
 /** A moment on a wall clock, without a zone. */
@@ -9,24 +8,10 @@ public final class TLocalDateTime implements TChronoLocalDateTime {
   private final int second;
   private final int nano;
 
-  private TLocalDateTime(TLocalDate date, int second, int nano) {
+  TLocalDateTime(TLocalDate date, int second, int nano) {
     this.date = date;
     this.second = second;
     this.nano = nano;
-  }
-
-  /**
-   * A moment.
-   *
-   * @throws DateTimeException if there is no such moment
-   */
-  public static TLocalDateTime of(
-      int year, int month, int day, int hour, int minute, int second, int nano) {
-    if (hour < 0 || hour > 23 || minute < 0 || minute > 59 || second < 0 || second > 59) {
-      throw new DateTimeException("");
-    }
-    return new TLocalDateTime(
-        TLocalDate.of(year, month, day), (hour * 60 + minute) * 60 + second, nano);
   }
 
   /** The day. */
