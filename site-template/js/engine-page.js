@@ -13,7 +13,7 @@
 //   data.ids(kind)  {id, title, url} of every record: species, finishes, adhesives, bits
 //   data.shop, .places, .grades, .trim, .tapes, .over
 //     The shop (null if the content has none) and the engine's tables.
-//   data.climate(low, high, humidity[, heating]), .room(volume, changes, mixing, celsius), .pace(people)
+//   data.climate(low, high, humidity[, heating[, nights]]), .room(volume, changes, mixing, celsius), .pace(people)
 //     Parts of a request that the engine works out; null where it can't.
 //
 // Every object handed out is a fresh copy: change it as you like.
@@ -123,9 +123,9 @@
     place: function (id) {
       return data.places.filter(function (p) { return p.id === id; })[0] || null;
     },
-    climate: function (low, high, humidity, heating) {
+    climate: function (low, high, humidity, heating, nights) {
       return value(call('climate',
-        { lowCelsius: low, highCelsius: high, relativeHumidityPercent: humidity, heating: heating }));
+        { lowCelsius: low, highCelsius: high, relativeHumidityPercent: humidity, heating: heating, nights: nights }));
     },
     room: function (volume, changes, mixing, celsius) {
       return value(call('room',

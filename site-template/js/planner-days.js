@@ -28,10 +28,12 @@
   }
 
   // blocks: {from, to, number, coat}; bands: {from, to, kind: 'window' | 'wet' | 'shop' | 'clamped'};
-  // moments: {at, label}, each a tick on its day.
+  // moments: {at, label}, each a tick on its day; nights: {from, to, at, label}, each a band over two days with
+  // its figure at its coldest hour.
   function days(title, request) {
     var moments = request.moments || [];
-    var list = everyDay(request.blocks, moments.map(function (m) { return m.at; }));
+    var nights = request.nights || [];
+    var list = everyDay(request.blocks, moments.concat(nights).map(function (m) { return m.at; }));
     var gaps = list.map(function (d, i) { return i === 0 ? 0 : Math.round((millis(d) - millis(list[i - 1])) / DAY_MILLIS) - 1; });
     var height = TOP + list.length * ROW + gaps.filter(Boolean).length * GAP_ROW + 4;
     var words = request.blocks.length + ' pieces of work on ' + list.length + ' days, each day a bar from midnight to midnight.';
@@ -63,6 +65,7 @@
       rect('lad-night', LEFT, y, NIGHT_ENDS * HOUR, ROW - 10);
       rect('lad-night', LEFT + NIGHT_BEGINS * HOUR, y, (24 - NIGHT_BEGINS) * HOUR, ROW - 10);
       text(4, y + 16, 'start', view.shortDay(day));
+      nights.forEach(function (n) { band('lad-otherwise', n, day, y, ROW - 10); });
       (request.bands || []).forEach(function (b) {
         if (b.kind === 'shop') { band('lad-shop', b, day, y, ROW - 10); }
         if (b.kind === 'window') { band('lad-window', b, day, y + ROW - 10, 4); }
@@ -77,6 +80,12 @@
         if (b.number && width >= (b.number < 10 ? 10 : 15)) {
           text(LEFT + from * HOUR + width / 2, y + 17, 'middle', String(b.number), 'lad-number');
         }
+      });
+      nights.forEach(function (n) {
+        if (dayOf(n.at) !== day) { return; }
+        var x = round(LEFT + hours(day, n.at) * HOUR);
+        out.append(view.svg('path', { 'class': 'lad-coldest', d: 'M' + x + ' ' + (y + ROW - 11) + 'l-4 -7h8Z' }));
+        text(x - 6, y + 16, 'end', n.label);
       });
       moments.forEach(function (m) {
         if (dayOf(m.at) !== day) { return; }

@@ -141,13 +141,17 @@
         return value.split(',').every(function (d) { return d.trim() === '' || /^\d{4}-\d\d-\d\d$/.test(d.trim()) && !isNaN(Date.parse(d.trim())); })
           ? '' : 'has to be days such as 2027-04-02, more with commas between';
       }
+      if (e.dataset.nights !== undefined) {
+        try { window.benchlore.planFile.nights(value); } catch (problem) { return 'can\u2019t be used: ' + problem.message; }
+        return '';
+      }
       if (e.pattern && value !== '' && !new RegExp('^(?:' + e.pattern + ')$').test(value)) { return 'may hold letters, digits, spaces and , . - \u2019 only'; }
       return value.length <= (e.maxLength > 0 ? e.maxLength : 200) ? '' : 'is too long';
     }
 
     function name(e) {
       var l = form.querySelector('label[for="' + e.id + '"]');
-      return l ? l.textContent.trim() : e.name;
+      return l ? l.textContent.trim() : e.dataset.called || e.name;
     }
 
     function tell(e, problem) {

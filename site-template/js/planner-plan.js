@@ -38,6 +38,84 @@
     return /^[a-z]/.test(s) ? s.slice(0, 60) : 'plan-' + (s || 'of-mine').slice(0, 50);
   }
 
+  // ---- nights that were otherwise: in the form and its address a word, "2027-02-28_4_21" for the night that begins
+  // on that day, its coldest and its warmest; then the humidity, if it is known, or nothing; then "off" if the heater
+  // stood still. Nights are joined by "~", in order.
+
+  var NIGHTS = 60;
+  var NIGHT = /^(\d{4}-\d\d-\d\d)_(-?\d+(?:\.\d+)?)_(-?\d+(?:\.\d+)?)(?:_(\d+(?:\.\d+)?)?)?(_off)?$/;
+
+  function isDay(text) {
+    var at = Date.parse(text + 'T00:00Z');
+    return !isNaN(at) && new Date(at).toISOString().slice(0, 10) === text;
+  }
+
+  // What is wrong with a night, in words; empty if nothing is.
+  function nightWrong(n) {
+    if (!isDay(n.date)) { return '“' + n.date + '” is no day'; }
+    var bad = [n.low, n.high].find(function (c) { return !(c >= -30 && c <= 60); });
+    if (bad !== undefined) { return 'the night of ' + n.date + ' can\u2019t have been at ' + bad + ' °C: -30 to 60 °C'; }
+    if (n.low > n.high) { return 'in the night of ' + n.date + ' the coldest, ' + n.low + ' °C, is above the warmest'; }
+    return n.humidity === undefined || n.humidity >= 1 && n.humidity <= 100 ? '' : 'in the night of ' + n.date + ' the humidity has to be 1 to 100 %';
+  }
+
+  // The nights as an address has them; throws what is wrong.
+  function nightsOf(text) {
+    return sound(String(text).split('~').filter(Boolean).map(function (word) {
+      var m = NIGHT.exec(word);
+      if (!m) { throw new Error('“' + word.slice(0, 30) + '” is no night such as 2027-02-28_4_21'); }
+      var n = { date: m[1], low: Number(m[2]), high: Number(m[3]) };
+      if (m[4] !== undefined) { n.humidity = Number(m[4]); }
+      if (m[5]) { n.heated = false; }
+      return n;
+    }));
+  }
+
+  // Nights in order, if each is sound and stands there once; throws what is wrong.
+  function sound(nights) {
+    if (nights.length > NIGHTS) { throw new Error('more than ' + NIGHTS + ' nights'); }
+    var list = nights.slice().sort(function (a, b) { return a.date < b.date ? -1 : a.date > b.date ? 1 : 0; });
+    list.forEach(function (n, i) {
+      var wrong = nightWrong(n) || (i > 0 && list[i - 1].date === n.date ? 'the night of ' + n.date + ' stands there twice' : '');
+      if (wrong) { throw new Error(wrong); }
+    });
+    return list;
+  }
+
+  function nightsText(nights) {
+    return sound(nights).map(function (n) {
+      var humidity = n.humidity === undefined ? '' : n.humidity;
+      return [n.date, n.low, n.high].join('_') + (n.heated === false ? '_' + humidity + '_off' : humidity === '' ? '' : '_' + humidity);
+    }).join('~');
+  }
+
+  function nightInFile(n) {
+    var night = { date: n.date, low: n.low + ' °C', high: n.high + ' °C' };
+    if (n.humidity !== undefined) { night.humidity = n.humidity + ' %'; }
+    if (n.heated === false) { night.heated = false; }
+    return night;
+  }
+
+  function nightFromFile(n) {
+    var strange = Object.keys(n).find(function (k) { return ['date', 'low', 'high', 'humidity', 'heated'].indexOf(k) < 0; });
+    if (strange) { throw new Error('“' + strange.slice(0, 40) + '” is not known in a night'); }
+    var night = { date: words(n.date), low: inUnit(n.low, '°C'), high: inUnit(n.high, '°C') };
+    if (n.humidity !== undefined) { night.humidity = inUnit(n.humidity, '%'); }
+    if (n.heated !== undefined && typeof n.heated !== 'boolean') { throw new TypeError('not yes or no'); }
+    if (n.heated === false) { night.heated = false; }
+    return night;
+  }
+
+  function nightAsked(n) {
+    return {
+      date: n.date,
+      lowCelsius: si(n.low),
+      highCelsius: si(n.high),
+      afternoonHumidityPercent: n.humidity === undefined ? undefined : si(n.humidity),
+      heated: n.heated !== false
+    };
+  }
+
   // ---- values -> file
 
   function surfaceOf(v, n) {
@@ -93,6 +171,8 @@
     };
     if (v.film > 0) { file.finish['wet-film'] = v.film + ' µm'; }
     if (v.heated) { file.climate.heating = { from: v['heat-from'] + ' h', to: v['heat-to'] + ' h', at: v['heat-at'] + ' °C' }; }
+    var nights = nightsOf(v.nights || '');
+    if (nights.length) { file.climate.nights = nights.map(nightInFile); }
     DAYS.forEach(function (d) { if (spans(v[d]).length) { file.hours[d] = spans(v[d]); } });
     for (var n = 1; n <= v.groups; n++) { file.parts.push(partOf(v, n)); }
     return file;
@@ -145,6 +225,7 @@
       var c = file.climate || shopFile.climate;
       v.low = inUnit(c.low, '°C'); v.high = inUnit(c.high, '°C'); v.humidity = inUnit(c.humidity, '%');
       v.heated = c.heating !== undefined;
+      v.nights = nightsText((c.nights || []).map(nightFromFile));
       if (v.heated) { v['heat-from'] = inUnit(c.heating.from, 'h'); v['heat-to'] = inUnit(c.heating.to, 'h'); v['heat-at'] = inUnit(c.heating.at, '°C'); }
     });
     take('hours', function () {
@@ -219,7 +300,8 @@
     var finish = data.finish(file.finish.record);
     var c = file.climate || shopFile.climate;
     var climate = data.climate(si(c.low), si(c.high), si(c.humidity),
-      c.heating && { fromHour: inUnit(c.heating.from, 'h'), toHour: inUnit(c.heating.to, 'h'), celsius: si(c.heating.at) });
+      c.heating && { fromHour: inUnit(c.heating.from, 'h'), toHour: inUnit(c.heating.to, 'h'), celsius: si(c.heating.at) },
+      (c.nights || []).map(nightAsked));
     var clamps = shop(file, 'clamps');
     return {
       start: file.start.replace(' ', 'T'),
@@ -269,6 +351,8 @@
     values: values,
     request: request,
     shop: function (file) { shopFile = file; },
+    nights: nightsOf,
+    nightsText: nightsText,
     GROUPS: GROUPS
   };
 }());

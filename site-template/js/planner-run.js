@@ -1,5 +1,5 @@
 // Running a plan: the next thing to do and its countdown on one screen, big enough for arm's length.
-// Steps are ticked off; one done late, or a room that was colder than planned, moves what follows:
+// Steps are ticked off; one done late, or a night that was colder than planned, moves what follows:
 // the engine lays out the rest again from what is done and from now.
 (function () {
   'use strict';
@@ -8,6 +8,7 @@
   var steps = window.benchlore.steps;
   var saved = window.benchlore.saved;
   var kept = window.benchlore.kept;
+  var nights = window.benchlore.nights;
   var el = view.el;
   var run = null; // {done: [{step, slots}]} while a plan is run
   var mine = null; // the name it is kept under, which is this run's own
@@ -74,6 +75,7 @@
   function stop() {
     run = null;
     mine = null;
+    nights.forget();
     window.clearInterval(ticking);
     document.body.classList.remove('running');
     document.getElementById('plan-run').textContent = 'Start now';
@@ -131,29 +133,14 @@
     return el('details', null, el('summary', null, 'It was done at another time'), el('p', { 'class': 'run-at' }, el('label', { 'for': 'run-at' }, 'Done at'), input, b));
   }
 
-  function room() {
-    var fields = project.fields;
-    function box(name, words) {
-      var input = el('input', { id: 'run-' + name, inputmode: 'text', value: fields.element(name).value });
-      input.addEventListener('change', function () {
-        var value = window.benchlore.parseMeasure(input.value, '°C');
-        if (value >= -10 && value <= 45) {
-          var more = {};
-          more[name] = value;
-          fields.set(more);
-          keep();
-          project.say('Laid out again for the room as it was.');
-        } else {
-          project.say(words + ' has to be a temperature such as 12 °C.');
-        }
-      });
-      return [el('label', { 'for': 'run-' + name }, words), input];
-    }
-    return el('details', null, el('summary', null, 'The room was colder or warmer'),
-      el('p', { 'class': 'run-at' }, box('low', 'Coldest at night'), box('high', 'Warmest by day')));
+  // The moment the run began: its start, or its first step if that was done earlier.
+  function begun() {
+    return run.done.reduce(function (first, d) { return d.slots[0].start < first ? d.slots[0].start : first; }, project.fields.values.start);
   }
 
-  function screen(plan) {
+  function cold() { return nights.control(now(), begun()); }
+
+  function screen(plan, week) {
     var step = next(plan);
     if (!step) {
       return [el('section', { 'class': 'run' }, el('h2', null, 'All done'), el('p', { 'class': 'run-title' }, 'Fully cured ' + view.day(steps.end(plan)) + '.'), undoButton())];
@@ -170,8 +157,8 @@
       step.window && step.window.closes ? el('p', { 'class': 'step-window' }, 'Begin before ', view.moment(step.window.closes), ', or scuff first.') : null,
       view.cautions(step.cautions),
       step.notes.length ? el('ul', { 'class': 'step-notes' }, step.notes.map(function (n) { return el('li', null, view.note(n)); })) : null,
-      el('p', { 'class': 'run-buttons' }, doneButton(step), undoButton()), doneAt(step), room()),
-    list(plan)];
+      el('p', { 'class': 'run-buttons' }, doneButton(step), undoButton()), doneAt(step), cold()),
+    list(plan, week)];
   }
 
   function undoButton() {
@@ -184,21 +171,22 @@
   // Beside a refusal: what follows can't be laid out from what is done, so the way back stays in reach.
   function rescue() {
     return el('section', { 'class': 'run', 'aria-label': 'Take it up again' },
-      el('p', null, 'What is left can\u2019t be laid out from what is done. Take the last tick back, or put the room right.'),
-      el('p', { 'class': 'run-buttons' }, undoButton()), room());
+      el('p', null, 'What is left can\u2019t be laid out from what is done. Take the last tick back, or put a night right. Stop running to change the room in the form.'),
+      el('p', { 'class': 'run-buttons' }, undoButton()), cold());
   }
 
-  function list(plan) {
+  function list(plan, week) {
     return el('section', null, el('h2', null, 'All steps'), el('ol', { 'class': 'run-list' }, plan.steps.map(function (s) {
       var done = s.kind === 'WORK' ? isDone(s.id) : s.slots[0].end <= now();
       return el('li', { 'class': done ? 'run-is-done' : s.kind === 'WORK' ? '' : 'run-is-wait' }, el('span', { 'class': 'run-mark', 'aria-hidden': 'true' }, done ? '✓' : s.kind === 'WORK' ? '○' : '…'),
         el('span', null, s.title, done ? el('span', { 'class': 'hidden' }, ' (done)') : '', el('br'), el('span', { 'class': 'quiet' }, steps.when(s))));
-    })));
+    })), steps.ladder(plan, week, nights.marks(plan)));
   }
 
   window.benchlore.run = {
     use: function (p) {
       project = p;
+      nights.use({ fields: p.fields, say: p.say, progress: progress, keep: function () { if (run) { keep(); } } });
       document.getElementById('plan-run').addEventListener('click', start);
     },
     active: function () { return run !== null; },

@@ -59,10 +59,12 @@
     return list;
   }
 
-  function ladder(plan, week) {
+  // nights: those that were otherwise, {from, to, at, label}.
+  function ladder(plan, week, nights) {
+    var keys = [['work', 'work'], ['coat', 'a coat'], ['wet', 'film wet'], ['window', 'recoat window'], ['shop', 'shop hours']];
     return el('figure', { 'class': 'ladder' },
-      window.benchlore.days('The days of this plan', { blocks: blocks(plan), bands: bands(plan, week) }),
-      el('figcaption', null, [['work', 'work'], ['coat', 'a coat'], ['wet', 'film wet'], ['window', 'recoat window'], ['shop', 'shop hours']].map(function (k) {
+      window.benchlore.days('The days of this plan', { blocks: blocks(plan), bands: bands(plan, week), nights: nights }),
+      el('figcaption', null, keys.concat(nights.length ? [['otherwise', 'a night otherwise, at its coldest']] : []).map(function (k) {
         return [el('span', { 'class': 'key key-' + k[0] }), ' ' + k[1] + ' '];
       })));
   }

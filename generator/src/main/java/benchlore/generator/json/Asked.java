@@ -190,6 +190,11 @@ final class Asked {
     }
   }
 
+  /** A day such as {@code 2027-01-12}. */
+  LocalDate day(String key) {
+    return day(text(key), path(key));
+  }
+
   /** Days such as {@code 2027-01-12}. */
   List<LocalDate> days(String key) {
     return items(key, (item, at) -> day(checked(item, at, Node.Kind.TEXT, "a day").text(), at));

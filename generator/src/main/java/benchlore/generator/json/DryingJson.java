@@ -4,6 +4,8 @@ import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.StageTime;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.room.DailySwing;
+import java.util.List;
 
 /** The air of a room, and how one coat dries in it: requests and answers. */
 final class DryingJson {
@@ -19,28 +21,53 @@ final class DryingJson {
 
   static Climate climate(Asked f) {
     return new Climate(
-        f.list(
-            "hours",
-            h -> new Climate.Reading(h.number("celsius"), h.number("relativeHumidityPercent"))));
+        hours(f),
+        f.has("otherwise")
+            ? f.list("otherwise", d -> new Climate.Day(d.day("date"), hours(d)))
+            : List.of());
   }
 
-  /** A day with a swing, heated or not. */
-  static Climate day(Asked f) {
-    Climate day =
-        Climate.swing(
-            f.number("lowCelsius"), f.number("highCelsius"), f.number("relativeHumidityPercent"));
-    if (!f.has("heating")) {
-      return day;
-    }
-    Asked heating = f.group("heating");
-    return day.withHeating(
-        heating.whole("fromHour"), heating.whole("toHour"), heating.number("celsius"));
+  private static List<Climate.Reading> hours(Asked f) {
+    return f.list(
+        "hours",
+        h -> new Climate.Reading(h.number("celsius"), h.number("relativeHumidityPercent")));
+  }
+
+  /** A day with a swing, heated or not, and the nights that were otherwise. */
+  static Climate swing(Asked f) {
+    return new DailySwing(
+            f.number("lowCelsius"),
+            f.number("highCelsius"),
+            f.number("relativeHumidityPercent"),
+            f.optional("heating", DryingJson::heater))
+        .climate(f.has("nights") ? f.list("nights", DryingJson::night) : List.of());
+  }
+
+  private static DailySwing.Heater heater(Asked f) {
+    return new DailySwing.Heater(f.whole("fromHour"), f.whole("toHour"), f.number("celsius"));
+  }
+
+  private static DailySwing.Night night(Asked f) {
+    return new DailySwing.Night(
+        f.day("date"),
+        f.number("lowCelsius"),
+        f.number("highCelsius"),
+        f.optionalNumber("afternoonHumidityPercent"),
+        !f.has("heated") || f.flag("heated"));
   }
 
   static void climate(Out out, Climate climate) {
+    hours(out, climate.hours());
+    out.list(
+        "otherwise",
+        climate.otherwise(),
+        (o, day) -> hours(o.day("date", day.date()), day.hours()));
+  }
+
+  private static void hours(Out out, List<Climate.Reading> hours) {
     out.list(
         "hours",
-        climate.hours(),
+        hours,
         (o, hour) ->
             o.number("celsius", hour.celsius())
                 .number("relativeHumidityPercent", hour.relativeHumidityPercent()));

@@ -84,11 +84,13 @@ public final class EngineJson {
 
   /**
    * The air of a day: {@code lowCelsius}, {@code highCelsius}, {@code relativeHumidityPercent} of
-   * the afternoon, and {@code heating} with {@code fromHour}, {@code toHour}, {@code celsius} where
-   * there is any. The value is what a request takes as its climate.
+   * the afternoon, {@code heating} with {@code fromHour}, {@code toHour}, {@code celsius} where
+   * there is any, and {@code nights} that were otherwise, where there are any: keys as {@link
+   * benchlore.schedules.room.DailySwing.Night}, of which {@code afternoonHumidityPercent} and
+   * {@code heated} may be missing. The value is what a request takes as its climate.
    */
   public static void climate(Node request, Sink answer) {
-    Answers.answer(request, answer, f -> plain(DryingJson.day(f)), DryingJson::climate);
+    Answers.answer(request, answer, f -> plain(DryingJson.swing(f)), DryingJson::climate);
   }
 
   /**

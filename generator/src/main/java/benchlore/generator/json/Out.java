@@ -1,6 +1,7 @@
 package benchlore.generator.json;
 
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -63,14 +64,24 @@ final class Out {
 
   /** ISO 8601 local time to the second. */
   Out moment(String key, LocalDateTime value) {
-    StringBuilder text = new StringBuilder();
-    text.append(value.getYear());
-    two(text, '-', value.getMonthValue());
-    two(text, '-', value.getDayOfMonth());
+    StringBuilder text = date(value.toLocalDate());
     two(text, 'T', value.getHour());
     two(text, ':', value.getMinute());
     two(text, ':', value.getSecond());
     return text(key, text.toString());
+  }
+
+  /** ISO 8601 day. */
+  Out day(String key, LocalDate value) {
+    return text(key, date(value).toString());
+  }
+
+  private static StringBuilder date(LocalDate day) {
+    StringBuilder text = new StringBuilder();
+    text.append(day.getYear());
+    two(text, '-', day.getMonthValue());
+    two(text, '-', day.getDayOfMonth());
+    return text;
   }
 
   Out moment(String key, Optional<LocalDateTime> value) {

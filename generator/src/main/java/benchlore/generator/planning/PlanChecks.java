@@ -6,6 +6,7 @@ import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.Problem;
+import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
@@ -89,12 +90,27 @@ final class PlanChecks {
 
   private void climate() {
     Facts climate = new ShopFile(shop, plan).saying("climate").group("climate");
-    if (Amount.of(climate.words("low")) > Amount.of(climate.words("high"))) {
+    lowAndHigh(climate, "low of the day");
+    Set<String> dates = new LinkedHashSet<>();
+    for (Facts night : climate.groups("nights")) {
+      String date = night.words("date");
+      night.find("date").ifPresent(fact -> day((Fact.Words) fact, () -> LocalDate.parse(date)));
+      lowAndHigh(night, "low of this night");
+      if (!dates.add(date)) {
+        problems.add(
+            night
+                .spot("date")
+                .problem("the night of `" + date + "` stands here twice", "Leave one of them."));
+      }
+    }
+  }
+
+  private void lowAndHigh(Facts f, String what) {
+    if (Amount.of(f.words("low")) > Amount.of(f.words("high"))) {
       problems.add(
-          climate
-              .spot("low")
+          f.spot("low")
               .problem(
-                  "the low of the day, `" + climate.words("low") + "`, is above its high",
+                  "the " + what + ", `" + f.words("low") + "`, is above its high",
                   "Write the colder reading here."));
     }
   }
@@ -139,12 +155,31 @@ final class PlanChecks {
     }
   }
 
+  private void night(Facts night) {
+    for (String key : List.of("low", "high", "humidity")) {
+      String text = night.words(key);
+      if (!text.isEmpty()) {
+        boolean percent = key.equals("humidity");
+        double value = Amount.of(text);
+        problems.addAll(
+            EngineRefusal.at(
+                night, key, () -> new Climate.Reading(percent ? 0 : value, percent ? value : 100)));
+      }
+    }
+  }
+
   /** The engine's own refusals, each as near to its figure as can be told. */
   private void figures() {
     if (!problems.isEmpty()) {
       return;
     }
     ShopFile file = new ShopFile(shop, plan);
+    for (Facts night : file.saying("climate").group("climate").groups("nights")) {
+      night(night);
+    }
+    if (!problems.isEmpty()) {
+      return;
+    }
     problems.addAll(EngineRefusal.at(file.saying("climate"), "climate", file::climate));
     problems.addAll(EngineRefusal.at(file.saying("hours"), "hours", file::week));
     problems.addAll(EngineRefusal.at(file.saying("clamps"), "clamps", file::clamps));

@@ -7,6 +7,7 @@ import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.room.DailySwing;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
@@ -15,8 +16,10 @@ import benchlore.schedules.sanding.SandingTool;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** Reads the shop, with whatever a plan says of it instead. */
 final class ShopFile {
@@ -53,15 +56,36 @@ final class ShopFile {
 
   Climate climate() {
     Facts f = saying("climate").group("climate");
-    Climate day =
-        Climate.swing(
-            Amount.of(f.words("low")), Amount.of(f.words("high")), Amount.of(f.words("humidity")));
-    if (f.find("heating").isEmpty()) {
-      return day;
-    }
-    Facts heating = f.group("heating");
-    return day.withHeating(
-        hour(heating.words("from")), hour(heating.words("to")), Amount.of(heating.words("at")));
+    return new DailySwing(
+            Amount.of(f.words("low")),
+            Amount.of(f.words("high")),
+            Amount.of(f.words("humidity")),
+            f.find("heating").map(fact -> heater(f.group("heating"))))
+        .climate(nights(f));
+  }
+
+  private static DailySwing.Heater heater(Facts f) {
+    return new DailySwing.Heater(
+        hour(f.words("from")), hour(f.words("to")), Amount.of(f.words("at")));
+  }
+
+  /** In order of their dates. */
+  private static List<DailySwing.Night> nights(Facts climate) {
+    return climate.groups("nights").stream()
+        .map(ShopFile::night)
+        .sorted(Comparator.comparing(DailySwing.Night::date))
+        .toList();
+  }
+
+  /** One night that was otherwise. */
+  static DailySwing.Night night(Facts f) {
+    String humidity = f.words("humidity");
+    return new DailySwing.Night(
+        LocalDate.parse(f.words("date")),
+        Amount.of(f.words("low")),
+        Amount.of(f.words("high")),
+        humidity.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Amount.of(humidity)),
+        f.find("heated").isEmpty() || f.flag("heated"));
   }
 
   private static int hour(String text) {

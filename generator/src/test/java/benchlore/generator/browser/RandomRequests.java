@@ -33,6 +33,7 @@ import benchlore.schedules.plan.PlanRequest;
 import benchlore.schedules.plan.Progress;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.room.DailySwing;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.MachineOrSandRequest;
@@ -56,6 +57,7 @@ import benchlore.schedules.wood.Tape;
 import benchlore.schedules.wood.WoodData;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -147,7 +149,7 @@ final class RandomRequests {
             dice.one(SprayGun.values())),
         last,
         last.plusMinutes(dice.whole(-200, 100_000)),
-        climate(),
+        climate(last),
         dice.yes() ? Optional.of(dice.one(Sheen.values())) : Optional.empty(),
         dice.one(Sheen.values()));
   }
@@ -175,7 +177,9 @@ final class RandomRequests {
         "relativeHumidityPercent",
         dice.figure(10, 95),
         "heating",
-        dice.yes() ? heating : Optional.empty());
+        dice.yes() ? heating : Optional.empty(),
+        "nights",
+        nights(LocalDate.of(2027, 2, 26)));
   }
 
   Object changingRoom() {
@@ -191,12 +195,40 @@ final class RandomRequests {
   }
 
   DryingRequest drying() {
-    return new DryingRequest(dice.one(finishes), dice.figure(20, 250), climate(), moment());
+    LocalDateTime start = moment();
+    return new DryingRequest(dice.one(finishes), dice.figure(20, 250), climate(start), start);
   }
 
-  private Climate climate() {
+  /** A day, often with nights that were otherwise about a moment. */
+  private Climate climate(LocalDateTime about) {
     double low = dice.sound(-2, 24);
-    return Climate.swing(low, dice.sound(low, 32), dice.sound(20, 95));
+    return swing(low, dice.sound(low, 32), dice.sound(20, 95))
+        .climate(dice.yes() ? nights(about.toLocalDate()) : List.of());
+  }
+
+  private DailySwing swing(double low, double high, double humidity) {
+    Optional<DailySwing.Heater> heater =
+        dice.whole(0, 4) == 0
+            ? Optional.of(new DailySwing.Heater(dice.whole(0, 23), dice.whole(1, 24), 19.5))
+            : Optional.empty();
+    return new DailySwing(low, high, humidity, heater);
+  }
+
+  private List<DailySwing.Night> nights(LocalDate about) {
+    List<DailySwing.Night> nights = new ArrayList<>();
+    LocalDate date = about.minusDays(2);
+    for (int i = dice.whole(0, 4); i > 0; i--) {
+      date = date.plusDays(dice.whole(1, 3));
+      double low = dice.sound(-4, 24);
+      nights.add(
+          new DailySwing.Night(
+              date,
+              low,
+              dice.sound(0, 12) + low,
+              dice.yes() ? OptionalDouble.of(dice.sound(20, 95)) : OptionalDouble.empty(),
+              dice.yes()));
+    }
+    return nights;
   }
 
   private LocalDateTime moment() {
@@ -218,6 +250,7 @@ final class RandomRequests {
     }
     double moisture = dice.figure(7, 11);
     double warm = dice.sound(17, 26);
+    LocalDateTime start = moment();
     return new GlueUpRequest(
         dice.one(adhesives),
         joints,
@@ -227,8 +260,9 @@ final class RandomRequests {
             List.of(moisture, dice.sound(0, 1) + moisture),
             dice.figure(0, 20_000)),
         clamps(),
-        Climate.swing(warm, dice.sound(0, 6) + warm, dice.sound(30, 70)),
-        moment(),
+        swing(warm, dice.sound(0, 6) + warm, dice.sound(30, 70))
+            .climate(dice.yes() ? nights(start.toLocalDate()) : List.of()),
+        start,
         new GlueUpRequest.Pace(
             dice.figure(10, 60), dice.figure(100, 900), dice.figure(10, 40), dice.whole(1, 3)));
   }
@@ -320,9 +354,10 @@ final class RandomRequests {
       parts.add(part("part " + i));
     }
     Shop shop = base.shop();
+    LocalDateTime start = moment();
     PlanRequest fresh =
         new PlanRequest(
-            moment(),
+            start,
             parts,
             new Materials(
                 dice.one(woods),
@@ -336,7 +371,7 @@ final class RandomRequests {
                 finish.sheens().isEmpty() ? dice.one(Sheen.values()) : dice.one(finish.sheens())),
             new Shop(
                 shop.week(),
-                dice.yes() ? shop.climate() : climate(),
+                dice.yes() ? shop.climate() : climate(start),
                 dice.yes() ? shop.room() : room(),
                 List.of(),
                 shop.sanding(),

@@ -43,7 +43,7 @@ final class PublicTypesTest {
           Map.entry("schedules.glueup", 5),
           Map.entry("schedules.numeric", 2),
           Map.entry("schedules.plan", 10),
-          Map.entry("schedules.room", 3),
+          Map.entry("schedules.room", 4),
           Map.entry("schedules.sanding", 35),
           Map.entry("schedules.wood", 14));
 

@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.numeric.Numeric;
 import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
 import java.time.Duration;
@@ -8,7 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The air at every ten minutes of a coat's wet hours, one day at most since every day is the same.
+ * The air at every ten minutes of a coat's wet hours, as far as one usual day, since every one
+ * after it is the same.
  *
  * @param samples in order, the first at the application
  */
@@ -16,7 +18,7 @@ record WetAir(List<Sample> samples) {
   /** Seconds between samples. */
   static final int STEP_SECONDS = 600;
 
-  private static final long DAY_SECONDS = 86_400;
+  private static final double DAY_SECONDS = 86_400;
 
   /**
    * Air and surface at one moment.
@@ -35,10 +37,11 @@ record WetAir(List<Sample> samples) {
       double marginCelsius) {}
 
   static WetAir of(DryingRequest request, Duration longest) {
-    long span = Math.min(DAY_SECONDS, longest.getSeconds());
+    double most = request.climate().secondsUntilUsual(request.start()) + DAY_SECONDS;
+    double span = Math.min(most, (double) longest.getSeconds());
     List<Sample> samples = new ArrayList<>();
-    for (long second = 0; second <= span; second += STEP_SECONDS) {
-      LocalDateTime moment = WallTime.plus(request.start(), second);
+    for (int second = 0; second <= span; second += STEP_SECONDS) {
+      LocalDateTime moment = WallTime.plus(request.start(), (double) second);
       Climate.Reading air = request.climate().at(moment);
       double surface = WorkSurface.celsius(request.climate(), moment);
       double margin = surface - air.dewPointCelsius();
@@ -50,8 +53,7 @@ record WetAir(List<Sample> samples) {
 
   /** The samples of the first hours. */
   List<Sample> until(Duration wet) {
-    long span = Math.min(DAY_SECONDS, wet.getSeconds());
-    int count = Math.toIntExact(span / STEP_SECONDS) + 1;
-    return samples.subList(0, Math.min(count, samples.size()));
+    double count = Math.floor(wet.getSeconds() / (double) STEP_SECONDS) + 1;
+    return samples.subList(0, Numeric.round(Math.min(count, samples.size())));
   }
 }

@@ -220,7 +220,9 @@ final class GlueUpCautions {
           Note.of("Indoors and dry only; seal it if damp may reach it."));
     }
     double minimum = adhesive.minimumCelsius().high();
-    if (request.climate().lowestCelsius() < minimum) {
+    double until = schedule.fullLoad().afterSecond();
+    double coldest = Warmth.coldestCelsius(request.climate(), request.start(), until);
+    if (Math.min(coldest, request.climate().lowestCelsius()) < minimum) {
       work(
           "cold-night",
           Note.of(

@@ -12,17 +12,14 @@ final class Warmth {
 
   private Warmth() {}
 
-  /** Lowest temperature from a moment on for so long; beyond a day it repeats. */
+  /** Lowest temperature from a moment on for so long; beyond a usual day it repeats. */
   static double coldestCelsius(Climate climate, LocalDateTime from, double seconds) {
+    double stretch = Math.min(seconds, climate.secondsUntilUsual(from) + DAY_SECOND);
     double coldest = climate.at(from).celsius();
-    for (int at = STEP_SECOND; at < stretch(seconds); at += STEP_SECOND) {
+    for (int at = STEP_SECOND; at < stretch; at += STEP_SECOND) {
       coldest = Math.min(coldest, climate.at(from, at).celsius());
     }
-    LocalDateTime end = WallTime.plus(from, Numeric.ceil(stretch(seconds)));
+    LocalDateTime end = WallTime.plus(from, Numeric.ceil(stretch));
     return Math.min(coldest, climate.at(end).celsius());
-  }
-
-  private static double stretch(double seconds) {
-    return Math.min(seconds, DAY_SECOND);
   }
 }

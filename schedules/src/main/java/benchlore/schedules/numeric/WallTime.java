@@ -65,15 +65,19 @@ public final class WallTime {
 
   /** A day so many days later. */
   public static LocalDate plusDays(LocalDate day, int days) {
-    int[] date = date(number(day.getYear(), day.getMonthValue(), day.getDayOfMonth()) + days);
+    int[] date = date(day(day) + days);
     return LocalDate.of(date[0], date[1], date[2]);
+  }
+
+  /** A day's number: that of the day after is one more. */
+  public static int day(LocalDate day) {
+    return number(day.getYear(), day.getMonthValue(), day.getDayOfMonth());
   }
 
   /** A day's place in the week, Monday being 0. */
   public static int weekday(LocalDate day) {
     // 1 March 2000 was a Wednesday.
-    int number = number(day.getYear(), day.getMonthValue(), day.getDayOfMonth());
-    return Math.floorMod(number + 2, 7);
+    return Math.floorMod(day(day) + 2, 7);
   }
 
   @SuppressWarnings("JavaLocalDateTimeGetNano") // the seconds are counted beside it

@@ -1,17 +1,21 @@
 package benchlore.schedules.room;
 
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * The air of a room over one day, repeated every day: temperature and relative humidity at each
- * full hour, straight lines between.
+ * The air of a room over one day, repeated every day but those that were otherwise: temperature and
+ * relative humidity at each full hour, straight lines between, also over midnight.
  *
  * @param hours 24 readings, index = hour of the day, local wall-clock time
+ * @param otherwise days with other air, in order, each date once
  */
-public record Climate(List<Reading> hours) {
+public record Climate(List<Reading> hours, List<Day> otherwise) {
   private static final int DAY_SECONDS = 86_400;
 
   /**
@@ -38,12 +42,65 @@ public record Climate(List<Reading> hours) {
     }
   }
 
-  /** Copies the list; refuses any number of readings but 24. */
+  /**
+   * A day whose air was not the usual.
+   *
+   * @param date the day, from midnight to midnight
+   * @param hours its 24 readings
+   */
+  public record Day(LocalDate date, List<Reading> hours) {
+    /** Copies the list; refuses any number of readings but 24. */
+    public Day {
+      if (date == null) {
+        throw new NullPointerException("date");
+      }
+      hours = whole(hours);
+    }
+  }
+
+  /**
+   * Copies the lists, less the days whose air is the usual after all; refuses any number of
+   * readings but 24, and days that are not in order.
+   */
   public Climate {
-    hours = List.copyOf(hours);
+    hours = whole(hours);
+    List<Day> days = new ArrayList<>();
+    int last = Integer.MIN_VALUE;
+    for (Day day : otherwise) {
+      int number = WallTime.day(day.date());
+      if (number <= last) {
+        throw new IllegalArgumentException("otherwise must be in order, each date once");
+      }
+      last = number;
+      if (!same(day.hours(), hours)) {
+        days.add(day);
+      }
+    }
+    otherwise = List.copyOf(days);
+  }
+
+  /** The same day for ever. */
+  public Climate(List<Reading> hours) {
+    this(hours, List.of());
+  }
+
+  private static boolean same(List<Reading> one, List<Reading> two) {
+    for (int h = 0; h < 24; h++) {
+      Reading a = one.get(h);
+      Reading b = two.get(h);
+      if (a.celsius() != b.celsius()
+          || a.relativeHumidityPercent() != b.relativeHumidityPercent()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<Reading> whole(List<Reading> hours) {
     if (hours.size() != 24) {
       throw new IllegalArgumentException("hours must be 24 readings: " + hours.size());
     }
+    return List.copyOf(hours);
   }
 
   /** The same air all day. */
@@ -55,55 +112,29 @@ public record Climate(List<Reading> hours) {
     return new Climate(hours);
   }
 
-  /**
-   * A day and night swing: coldest at 5 in the morning, warmest at 3 in the afternoon, straight
-   * lines between, the water in the air unchanged (so the night is damp and the afternoon dry).
-   * Common practice for a rough day; give 24 readings where a logger has them.
-   *
-   * @param lowCelsius at 05:00
-   * @param highCelsius at 15:00, not below {@code lowCelsius}
-   * @param afternoonHumidityPercent relative humidity at 15:00, 1 to 100; where the night air would
-   *     pass saturation it stays at 100 (dew falls)
-   * @return the day
-   */
+  /** A day and night swing without a heater, the same every day: see {@link DailySwing}. */
   public static Climate swing(
       double lowCelsius, double highCelsius, double afternoonHumidityPercent) {
-    double dew = Psychrometry.dewPointCelsius(highCelsius, afternoonHumidityPercent);
-    List<Reading> hours = new ArrayList<>();
-    for (int h = 0; h < 24; h++) {
-      double share = h >= 5 && h <= 15 ? (h - 5) / 10.0 : ((29 - h) % 24) / 14.0;
-      double celsius = lowCelsius + share * (highCelsius - lowCelsius);
-      hours.add(new Reading(celsius, Psychrometry.relativeHumidityPercent(celsius, dew)));
-    }
-    return new Climate(hours);
+    return new DailySwing(lowCelsius, highCelsius, afternoonHumidityPercent, Optional.empty())
+        .climate(List.of());
   }
 
-  /**
-   * The same room with a heater on for part of the day. Dry heat: the dew point stays, so the
-   * relative humidity falls. (An unvented burner adds water and belongs nowhere near a finish.)
-   *
-   * @param fromHourInclusive 0 to 23
-   * @param toHourExclusive 1 to 24; at or below {@code fromHourInclusive} runs over midnight
-   * @param celsius the thermostat; hours already warmer stay as they are
-   * @return the changed day
-   */
+  /** The same room with a heater on for part of every day: see {@link DailySwing.Heater}. */
   public Climate withHeating(int fromHourInclusive, int toHourExclusive, double celsius) {
+    DailySwing.Heater heater = new DailySwing.Heater(fromHourInclusive, toHourExclusive, celsius);
+    List<Day> days = new ArrayList<>();
+    for (Day day : otherwise) {
+      days.add(new Day(day.date(), heated(day.hours(), heater)));
+    }
+    return new Climate(heated(hours, heater), days);
+  }
+
+  private static List<Reading> heated(List<Reading> hours, DailySwing.Heater heater) {
     List<Reading> heated = new ArrayList<>();
     for (int h = 0; h < 24; h++) {
-      Reading reading = hours.get(h);
-      boolean on =
-          fromHourInclusive < toHourExclusive
-              ? h >= fromHourInclusive && h < toHourExclusive
-              : h >= fromHourInclusive || h < toHourExclusive;
-      if (on && reading.celsius() < celsius) {
-        double dew = reading.dewPointCelsius();
-        double percent = Psychrometry.relativeHumidityPercent(celsius, dew);
-        heated.add(new Reading(celsius, percent < 1 ? 1 : percent));
-      } else {
-        heated.add(reading);
-      }
+      heated.add(heater.warmed(h, hours.get(h)));
     }
-    return new Climate(heated);
+    return heated;
   }
 
   /** The air at a moment. */
@@ -117,14 +148,59 @@ public record Climate(List<Reading> hours) {
     int second = Math.floorMod(start + secondsLater, DAY_SECONDS);
     int hour = second / 3600;
     double share = second % 3600 / 3600.0;
-    Reading before = hours.get(hour);
-    Reading after = hours.get((hour + 1) % 24);
+    List<Reading> today = hours;
+    List<Reading> next = hours;
+    if (!otherwise.isEmpty()) {
+      int day = WallTime.day(moment.toLocalDate());
+      day = day + Math.floorDiv(start + secondsLater, DAY_SECONDS);
+      today = hoursOf(day);
+      next = hour < 23 ? today : hoursOf(day + 1);
+    }
+    Reading before = today.get(hour);
+    Reading after = next.get((hour + 1) % 24);
     double celsius = before.celsius() + share * (after.celsius() - before.celsius());
     double rise = after.relativeHumidityPercent() - before.relativeHumidityPercent();
     return new Reading(celsius, before.relativeHumidityPercent() + share * rise);
   }
 
-  /** The lowest temperature of the day, deg C. */
+  private List<Reading> hoursOf(int number) {
+    for (Day day : otherwise) {
+      if (WallTime.day(day.date()) == number) {
+        return day.hours();
+      }
+    }
+    return hours;
+  }
+
+  /**
+   * The first stretch of 24 hours, of those counted from a moment of some date, that may meet air
+   * other than the usual.
+   *
+   * @param from the date of the moment
+   * @param stretch the least number it may have, the first being 0
+   * @return its number; {@code Integer.MAX_VALUE} if all is as usual from there on
+   */
+  int nextOtherwise(LocalDate from, int stretch) {
+    for (Day day : otherwise) {
+      int ahead = WallTime.day(day.date()) - WallTime.day(from);
+      if (ahead >= stretch) {
+        // A stretch reaches into the next date and, in its last hour, towards the one after.
+        return Math.max(stretch, ahead - 2);
+      }
+    }
+    return Integer.MAX_VALUE;
+  }
+
+  /** Seconds from a moment until each day is as usual; 0 if they are already. */
+  public double secondsUntilUsual(LocalDateTime from) {
+    if (otherwise.isEmpty()) {
+      return 0;
+    }
+    LocalDate last = otherwise.get(otherwise.size() - 1).date();
+    return Math.max(0, WallTime.seconds(from, WallTime.plusDays(last, 1).atTime(0, 0)));
+  }
+
+  /** The lowest temperature of the usual day, deg C. */
   public double lowestCelsius() {
     double lowest = hours.get(0).celsius();
     for (Reading reading : hours) {
@@ -133,7 +209,7 @@ public record Climate(List<Reading> hours) {
     return lowest;
   }
 
-  /** The mean temperature of the day, deg C. */
+  /** The mean temperature of the usual day, deg C. */
   public double meanCelsius() {
     double sum = 0;
     for (Reading reading : hours) {

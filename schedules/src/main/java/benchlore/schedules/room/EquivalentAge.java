@@ -1,7 +1,10 @@
 package benchlore.schedules.room;
 
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.numeric.WallTime;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -71,21 +74,34 @@ public final class EquivalentAge {
    * @param rate relative rate
    */
   public static Course course(Climate climate, LocalDateTime start, Rate rate) {
-    return new Course(ratesFrom(climate, start, rate));
+    return new Course(climate, start, rate);
   }
 
-  /** The rates of one day from a start on, the same every day. Immutable. */
+  /** The rates from a start on. Remembers those it has worked out; not for sharing. */
   public static final class Course {
-    private final double[] rates;
-    private final double daySeconds;
+    private final Climate climate;
+    private final LocalDateTime start;
+    private final Rate rate;
+    private final Stretch usual;
+    private final List<Stretch> others = new ArrayList<>();
 
-    private Course(double[] rates) {
-      this.rates = rates;
-      double day = 0;
-      for (double r : rates) {
-        day = r * STEP_SECONDS + day;
+    private Course(Climate climate, LocalDateTime start, Rate rate) {
+      this.climate = climate;
+      this.start = start;
+      this.rate = rate;
+      this.usual = new Stretch(0, new Climate(climate.hours()), start, rate);
+    }
+
+    /** The rates of the 24 hours of this number, where the air may be other than usual. */
+    private Stretch other(int number) {
+      for (Stretch made : others) {
+        if (made.number == number) {
+          return made;
+        }
       }
-      this.daySeconds = day;
+      Stretch made = new Stretch(number, climate, WallTime.plus(start, number * 86_400.0), rate);
+      others.add(made);
+      return made;
     }
 
     /**
@@ -95,15 +111,51 @@ public final class EquivalentAge {
      * @return seconds of clock time; empty if not reached in 400 days
      */
     public OptionalDouble secondsUntil(double neededSeconds) {
-      if (daySeconds <= 0) {
-        return neededSeconds > 0 ? OptionalDouble.empty() : OptionalDouble.of(0);
+      double left = neededSeconds;
+      int number = 0;
+      int next = climate.nextOtherwise(start.toLocalDate(), 0);
+      while (left > 0 && next <= MOST_DAYS && (next - number) * usual.seconds <= left) {
+        left = left - (next - number) * usual.seconds;
+        Stretch other = other(next);
+        if (other.seconds >= left) {
+          return OptionalDouble.of(other.until(left, next * 86_400.0));
+        }
+        left = left - other.seconds;
+        number = next + 1;
+        next = climate.nextOtherwise(start.toLocalDate(), number);
       }
-      double wholeDays = Math.floor(neededSeconds / daySeconds);
-      if (wholeDays > MOST_DAYS) {
+      if (usual.seconds <= 0) {
+        return left > 0 ? OptionalDouble.empty() : OptionalDouble.of(0);
+      }
+      double wholeDays = Math.floor(left / usual.seconds);
+      if (wholeDays + number > MOST_DAYS) {
         return OptionalDouble.empty();
       }
-      double left = neededSeconds - wholeDays * daySeconds;
-      double elapsed = wholeDays * 86_400;
+      double rest = left - wholeDays * usual.seconds;
+      return OptionalDouble.of(usual.until(rest, (wholeDays + number) * 86_400));
+    }
+  }
+
+  /** The rates of 24 hours. */
+  private static final class Stretch {
+    private final int number;
+    private final double[] rates = new double[STEPS_A_DAY];
+    private final double seconds;
+
+    Stretch(int number, Climate climate, LocalDateTime start, Rate rate) {
+      this.number = number;
+      double sum = 0;
+      for (int i = 0; i < STEPS_A_DAY; i++) {
+        rates[i] = rate.in(climate.at(start, i * STEP_SECONDS + STEP_SECONDS / 2));
+        sum = rates[i] * STEP_SECONDS + sum;
+      }
+      this.seconds = sum;
+    }
+
+    /** Clock time at which this much of it has passed, from where the clock stood before. */
+    double until(double needed, double before) {
+      double left = needed;
+      double elapsed = before;
       for (int i = 0; left > 0 && i < STEPS_A_DAY; i++) {
         double gained = rates[i] * STEP_SECONDS;
         if (gained >= left) {
@@ -114,7 +166,7 @@ public final class EquivalentAge {
           elapsed = elapsed + STEP_SECONDS;
         }
       }
-      return OptionalDouble.of(elapsed);
+      return elapsed;
     }
   }
 
@@ -129,22 +181,14 @@ public final class EquivalentAge {
    */
   public static double ageSeconds(
       Climate climate, LocalDateTime start, double elapsedSeconds, Rate rate) {
-    double[] rates = ratesFrom(climate, start, rate);
     double age = 0;
-    double left = elapsedSeconds;
-    for (int i = 0; left > 0; i = (i + 1) % STEPS_A_DAY) {
-      double step = Math.min(left, STEP_SECONDS);
-      age = rates[i] * step + age;
-      left = left - step;
+    double done = 0;
+    while (done < elapsedSeconds) {
+      double step = Math.min(elapsedSeconds - done, STEP_SECONDS);
+      int middle = Numeric.round(done) + STEP_SECONDS / 2;
+      age = rate.in(climate.at(start, middle)) * step + age;
+      done = done + STEP_SECONDS;
     }
     return age;
-  }
-
-  private static double[] ratesFrom(Climate climate, LocalDateTime start, Rate rate) {
-    double[] rates = new double[STEPS_A_DAY];
-    for (int i = 0; i < STEPS_A_DAY; i++) {
-      rates[i] = rate.in(climate.at(start, i * STEP_SECONDS + STEP_SECONDS / 2));
-    }
-    return rates;
   }
 }
