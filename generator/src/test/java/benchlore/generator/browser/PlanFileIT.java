@@ -76,6 +76,63 @@ class PlanFileIT {
   }
 
   @Test
+  void nightsThatWereOtherwiseGoThereAndBack(@TempDir Path folder) throws IOException {
+    String yaml = yaml(content.plans().get(0));
+    String nights =
+        """
+        climate:
+          { low: 12 °C, high: 19 °C, humidity: 55 %, heating: { from: 8 h, to: 20 h, at: 18 °C }, nights: [
+            { date: 2027-03-02, low: 0.5 °C, high: 8 °C, humidity: 62.5 %, heated: false },
+            { date: 2027-03-01, low: -4 °C, high: 10 °C },
+            { date: 2027-03-05, low: 15 °C, high: 24 °C, heated: false } ] }
+        """;
+    String told = yaml.replaceAll("(?m)^climate:.*\\R(  .*\\R)*", "") + nights;
+    Path file = Files.writeString(folder.resolve(content.plans().get(0).id() + ".yaml"), told);
+    Planned planned = read(file);
+    assertEquals(5, planned.request().shop().climate().otherwise().size());
+    assertEquals(true, browser.script(TAKE, told), () -> browser.text("#plan-tell"));
+    String request = (String) browser.script(REQUEST);
+    assertEquals(planned.request(), PlanJson.parse(request));
+    String saved = (String) browser.script(FILE);
+    Files.writeString(file, saved);
+    assertEquals(planned.request(), read(file).request(), saved);
+    browser.script(TAKE, saved);
+    assertEquals(saved, browser.script(FILE));
+    String address = browser.driver().getCurrentUrl();
+    assertTrue(
+        address.contains("nights=2027-03-01_-4_10~2027-03-02_0.5_8_62.5_off~2027-03-05_15_24__off"),
+        address);
+    browser.open("about:blank");
+    browser.open(address);
+    assertEquals(request, browser.script(REQUEST));
+  }
+
+  private static Planned read(Path file) throws IOException {
+    Loaded<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+    assertEquals(List.of(), read.problems());
+    return read.value().orElseThrow().get(0);
+  }
+
+  @Test
+  void nightsThatCanNotBeChangeNothingAndSayWhy() {
+    String before = (String) browser.script(REQUEST);
+    for (Map.Entry<String, String> bad :
+        Map.of(
+                "2027-02-30_4_9", "no day",
+                "2027-02-03_14_9", "above",
+                "2027-02-03_4_90", "90",
+                "2027-02-03_4_9_120", "humidity",
+                "2027-02-03_4_9~2027-02-03_5_9", "twice",
+                "tuesday", "no night")
+            .entrySet()) {
+      browser.open("about:blank");
+      browser.open(site.address(PAGE + "#nights=" + bad.getKey()));
+      assertTrue(browser.text("#strange").contains(bad.getValue()), browser.text("#strange"));
+      assertEquals(before, browser.script(REQUEST));
+    }
+  }
+
+  @Test
   void aPlanThatCameWithTheSiteOpensByItsAddress() {
     browser.open("about:blank");
     browser.open(site.address(PAGE + "#begin=day-boat-cabin-panels"));

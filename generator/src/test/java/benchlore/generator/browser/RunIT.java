@@ -17,7 +17,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.openqa.selenium.By;
-import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
@@ -88,20 +87,130 @@ class RunIT {
     assertTrue(((String) browser.script(STEP, "glue-1")).compareTo("2031-05-06T10:00") >= 0);
   }
 
+  /**
+   * Last night was cold: the coat put on yesterday evening waits longer, tomorrow is as planned.
+   */
   @Test
-  void aColderRoomMovesWhatFollows() {
-    click("#plan-run");
+  void aColderNightMovesWhatFollowsAndNoOtherDay() {
+    openARunWithItsFirstCoatLaidYesterday();
+    String before = (String) browser.script(STEP, "coat-2");
+    click(".nights summary");
+    assertEquals("18", number("night-low"));
+    assertEquals("22", number("night-high"));
+    type("night-low", "-2");
+    click("#night-add");
+    waitFor(".night-list li");
+    String after = (String) browser.script(STEP, "coat-2");
+    assertTrue(before.compareTo(after) < 0, before + " " + after);
+    String told = browser.text("#plan-tell");
+    assertTrue(told.startsWith("Coat 2") && told.contains(" instead of "), told);
+    assertTrue(browser.text(".nights").contains(told), browser.text(".nights"));
+    assertEquals(1L, browser.script("return document.querySelectorAll('.lad-coldest').length"));
+    assertEquals(
+        List.of(2L, 18L, 18L),
+        browser.script(
+            """
+            const climate = window.benchlore.last.request.shop.climate;
+            return [climate.otherwise.length, climate.hours[5].celsius, window.benchlore.project.fields.values.low]"""));
+    assertTrue(browser.driver().getCurrentUrl().contains("nights="));
+    click("#night-add");
+    assertEquals(1, browser.driver().findElements(By.cssSelector(".night-list li")).size());
+    assertEquals("Nothing in the plan moves.", browser.text("#plan-tell"));
+    click(".night-list button");
+    waitUntilGone(".night-list");
+    assertTrue(((String) browser.script(STEP, "coat-2")).compareTo(after) < 0);
+    assertFalse(browser.driver().getCurrentUrl().contains("nights="));
+  }
+
+  @Test
+  void aNightIsKeptWithTheRunAndShownWhenItIsStopped() {
+    openARunWithItsFirstCoatLaidYesterday();
+    click(".nights summary");
+    type("night-low", "1");
+    click("#night-add");
+    waitFor(".night-list li");
+    String after = (String) browser.script(STEP, "coat-2");
+    browser.open("about:blank");
+    browser.open(site.address(PAGE));
+    click("#plan-kept summary");
+    click("#plan-list button");
     waitFor(".run-title");
-    String cured = "return window.benchlore.last.answer.value.steps.at(-1).slots.at(-1).end";
-    String planned = (String) browser.script(cured);
-    List<WebElement> folds = browser.driver().findElements(By.cssSelector(".run details summary"));
-    folds.get(folds.size() - 1).click();
-    WebElement low = browser.driver().findElement(By.id("run-low"));
-    low.clear();
-    low.sendKeys("11", Keys.TAB);
+    assertEquals(after, browser.script(STEP, "coat-2"));
+    assertEquals(1, browser.driver().findElements(By.cssSelector(".night-list li")).size());
+    click("#plan-run");
+    waitUntilGone(".run-title");
+    assertEquals(1, browser.driver().findElements(By.cssSelector(".night-list li")).size());
+    click(".night-list button");
+    waitUntilGone(".night-list");
+  }
+
+  @Test
+  void aNightThatCanNotBeSaysWhyAndChangesNothing() {
+    openARunWithItsFirstCoatLaidYesterday();
+    click(".nights summary");
+    for (String[] bad :
+        new String[][] {{"cold", "temperatures"}, {"30", "above"}, {"-60", "can\u2019t"}}) {
+      type("night-low", bad[0]);
+      click("#night-add");
+      assertTrue(browser.text("#night-wrong").contains(bad[1]), browser.text("#night-wrong"));
+      assertEquals("", browser.script("return window.benchlore.project.fields.values.nights"));
+    }
+  }
+
+  @Test
+  void theNightsToChooseFromReachFromBeforeTheRunToTheDayAfterTomorrow() {
+    openARunWithItsFirstCoatLaidYesterday();
+    Object right =
+        browser.script(
+            """
+            const options = Array.from(document.getElementById('night-date').options, o => o.value);
+            const day = n => { const d = new Date(); d.setDate(d.getDate() + n); return window.benchlore.view.minute(d).slice(0, 10); };
+            const begun = window.benchlore.last.request.progress.done.map(d => d.slots[0].start).sort()[0].slice(0, 10);
+            return options[0] === day(2) && options.at(-1) < begun && options.includes(begun)
+              && document.getElementById('night-date').value === day(-1)""");
+    assertEquals(true, right);
+  }
+
+  /** A shop that is open all day, a coat that went on yesterday at seven in the evening. */
+  private static void openARunWithItsFirstCoatLaidYesterday() {
+    browser.script(
+        """
+        const open = {low: 18, high: 22, start: '2026-01-05T09:00', title: 'A run'};
+        ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'].forEach(d => { open[d] = '06:00-23:00'; });
+        const project = window.benchlore.project;
+        project.fields.set(open);
+        project.fields.answerNow();
+        const steps = window.benchlore.last.answer.value.steps;
+        const at = steps.findIndex(s => s.id === 'coat-1');
+        const d = new Date();
+        d.setDate(d.getDate() - 1);
+        const yesterday = window.benchlore.view.minute(d).slice(0, 10) + 'T19:00:00';
+        const shift = (Date.parse(yesterday + 'Z') - Date.parse(steps[at].slots[0].start + 'Z')) / 1000;
+        const plus = iso => window.benchlore.steps.plus(iso, shift);
+        const done = steps.slice(0, at + 1).filter(s => s.kind === 'WORK')
+          .map(s => ({step: s.id, slots: s.slots.map(t => ({start: plus(t.start), end: plus(t.end)}))}));
+        project.fields.set({start: done[0].slots[0].start.slice(0, 16)});
+        window.benchlore.saved.keep({name: 'A run', address: project.fields.address(), run: {done}});
+        window.benchlore.kept.list();""");
+    click("#plan-kept summary");
+    click("#plan-list button");
+    waitFor(".run-title");
+  }
+
+  private static String number(String id) {
+    String text = (String) browser.script("return document.getElementById(arguments[0]).value", id);
+    return text.substring(0, text.indexOf(' '));
+  }
+
+  private static void type(String id, String text) {
+    WebElement box = browser.driver().findElement(By.id(id));
+    box.clear();
+    box.sendKeys(text);
+  }
+
+  private static void waitUntilGone(String selector) {
     new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(5))
-        .until(d -> !planned.equals(browser.script(cured)));
-    assertTrue(planned.compareTo((String) browser.script(cured)) < 0);
+        .until(d -> d.findElements(By.cssSelector(selector)).isEmpty());
   }
 
   @Test
@@ -110,7 +219,7 @@ class RunIT {
     waitFor(".run-title");
     browser.script("window.benchlore.project.fields.set({low: -10, high: -8})");
     waitFor("#answer .caution.danger");
-    assertFalse(browser.driver().findElements(By.id("run-low")).isEmpty());
+    assertFalse(browser.driver().findElements(By.id("night-low")).isEmpty());
     browser.script("window.benchlore.project.fields.set({low: 17, high: 21})");
     waitFor(".run-title");
   }
