@@ -65,7 +65,7 @@
     var first = after.value.steps.find(function (s) { return s.kind === 'WORK' && !done(s) && was.has(s.id) && was.get(s.id) !== s.slots[0].start; });
     var ends = [steps.end(after.value), steps.end(before.value)];
     var cured = ends[0] === ends[1] ? '' : 'All is fully cured ' + instead(ends[0], ends[1]) + '.';
-    if (first) { return first.title + ' can begin ' + instead(first.slots[0].start, was.get(first.id)) + '.' + (cured ? ' ' + cured : ''); }
+    if (first) { return first.title + (first.id.indexOf('coat-') === 0 ? ' can go on ' : ' can begin ') + instead(first.slots[0].start, was.get(first.id)) + '.' + (cured ? ' ' + cured : ''); }
     return cured || 'Nothing in the plan moves.';
   }
 
@@ -121,8 +121,8 @@
       n.humidity === undefined ? '' : [' at ', view.q(n.humidity, 'percent')], n.heated === false ? ', heater off' : ''), b);
   }
 
-  function list() {
-    return nights().length ? el('ul', { 'class': 'night-list', 'aria-label': 'Nights that were otherwise' }, nights().map(item)) : null;
+  function list(all) {
+    return all.length ? el('ul', { 'class': 'night-list', 'aria-label': 'Nights that were otherwise' }, all.map(item)) : null;
   }
 
   function box(id, words, value) {
@@ -152,22 +152,22 @@
       el('div', { 'class': 'night-add' }, el('p', null, el('label', { 'for': 'night-date' }, 'The night'), select), low, high, still, el('p', null, button)),
       el('p', { id: 'night-wrong', 'class': 'field-wrong', role: 'alert' }),
       told ? el('p', { 'class': 'night-told' }, told) : null,
-      list(),
+      list(nights()),
       el('p', { 'class': 'quiet' }, 'It counts from that afternoon, by way of the coldest hour at five, to the next afternoon. Every other day stays as planned; to change the room for good, stop running and change the form.'));
     fold.open = opened;
     fold.addEventListener('toggle', function () { opened = fold.open; });
     return fold;
   }
 
-  // Under a plan that is not run: only if there are any.
-  function listed() {
-    var there = list();
+  // Under a plan that is not run: only if there are any. Takes the nights as the address has them.
+  function listed(text) {
+    var there = list(planFile.nights(text));
     return there ? el('section', { 'class': 'nights' }, el('h2', null, 'Nights that were otherwise'), there) : null;
   }
 
   // For the drawing of the days: those the plan passes through.
-  function marks(plan) {
-    return nights().map(function (n) {
+  function marks(plan, text) {
+    return planFile.nights(text).map(function (n) {
       return { from: n.date + 'T21:00:00', at: shifted(n.date, 1) + 'T05:00:00', to: shifted(n.date, 1) + 'T07:00:00', label: shown(n.low) };
     }).filter(function (m) { return m.to > plan.steps[0].slots[0].start && m.from < steps.end(plan); });
   }

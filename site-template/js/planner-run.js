@@ -180,7 +180,7 @@
       var done = s.kind === 'WORK' ? isDone(s.id) : s.slots[0].end <= now();
       return el('li', { 'class': done ? 'run-is-done' : s.kind === 'WORK' ? '' : 'run-is-wait' }, el('span', { 'class': 'run-mark', 'aria-hidden': 'true' }, done ? '✓' : s.kind === 'WORK' ? '○' : '…'),
         el('span', null, s.title, done ? el('span', { 'class': 'hidden' }, ' (done)') : '', el('br'), el('span', { 'class': 'quiet' }, steps.when(s))));
-    })), steps.ladder(plan, week, nights.marks(plan)));
+    })), steps.ladder(plan, week, nights.marks(plan, project.fields.values.nights)));
   }
 
   window.benchlore.run = {

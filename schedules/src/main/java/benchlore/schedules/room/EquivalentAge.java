@@ -115,8 +115,12 @@ public final class EquivalentAge {
       int number = 0;
       int next = climate.nextOtherwise(start.toLocalDate(), 0);
       while (left > 0 && next <= MOST_DAYS && (next - number) * usual.seconds <= left) {
-        left = left - (next - number) * usual.seconds;
         Stretch other = other(next);
+        if (other.same(usual)) {
+          next = climate.nextOtherwise(start.toLocalDate(), next + 1);
+          continue;
+        }
+        left = left - (next - number) * usual.seconds;
         if (other.seconds >= left) {
           return OptionalDouble.of(other.until(left, next * 86_400.0));
         }
@@ -150,6 +154,15 @@ public final class EquivalentAge {
         sum = rates[i] * STEP_SECONDS + sum;
       }
       this.seconds = sum;
+    }
+
+    boolean same(Stretch other) {
+      for (int i = 0; i < STEPS_A_DAY; i++) {
+        if (rates[i] != other.rates[i]) {
+          return false;
+        }
+      }
+      return true;
     }
 
     /** Clock time at which this much of it has passed, from where the clock stood before. */
