@@ -13,7 +13,7 @@ final class FilmFaults {
 
   private FilmFaults() {}
 
-  /** Pictures by the fault's id. */
+  /** Pictures by the name a record asks for. */
   static Map<String, Consumer<FaultCanvas>> all() {
     return Map.ofEntries(
         Map.entry("orange-peel", c -> c.film().all(9, 3.6, 4.9, (x, y, r) -> dimple(c, x, y, r))),

@@ -14,7 +14,7 @@ final class WoodFaults {
 
   private WoodFaults() {}
 
-  /** Pictures by the fault's id. */
+  /** Pictures by the name a record asks for. */
   static Map<String, Consumer<FaultCanvas>> all() {
     return Map.ofEntries(
         Map.entry("tear-out", WoodFaults::tearOut),

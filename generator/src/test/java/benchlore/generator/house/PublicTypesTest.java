@@ -23,9 +23,9 @@ final class PublicTypesTest {
           Map.entry("generator.browser", 2),
           Map.entry("generator.cli", 1),
           Map.entry("generator.export", 6),
-          // Six describe a tool to scale: its parts, their forms and materials. Five more say what
-          // joint, edge, sheen or sketch is wanted.
-          Map.entry("generator.drawing", 19),
+          // Six describe a tool to scale: its parts, their forms and materials. Four more say what
+          // joint, edge or sheen is wanted.
+          Map.entry("generator.drawing", 18),
           Map.entry("generator.find", 5),
           Map.entry("generator.json", 3),
           Map.entry("generator.library", 15),
