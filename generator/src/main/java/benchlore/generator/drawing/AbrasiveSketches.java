@@ -1,10 +1,41 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of abrading wood and film. */
 final class AbrasiveSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "scratches-replaced",
+              216,
+              AbrasiveSketches::grits,
+              "Three sections: coarse scratches; finer ones between the bottoms of coarse "
+                  + "ones; fine ones alone. Under each the face with a pencil scribble: whole, "
+                  + "partly left, gone."),
+          new ShopSketch(
+              "blocks-for-a-profile",
+              198,
+              AbrasiveSketches::profile,
+              "The end of a moulding with a dowel wrapped in paper in its hollow and a "
+                  + "hollowed block on its bead. Beside it fingers behind paper round off a sharp "
+                  + "edge, crossed out."),
+          new ShopSketch(
+              "rubbed-to-satin",
+              172,
+              AbrasiveSketches::rubbing,
+              "A finished panel from above. A block goes straight from end to end, each "
+                  + "stroke half over the last; a strip along each edge is left for the end."),
+          new ShopSketch(
+              "quarter-turns",
+              164,
+              AbrasiveSketches::quarterTurns,
+              "Four squares of film: lines one way; finer lines across them with two old "
+                  + "ones left; the finest lines the first way; polished to a mirror."));
+
   private AbrasiveSketches() {}
 
-  static void grits(Svg svg) {
+  private static void grits(Svg svg) {
     String[] names = {"coarse grit", "next: too soon", "next: done"};
     String[] marks = {"pencil scribble", "some left: go on", "gone: next grit"};
     for (int i = 0; i < names.length; i++) {
@@ -41,7 +72,7 @@ final class AbrasiveSketches {
         + "Z";
   }
 
-  static void profile(Svg svg) {
+  private static void profile(Svg svg) {
     svg.path(
         "drw-stock", "M12 150V72H34A36 36 0 0 0 70 108H112A26 26 0 0 1 164 108H176V124H190V150Z");
     Hatch.level(svg, 18, 184, 130, 148);
@@ -68,7 +99,7 @@ final class AbrasiveSketches {
     svg.text("middle", 160, 190, "always along the length, few strokes, then look");
   }
 
-  static void rubbing(Svg svg) {
+  private static void rubbing(Svg svg) {
     Hatch.block(svg, 16, 16, 288, 116);
     svg.rect("drw-film", 16, 16, 288, 116);
     svg.line("drw-removed", 16, 30, 304, 30);
@@ -82,10 +113,11 @@ final class AbrasiveSketches {
     Arrows.movement(svg, new Point(186, 90), new Point(294, 90));
     svg.text("middle", 155, 94, "half over");
     svg.text("middle", 160, 150, "end to end with the grain, half over the last");
-    svg.text("middle", 160, 164, "no circles; edges last, lightly: they wear through");
+    svg.text("middle", 160, 164, "no circles; go lightly on edges: they wear through");
+    svg.text("end", 298, 27, "edges last");
   }
 
-  static void quarterTurns(Svg svg) {
+  private static void quarterTurns(Svg svg) {
     String[] names = {"first grit", "quarter turn", "turn back", "polish"};
     for (int i = 0; i < names.length; i++) {
       double x = 6 + i * 79;

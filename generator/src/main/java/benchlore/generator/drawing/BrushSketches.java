@@ -1,10 +1,42 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of finishes put on by brush and cloth. */
 final class BrushSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "brushed-and-tipped",
+              262,
+              BrushSketches::brushing,
+              "A brush dipped by a third; a panel from above with stripes of finish laid "
+                  + "across the grain, then spread along it. Below, from the side, a nearly empty "
+                  + "upright brush lands, glides over the film and lifts off."),
+          new ShopSketch(
+              "wet-edge",
+              218,
+              BrushSketches::wetEdge,
+              "A panel from above, brushed in strips along its length, each just into the "
+                  + "wet edge of the last. Below, two sections: over a wet edge the film flows "
+                  + "level; over a set one it stands in a ridge, crossed out."),
+          new ShopSketch(
+              "wiped-thin",
+              220,
+              BrushSketches::wiping,
+              "A panel from above: a folded cloth goes along the grain, off both ends, each "
+                  + "stroke half over the last. Below, two sections: a thin film, and a thick one "
+                  + "that sags, crossed out."),
+          new ShopSketch(
+              "oil-wiped-off",
+              188,
+              BrushSketches::oiling,
+              "Three sections of wood: oil floods the face; it soaks in; a dry cloth wipes "
+                  + "off all that is left on top."));
+
   private BrushSketches() {}
 
-  static void brushing(Svg svg) {
+  private static void brushing(Svg svg) {
     load(svg);
     Hatch.block(svg, 118, 26, 90, 74);
     for (double x : new double[] {124, 152, 180}) {
@@ -44,7 +76,7 @@ final class BrushSketches {
     svg.text("middle", 160, 252, "then tip off: almost empty, one light stroke, end to end");
   }
 
-  static void wetEdge(Svg svg) {
+  private static void wetEdge(Svg svg) {
     Hatch.block(svg, 16, 14, 288, 108);
     svg.rect("drw-film", 16, 14, 288, 32);
     svg.rect("drw-film", 16, 46, 288, 32);
@@ -66,7 +98,7 @@ final class BrushSketches {
     Crossed.out(svg, 206, 166, 68, 42);
   }
 
-  static void wiping(Svg svg) {
+  private static void wiping(Svg svg) {
     Hatch.block(svg, 30, 14, 260, 96);
     svg.rect("drw-film", 30, 14, 260, 30);
     svg.rect("drw-film", 30, 44, 260, 16);
@@ -90,7 +122,7 @@ final class BrushSketches {
     svg.text("middle", 235, 210, "not one thick one");
   }
 
-  static void oiling(Svg svg) {
+  private static void oiling(Svg svg) {
     String[] names = {"flood it", "wait: it soaks in", "wipe it all off"};
     double[] soaked = {4, 20, 26};
     for (int i = 0; i < names.length; i++) {

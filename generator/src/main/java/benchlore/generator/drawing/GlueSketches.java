@@ -1,10 +1,36 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of glue: closing a joint, cleaning it, keeping oil out of it. */
 final class GlueSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "beads-lifted",
+              160,
+              GlueSketches::beads,
+              "Three sections of a glued joint: a wet bead wiped with a wet cloth; half-set "
+                  + "glue smeared into the pores, crossed out; a leathery bead lifted by a flat "
+                  + "chisel."),
+          new ShopSketch(
+              "edge-glue-up",
+              302,
+              GlueSketches::edgeJoint,
+              "Above, the end of four boards with beads of glue at each joint, one clamp "
+                  + "over them and the next under them. Below, the panel from above: clamps over "
+                  + "and under in turn, a caul across the end, a V drawn across the boards."),
+          new ShopSketch(
+              "oil-kept-out",
+              162,
+              GlueSketches::oily,
+              "Four sections of oily wood: a fresh shaving taken; the face wiped; glue on "
+                  + "both faces and closed; and, crossed out, a face left so long that oil has "
+                  + "come back."));
+
   private GlueSketches() {}
 
-  static void beads(Svg svg) {
+  private static void beads(Svg svg) {
     String[] names = {"wet", "half set", "leathery"};
     String[] more = {"wipe at once", "hands off:", "lift it off"};
     for (int i = 0; i < names.length; i++) {
@@ -31,7 +57,7 @@ final class GlueSketches {
     svg.text("middle", 266, 150, "chisel laid flat");
   }
 
-  static void edgeJoint(Svg svg) {
+  private static void edgeJoint(Svg svg) {
     far(svg);
     double[] rings = {-1, 1, -1, 1};
     for (int i = 0; i < rings.length; i++) {
@@ -72,7 +98,7 @@ final class GlueSketches {
 
   /** From above: clamps in turn over and under, a V across the boards, cauls over the ends. */
   private static void panel(Svg svg) {
-    for (double x : new double[] {112, 222}) {
+    for (double x : new double[] {112, 206}) {
       svg.rect("drw-ghost", x, 148, 10, 128);
     }
     for (double y = 160; y < 264; y += 26) {
@@ -83,18 +109,20 @@ final class GlueSketches {
         svg.circle("drw-glue", x, y, 2.2);
       }
     }
-    svg.path("drw-pencil drw-thick", new Trail(88, 164).to(140, 260).to(160, 164).open());
-    for (double x : new double[] {56, 166, 272}) {
+    svg.path("drw-pencil drw-thick", new Trail(84, 164).to(116, 260).to(148, 164).open());
+    for (double x : new double[] {64, 159, 252}) {
       svg.rect("drw-metal", x, 148, 10, 128);
     }
     svg.rect("drw-wood", 32, 156, 14, 112);
+    svg.rect("drw-wood", 274, 156, 14, 112);
     svg.text("middle", 39, 294, "caul");
+    svg.text("middle", 281, 294, "caul");
     svg.text("middle", 117, 294, "below");
-    svg.text("middle", 171, 294, "above");
-    svg.text("middle", 227, 294, "below");
+    svg.text("middle", 164, 294, "above");
+    svg.text("middle", 211, 294, "below");
   }
 
-  static void oily(Svg svg) {
+  private static void oily(Svg svg) {
     String[] names = {"fresh cut", "wipe, dry", "glue now", "too late"};
     for (int i = 0; i < names.length; i++) {
       double x = 6 + i * 79;

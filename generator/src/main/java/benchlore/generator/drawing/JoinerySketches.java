@@ -1,10 +1,35 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of wood that must be free to move, and of wood let into wood. */
 final class JoinerySketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "chip-let-in",
+              168,
+              JoinerySketches::chip,
+              "Three sections: wood torn out; the hole pared to slanting ends with a "
+                  + "fitting piece above it; the piece glued in and pared flush."),
+          new ShopSketch(
+              "breadboard-free",
+              260,
+              JoinerySketches::breadboard,
+              "A breadboard end from above with its three tenons showing: the middle one "
+                  + "glued, the outer ones free, their pins in slots across the width. Arrows "
+                  + "show the top moving both ways."),
+          new ShopSketch(
+              "panel-loose",
+              264,
+              JoinerySketches::panel,
+              "Above, a framed door: glue at the corners of the frame only, the panel "
+                  + "pinned at the middle of its top and bottom. Below, a section across it: room "
+                  + "beside the panel in both grooves."));
+
   private JoinerySketches() {}
 
-  static void chip(Svg svg) {
+  private static void chip(Svg svg) {
     String[] names = {"torn out", "pare it clean", "glue in, pare flush"};
     for (int i = 0; i < names.length; i++) {
       svg.text("middle", 54 + i * 106, 124, names[i]);
@@ -28,7 +53,7 @@ final class JoinerySketches {
     svg.text("middle", 160, 160, "pare from both ends towards the middle");
   }
 
-  static void breadboard(Svg svg) {
+  private static void breadboard(Svg svg) {
     svg.rect("drw-stock", 16, 36, 150, 168);
     Hatch.level(svg, 22, 160, 44, 202);
     svg.rect("drw-stock", 170, 32, 54, 176);
@@ -53,13 +78,13 @@ final class JoinerySketches {
     Arrows.pointer(svg, new Point(236, 172), new Point(203, 172));
     svg.text("start", 240, 64, "pin in a slot,");
     svg.text("start", 240, 78, "no glue");
-    svg.text("start", 240, 124, "glue here only");
+    svg.text("start", 240, 124, "glued");
     svg.text("start", 240, 168, "pin in a slot,");
     svg.text("start", 240, 182, "no glue");
     svg.text("middle", 160, 252, "seen from above, as if the end board were glass");
   }
 
-  static void panel(Svg svg) {
+  private static void panel(Svg svg) {
     svg.rect("drw-stock", 70, 12, 180, 132);
     svg.rect("drw-top", 100, 40, 120, 76);
     for (double x = 108; x < 220; x += 9) {

@@ -1,10 +1,40 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of getting wood and finish ready, and of measuring both. */
 final class ReadinessSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "grain-raised",
+              164,
+              ReadinessSketches::raisedGrain,
+              "Three sections of wood: fibres lying flat after sanding; standing up after "
+                  + "water; cut off by a block with paper."),
+          new ShopSketch(
+              "sticks-in-line",
+              190,
+              ReadinessSketches::stickers,
+              "Boards stacked on a flat base with sticks above one another, air between and "
+                  + "a weight on top. Beside it a board on sticks out of line, bent, crossed out."),
+          new ShopSketch(
+              "stream-breaks",
+              196,
+              ReadinessSketches::cup,
+              "A cup with a hole: filled to the brim in a pot; lifted clear with its stream "
+                  + "whole and a watch started; its stream broken and the watch stopped."),
+          new ShopSketch(
+              "comb-in-the-film",
+              190,
+              ReadinessSketches::comb,
+              "A section of a comb pressed through a wet film on to the wood. Some of its "
+                  + "teeth, each a little shorter than the last, reach the film; the others stay "
+                  + "dry."));
+
   private ReadinessSketches() {}
 
-  static void raisedGrain(Svg svg) {
+  private static void raisedGrain(Svg svg) {
     String[] names = {"sanded", "wetted, dried", "sanded once more"};
     String[] more = {"fibres lie flat", "they stand up", "cut off, no deeper"};
     for (int i = 0; i < names.length; i++) {
@@ -26,7 +56,7 @@ final class ReadinessSketches {
     svg.text("middle", 160, 156, "one even wetting, dry overnight, two light strokes");
   }
 
-  static void stickers(Svg svg) {
+  private static void stickers(Svg svg) {
     svg.rect("drw-iron", 34, 12, 120, 16);
     for (int board = 0; board < 4; board++) {
       double y = 28 + board * 26;
@@ -53,7 +83,7 @@ final class ReadinessSketches {
     svg.text("middle", 160, 182, "a weight on top keeps the upper boards flat");
   }
 
-  static void cup(Svg svg) {
+  private static void cup(Svg svg) {
     String[] names = {"fill to the brim", "lift clear: start", "first break: stop"};
     for (int i = 0; i < names.length; i++) {
       double x = 8 + i * 106;
@@ -86,7 +116,7 @@ final class ReadinessSketches {
     svg.line("drw-edge", x, y, x + 9 * Math.sin(turn), y - 9 * Math.cos(turn));
   }
 
-  static void comb(Svg svg) {
+  private static void comb(Svg svg) {
     Hatch.block(svg, 16, 122, 288, 26);
     svg.rect("drw-film", 16, 100, 288, 22);
     Trail outline = new Trail(40, 30).to(280, 30).to(280, 122).to(256, 122).to(256, 78);
@@ -103,8 +133,8 @@ final class ReadinessSketches {
     svg.text("end", 150, 48, "last wet");
     svg.text("start", 166, 48, "first dry");
     Arrows.movement(svg, new Point(160, 4), new Point(160, 26));
-    svg.text("start", 172, 20, "straight down, to the wood");
+    svg.text("start", 172, 20, "straight to the wood");
     svg.text("middle", 160, 168, "lift it straight up; the coat is thicker than");
-    svg.text("middle", 160, 182, "the dry tooth says and thinner than the wet one");
+    svg.text("middle", 160, 182, "the wet tooth says and thinner than the dry one");
   }
 }

@@ -1,6 +1,7 @@
 package benchlore.generator.drawing;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -17,14 +18,33 @@ final class SketchDrawing {
   // A 40 mm caul under clamps 200 mm apart: the cones meet in the glue line.
   private static final ClampSpread CLAMPS = new ClampSpread(30, 85, 200);
 
+  private static final List<List<ShopSketch>> SHOP =
+      List.of(
+          AbrasiveSketches.ALL,
+          BenchSketches.ALL,
+          BrushSketches.ALL,
+          CabinetSketches.ALL,
+          CncSketches.ALL,
+          FilmSketches.ALL,
+          FitSketches.ALL,
+          GlueSketches.ALL,
+          JoinerySketches.ALL,
+          MendSketches.ALL,
+          ReadinessSketches.ALL,
+          RouterSketches.ALL,
+          SafetySketches.ALL,
+          ScrewSketches.ALL,
+          SpraySketches.ALL,
+          SurfaceSketches.ALL);
+
   private static final Map<String, Picture> PICTURES = pictures();
 
   private SketchDrawing() {}
 
   private static Map<String, Picture> pictures() {
     Map<String, Picture> all = new TreeMap<>();
-    for (ShopSketch sketch : ShopSketch.ALL) {
-      all.put(sketch.name(), sketch::draw);
+    for (List<ShopSketch> sketches : SHOP) {
+      sketches.forEach(sketch -> all.put(sketch.name(), sketch::draw));
     }
     for (BoardCut cut : BoardCut.values()) {
       all.put(cut.word() + "-board", (title, ids) -> GrainDrawing.draw(cut, title, ids));
