@@ -3,7 +3,7 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.trade.ApplicationMethod;
 
 /**
  * Hands-on times that no other rule gives. All from memory of ordinary shop pace: time yourself

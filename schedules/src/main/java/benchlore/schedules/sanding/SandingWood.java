@@ -1,5 +1,7 @@
 package benchlore.schedules.sanding;
 
+import benchlore.schedules.trade.Pores;
+
 /**
  * The wood, as far as sanding asks.
  *

@@ -3,6 +3,7 @@ package benchlore.schedules.wood;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.trade.Pores;
 import java.util.Optional;
 
 /**
@@ -42,18 +43,6 @@ public record WoodData(
     boolean figuredOrBlotchy,
     boolean hardwood,
     boolean tannin) {
-  /** How the vessels of a wood lie in its rings. */
-  public enum Pores {
-    /** No vessels: conifers. */
-    NONE,
-    /** Small and even through the ring: maple, cherry, birch. */
-    DIFFUSE,
-    /** Large to small through the ring: walnut, butternut. */
-    SEMI_RING,
-    /** A row of large ones at the start of each ring: oak, ash, elm. */
-    RING
-  }
-
   /** Refuses nulls, a wrong unit and a figure no wood has. */
   public WoodData {
     check("specificGravity", specificGravity, 0.05, 1.5, Unit.RATIO);

@@ -7,7 +7,6 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.calendar.ShopWeek;
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.DryingMechanism;
 import benchlore.schedules.coating.FinishData;
@@ -25,6 +24,8 @@ import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.sanding.SandingTool;
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.Pores;
 import benchlore.schedules.wood.Place;
 import benchlore.schedules.wood.RingAngle;
 import benchlore.schedules.wood.WoodData;
@@ -116,7 +117,7 @@ final class Projects {
         of(7.1, Unit.PERCENT),
         Optional.empty(),
         Optional.empty(),
-        WoodData.Pores.DIFFUSE,
+        Pores.DIFFUSE_POROUS,
         false,
         true,
         true,

@@ -9,6 +9,7 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.trade.Pores;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.trade.Pores;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
