@@ -103,7 +103,7 @@ class SmallCalendarTest {
     Duration a = Duration.ofSeconds(one);
     TDuration small = TDuration.ofSeconds(one);
     assertEquals(a.isNegative(), small.isNegative());
-    assertEquals(a.toSeconds(), small.toSeconds());
+    assertEquals(a.getSeconds(), small.getSeconds());
     assertEquals(
         Integer.signum(a.compareTo(Duration.ofSeconds(other))),
         Integer.signum(small.compareTo(TDuration.ofSeconds(other))));

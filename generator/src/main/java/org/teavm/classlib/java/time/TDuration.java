@@ -17,7 +17,7 @@ public final class TDuration implements Comparable<TDuration> {
   }
 
   /** Whole seconds. */
-  public long toSeconds() {
+  public long getSeconds() {
     return seconds;
   }
 
