@@ -208,11 +208,12 @@
       changed(values);
     }
 
-    // Takes what an address says; returns what it could not use, in words.
-    function fromAddress(text) {
+    // What an address says of every field, and what of it could not be used, in words.
+    function readAddress(text) {
       var problems = [];
+      var said = {};
       var raw = text.replace(/^#/, '');
-      list.forEach(function (e) { values[e.name] = defaults[e.name]; });
+      list.forEach(function (e) { said[e.name] = defaults[e.name]; });
       if (raw.length > MOST_ADDRESS) {
         problems.push('The address is too long to be one of ours.');
         raw = '';
@@ -232,11 +233,18 @@
         if (problem) {
           problems.push(name(e) + ' ' + problem + '.');
         } else {
-          values[key] = value;
+          said[key] = value;
         }
       });
+      return { values: said, problems: problems };
+    }
+
+    // Takes what an address says; returns what it could not use.
+    function fromAddress(text) {
+      var read_ = readAddress(text);
+      Object.assign(values, read_.values);
       list.forEach(function (e) { write(e, values[e.name]); tell(e, ''); });
-      return problems;
+      return read_.problems;
     }
 
     function plain(text) {
@@ -269,6 +277,7 @@
       values: values,
       defaults: defaults,
       fromAddress: function (text) { var p = fromAddress(text); relabel(); return p; },
+      readAddress: readAddress,
       set: function (more) {
         Object.keys(more).filter(function (n) { return byName.has(n); }).forEach(function (n) { values[n] = more[n]; write(byName.get(n), more[n]); tell(byName.get(n), ''); });
         settle();

@@ -9,6 +9,7 @@
   var saved = window.benchlore.saved;
   var planFile = window.benchlore.planFile;
   var steps = window.benchlore.steps;
+  var kept = window.benchlore.kept;
   var run = window.benchlore.run;
   var tell = document.getElementById('plan-tell');
   var current = null; // {file, request, answer} of the plan shown
@@ -39,33 +40,15 @@
 
   function say(words) { tell.replaceChildren(words); }
 
-  // ---- kept plans
+  function name() { return fields.values.title.trim() || 'A plan of mine'; }
 
-  function list() {
-    var read = saved.read();
-    var box = document.getElementById('plan-list');
-    box.replaceChildren();
-    if (read.aside) { say('Plans kept here could not be read. They are not lost: they stand aside in this browser as “' + read.aside + '”.'); }
-    read.plans.forEach(function (p) {
-      var open = el('button', { type: 'button' }, p.name);
-      var drop = el('button', { type: 'button', 'class': 'quiet-button', 'aria-label': 'Forget ' + p.name }, 'Forget');
-      open.addEventListener('click', function () {
-        fields.fromAddress(p.address);
-        fields.set({});
-        if (p.run && Array.isArray(p.run.done)) { run.resume(p.run); }
-        say('“' + p.name + '” is open.');
-      });
-      drop.addEventListener('click', function () { saved.forget(p.name); list(); say('“' + p.name + '” is forgotten.'); });
-      box.append(el('li', null, open, drop));
-    });
-    document.getElementById('plan-kept').hidden = read.plans.length === 0;
-  }
-
-  function keep() {
-    var name = fields.values.title.trim() || 'A plan of mine';
-    say(saved.keep({ name: name, address: fields.address(), run: run.kept() || undefined }) ? '“' + name + '” is kept in this browser.'
-      : 'This browser keeps nothing for a page: save the plan as a file instead.');
-    list();
+  // A kept plan, with its ticks if it was being run.
+  function openKept(p) {
+    run.leave();
+    fields.fromAddress(p.address);
+    fields.set({});
+    if (p.run && Array.isArray(p.run.done)) { run.resume(p); }
+    say('“' + p.name + '” is open.');
   }
 
   // ---- files
@@ -82,7 +65,7 @@
     file.text().then(function (text) {
       var read = saved.fromYaml(text);
       if (read.problem) { say(read.problem + ' Nothing was changed.'); return; }
-      take(read.file);
+      if (take(read.file)) { kept.check(); }
     }, function () { say('The file could not be read. Nothing was changed.'); });
   }
 
@@ -94,6 +77,8 @@
       tell.replaceChildren(el('p', null, 'This plan file can\u2019t be used; nothing was changed.'), el('ul', null, problems.map(function (p) { return el('li', null, p); })));
       return false;
     }
+    run.leave();
+    kept.quiet();
     fields.set(Object.assign({}, fields.defaults, read.values));
     fields.answerNow();
     say('“' + read.values.title + '” is open.');
@@ -149,7 +134,7 @@
   });
 
   planFile.shop(planFile.of(fields.defaults));
-  button('plan-keep', keep);
+  button('plan-keep', kept.keep);
   button('plan-calendar', function () {
     if (current.answer.given) {
       download(current.file.id + '.ics', 'text/calendar', window.benchlore.calendar(current.file.id, current.file.title, current.answer.value));
@@ -170,15 +155,14 @@
     if (chooser.value) { begin(chooser.value); }
     chooser.value = '';
   });
-  list();
-  if (wanted) { begin(wanted[1]); }
   run.use({
     fields: fields,
     again: function () { fields.set({}); },
     say: say,
-    list: list,
-    name: function () { return fields.values.title.trim() || 'A plan of mine'; }
+    name: name
   });
+  kept.use({ fields: fields, say: say, open: openKept, name: name });
+  if (wanted) { begin(wanted[1]); }
 
   window.benchlore.project = {
     current: function () { return current; },

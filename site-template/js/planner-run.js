@@ -7,8 +7,10 @@
   var view = window.benchlore.view;
   var steps = window.benchlore.steps;
   var saved = window.benchlore.saved;
+  var kept = window.benchlore.kept;
   var el = view.el;
   var run = null; // {done: [{step, slots}]} while a plan is run
+  var mine = null; // the name it is kept under, which is this run's own
   var project = null;
   var ticking = 0;
 
@@ -40,8 +42,9 @@
   }
 
   function keep() {
-    saved.keep({ name: project.name(), address: project.fields.address(), run: run });
-    project.list();
+    if (project.name() !== mine) { mine = kept.claim(); }
+    saved.keep({ name: mine, address: project.fields.address(), run: run });
+    kept.list();
   }
 
   function start() {
@@ -53,8 +56,9 @@
   }
 
   // Goes on with a plan whose ticks were kept.
-  function resume(kept) {
-    run = { done: kept.done };
+  function resume(plan) {
+    run = { done: plan.run.done };
+    mine = plan.name;
     begin();
   }
 
@@ -69,6 +73,7 @@
 
   function stop() {
     run = null;
+    mine = null;
     window.clearInterval(ticking);
     document.body.classList.remove('running');
     document.getElementById('plan-run').textContent = 'Start now';
@@ -198,6 +203,9 @@
     },
     active: function () { return run !== null; },
     kept: function () { return run; },
+    owns: function (name) { return run !== null && name === mine; },
+    own: function (name) { if (run) { mine = name; } },
+    leave: function () { if (run) { stop(); } },
     progress: progress,
     screen: screen,
     rescue: rescue,

@@ -7,6 +7,7 @@
   var ASIDE = 'benchlore.plans.aside.';
   var VERSION = 1;
   var MOST = 200;
+  var LONGEST = 80; // letters of a name, as in the form
   var yaml = window.jsyaml;
 
   function storage() {
@@ -48,22 +49,47 @@
     var s = storage();
     if (!s) { return false; }
     try {
-      s.setItem(KEY, JSON.stringify({ version: VERSION, plans: plans.slice(0, MOST) }));
+      s.setItem(KEY, JSON.stringify({ version: VERSION, plans: plans }));
       return true;
     } catch (e) {
       return false; // storage full or switched off
     }
   }
 
-  // Keeps a plan under its name, in the place of one of the same name.
-  function keep(plan) {
-    var kept = read();
-    if (kept.aside === KEY) { return false; }
-    var plans = kept.plans.filter(function (p) { return p.name !== plan.name; });
-    return write([plan].concat(plans));
+  // The plan of a name, or null.
+  function find(name) { return read().plans.find(function (p) { return p.name === name; }) || null; }
+
+  // A name no kept plan has: the name itself, else "Cabinet 2", "Cabinet 3" and so on.
+  function free(name) {
+    if (!find(name)) { return name; }
+    var m = /^(.*\S) ([2-9]|[1-9]\d)$/.exec(name);
+    var base = m && find(m[1]) ? m[1] : name;
+    for (var n = 2; ; n++) {
+      var next = base.slice(0, LONGEST - 1 - String(n).length).trim() + ' ' + n;
+      if (!find(next)) { return next; }
+    }
   }
 
-  function forget(name) { return write(read().plans.filter(function (p) { return p.name !== name; })); }
+  // Keeps a plan under its name, in the place of one of the same name. Empty if it was kept, else why not.
+  function keep(plan) { return keepAt(plan, 0); }
+
+  function keepAt(plan, at) {
+    var kept = read();
+    var plans = kept.plans.filter(function (p) { return p.name !== plan.name; });
+    if (plans.length >= MOST) { return 'There are ' + MOST + ' plans here already: forget one first, or save this one as a file.'; }
+    plans.splice(at, 0, plan);
+    return kept.aside !== KEY && write(plans) ? '' : 'This browser keeps nothing for a page: save the plan as a file instead.';
+  }
+
+  // Takes a plan out of the list: {plan, at}, so that it can be put back; null if it could not be.
+  function forget(name) {
+    var plans = read().plans;
+    var at = plans.findIndex(function (p) { return p.name === name; });
+    if (at < 0) { return null; }
+    var gone = { plan: plans[at], at: at };
+    plans.splice(at, 1);
+    return write(plans) ? gone : null;
+  }
 
   function toYaml(file) {
     return '# yaml-language-server: $schema=../schema/plans.schema.json\n' +
@@ -81,5 +107,5 @@
     }
   }
 
-  window.benchlore.saved = { read: read, keep: keep, forget: forget, toYaml: toYaml, fromYaml: fromYaml };
+  window.benchlore.saved = { read: read, find: find, free: free, keep: keep, keepAt: keepAt, forget: forget, toYaml: toYaml, fromYaml: fromYaml };
 }());

@@ -3,10 +3,8 @@ package benchlore.generator.drawing;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -22,7 +20,6 @@ public final class DayLadder {
   private static final double ROW = 34;
   private static final double GAP_ROW = 24;
   private static final double TOP = 26;
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
 
   /**
    * A stretch of local time.
@@ -72,7 +69,7 @@ public final class DayLadder {
   }
 
   /**
-   * Draws the ladder.
+   * Draws the ladder, for a page: its days are marked so that the page's script may rewrite them.
    *
    * @param request what to draw
    * @param title its title
@@ -81,7 +78,8 @@ public final class DayLadder {
    */
   public static String draw(Request request, String title, String idPrefix) {
     SortedSet<LocalDate> days = days(request);
-    Svg svg = Svg.titled(WIDTH, height(days), new Label(idPrefix, title, words(request, days)));
+    String words = words(request, days);
+    Svg svg = Svg.titledHtml(WIDTH, height(days), new Label(idPrefix, title, words), words);
     new DayLadder(request, svg).rows(days);
     return svg.end();
   }
@@ -91,9 +89,9 @@ public final class DayLadder {
         + " pieces of work on "
         + days.size()
         + " days from "
-        + DAY.format(days.first())
+        + Svg.dayHtml(days.first())
         + " to "
-        + DAY.format(days.last())
+        + Svg.dayHtml(days.last())
         + ", each day a bar from midnight to midnight; the numbers are those of the steps below.";
   }
 
@@ -147,7 +145,7 @@ public final class DayLadder {
     svg.rect("lad-day", LEFT, y, 24 * HOUR, ROW - 10);
     svg.rect("lad-night", LEFT, y, 7 * HOUR, ROW - 10);
     svg.rect("lad-night", LEFT + 21 * HOUR, y, 3 * HOUR, ROW - 10);
-    svg.text("start", 4, y + 16, DAY.format(day));
+    svg.day("start", 4, y + 16, day);
     for (Stretch open : request.shop()) {
       band("lad-shop", open, day, y, ROW - 10);
     }

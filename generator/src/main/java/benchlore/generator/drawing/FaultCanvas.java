@@ -37,7 +37,7 @@ final class FaultCanvas {
 
   /** A bare face, grain running across. */
   FaultCanvas wood() {
-    return face("drw-stock").grain(LOW + 5, HIGH, 9);
+    return face("drw-board").grain(LOW + 5, HIGH, 9);
   }
 
   /** A plain face. */
@@ -51,7 +51,7 @@ final class FaultCanvas {
   /** Grain lines from side to side. */
   FaultCanvas grain(double from, double to, double step) {
     for (double y = from; y < to; y += step) {
-      wave("drw-hatch", y, 1.3, 31);
+      wave("drw-board-grain", y, 1.3, 31);
     }
     return this;
   }
@@ -63,7 +63,7 @@ final class FaultCanvas {
       trail.to(top[i], top[i + 1]);
     }
     trail.to(top[top.length - 2], bottom).to(top[0], bottom);
-    return path("drw-stock", trail.closed());
+    return path("drw-board", trail.closed());
   }
 
   /** A smooth line from side to side. */

@@ -51,7 +51,7 @@ final class FilmFaults {
     c.film()
         .each(
             (x, y, r) ->
-                c.circle(RIM, x, y, r).circle("drw-stock", x, y, r * .66).circle(HOLE, x, y, .9),
+                c.circle(RIM, x, y, r).circle("drw-board", x, y, r * .66).circle(HOLE, x, y, .9),
             26,
             24,
             11,
@@ -196,8 +196,8 @@ final class FilmFaults {
   }
 
   private static void rubThrough(FaultCanvas c) {
-    c.film().blob("drw-stock", 88, 88, 26).blob("drw-stock", 40, 90, 9);
-    c.line("drw-hatch", 66, 84, 91, 83).line("drw-hatch", 72, 76, 91, 75);
+    c.film().blob("drw-board", 88, 88, 26).blob("drw-board", 40, 90, 9);
+    c.line("drw-board-grain", 66, 84, 91, 83).line("drw-board-grain", 72, 76, 91, 75);
   }
 
   private static void rust(FaultCanvas c, double x, double y, double r) {

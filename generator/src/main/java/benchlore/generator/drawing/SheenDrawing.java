@@ -44,7 +44,7 @@ final class SheenDrawing {
     double half = TOP + HIGH / 2;
     BlurredPanes level = new BlurredPanes(middle - 62, middle + 62, BAR, along);
     BlurredPanes upright = new BlurredPanes(half - 52, half + 52, BAR, spread);
-    svg.rect("drw-film", LEFT, TOP, WIDE, HIGH);
+    svg.rect("drw-sheen", LEFT, TOP, WIDE, HIGH);
     FilmGrain.draw(svg, new Box(LEFT, TOP, LEFT + WIDE, TOP + HIGH));
     svg.light(id, new Box(LEFT, TOP, LEFT + WIDE, TOP + HIGH), level, upright, BRIGHTEST);
     if (swatch.rubbed()) {

@@ -1,13 +1,24 @@
 package benchlore.generator.drawing;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
 /** Writes SVG: classes for looks, attributes for geometry only. */
 final class Svg {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
+
   private final StringBuilder out = new StringBuilder();
 
   private Svg() {}
 
   /** A drawing that stands alone and is read out by its title and description. */
   static Svg titled(double width, double height, Label label) {
+    return titledHtml(width, height, label, escape(label.description()));
+  }
+
+  /** The same for a page alone: the description is HTML, so that days in it may be rewritten. */
+  static Svg titledHtml(double width, double height, Label label, String description) {
     Svg svg = new Svg();
     String t = label.idPrefix() + "-t";
     String d = label.idPrefix() + "-d";
@@ -16,7 +27,7 @@ final class Svg {
     svg.out.append("\" role=\"img\" aria-labelledby=\"").append(t).append(' ').append(d);
     svg.out.append("\"><title id=\"").append(t).append("\">").append(escape(label.title()));
     svg.out.append("</title><desc id=\"").append(d).append("\">");
-    svg.out.append(escape(label.description())).append("</desc>");
+    svg.out.append(description).append("</desc>");
     return svg;
   }
 
@@ -69,6 +80,19 @@ final class Svg {
     place(anchor, x, y);
     out.append(escape(words)).append("</text>");
     return this;
+  }
+
+  /** A day, written out; a page's script may put it the reader's own way. */
+  Svg day(String anchor, double x, double y, LocalDate day) {
+    out.append("<text class=\"drw-text\" data-at=\"").append(day).append("\" data-as=\"short\"");
+    place(anchor, x, y);
+    out.append(DAY.format(day)).append("</text>");
+    return this;
+  }
+
+  /** The same in a description. */
+  static String dayHtml(LocalDate day) {
+    return "<time datetime=\"" + day + "\" data-as=\"short\">" + DAY.format(day) + "</time>";
   }
 
   /** A step's number, light on a dark block. */

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 final class WoodFaults {
   private static final String HOLE = "drw-hole";
   private static final String DARK = "drw-scorch";
-  private static final String WOOD = "drw-stock";
+  private static final String WOOD = "drw-board";
   private static final String RING = "drw-ring";
   private static final String CRACK = "drw-crack";
   private static final String TRUE = "drw-edge";
@@ -82,8 +82,8 @@ final class WoodFaults {
 
   private static void chipOut(FaultCanvas c) {
     c.path(WOOD, "M5 22L70 22L74 30L68 36L80 43L72 52L84 60L76 68L82 76L5 76Z");
-    c.line("drw-hatch", 8, 33, 64, 33).line("drw-hatch", 8, 45, 74, 44);
-    c.line("drw-hatch", 8, 57, 72, 57).line("drw-hatch", 8, 67, 72, 67);
+    c.line("drw-board-grain", 8, 33, 64, 33).line("drw-board-grain", 8, 45, 74, 44);
+    c.line("drw-board-grain", 8, 57, 72, 57).line("drw-board-grain", 8, 67, 72, 67);
     c.line(CRACK, 68, 36, 50, 37).line(CRACK, 72, 52, 48, 51).line(CRACK, 76, 68, 58, 68);
     c.line("drw-dim", 86, 10, 86, 86);
   }
@@ -99,7 +99,7 @@ final class WoodFaults {
       top.append("q6.14 9 12.28 0");
     }
     c.path(WOOD, top + "L91 76L5 76Z").line(TRUE, 5, 38, 91, 38);
-    c.line("drw-hatch", 9, 56, 60, 57).line("drw-hatch", 30, 67, 88, 66);
+    c.line("drw-board-grain", 9, 56, 60, 57).line("drw-board-grain", 30, 67, 88, 66);
   }
 
   private static void chatter(FaultCanvas c) {
@@ -112,12 +112,12 @@ final class WoodFaults {
   private static void passSteps(FaultCanvas c) {
     c.section(78, 5, 44, 26, 36, 26, 44, 48, 36, 48, 44, 70, 36, 70, 44, 91, 36);
     c.line(TRUE, 5, 34, 91, 34);
-    c.line("drw-hatch", 9, 56, 60, 57).line("drw-hatch", 30, 67, 88, 66);
+    c.line("drw-board-grain", 9, 56, 60, 57).line("drw-board-grain", 30, 67, 88, 66);
   }
 
   private static void snipe(FaultCanvas c) {
     c.section(74, 5, 40, 62, 40, 63, 44, 76, 47, 91, 46).line(TRUE, 5, 37, 91, 37);
-    c.line("drw-hatch", 8, 52, 88, 54).line("drw-hatch", 8, 63, 88, 64);
+    c.line("drw-board-grain", 8, 52, 88, 54).line("drw-board-grain", 8, 63, 88, 64);
   }
 
   private static void raisedGrain(FaultCanvas c) {
@@ -208,17 +208,17 @@ final class WoodFaults {
 
   private static void bow(FaultCanvas c) {
     c.path(WOOD, "M3 60Q48 22 93 60L93 68Q48 30 3 68Z").line(TRUE, 3, 69.5, 93, 69.5);
-    c.path("drw-hatch", "M6 62Q48 26 90 62");
+    c.path("drw-board-grain", "M6 62Q48 26 90 62");
   }
 
   private static void crook(FaultCanvas c) {
     c.path(WOOD, "M4 30Q48 52 92 30L92 58Q48 80 4 58Z").line(TRUE, 4, 28, 92, 28);
-    c.path("drw-hatch", "M4 37Q48 59 92 37M4 44Q48 66 92 44M4 51Q48 73 92 51");
+    c.path("drw-board-grain", "M4 37Q48 59 92 37M4 44Q48 66 92 44M4 51Q48 73 92 51");
   }
 
   private static void twist(FaultCanvas c) {
     c.path(WOOD, "M8 62L30 78Q60 62 92 62L70 26Q40 52 8 62Z");
-    c.path("drw-hatch", "M15 67Q46 55 77 38M23 73Q54 58 85 50");
+    c.path("drw-board-grain", "M15 67Q46 55 77 38M23 73Q54 58 85 50");
     c.line(TRUE, 4, 59, 33, 80).line(TRUE, 68, 22, 94, 65);
   }
 
@@ -229,8 +229,8 @@ final class WoodFaults {
 
   private static void starved(FaultCanvas c) {
     c.path(WOOD, "M5 10L91 10L91 36L5 36Z").path(WOOD, "M5 60L91 60L91 86L5 86Z");
-    c.line("drw-hatch", 8, 18, 88, 19).line("drw-hatch", 8, 27, 88, 27);
-    c.line("drw-hatch", 8, 69, 88, 69).line("drw-hatch", 8, 78, 88, 77);
+    c.line("drw-board-grain", 8, 18, 88, 19).line("drw-board-grain", 8, 27, 88, 27);
+    c.line("drw-board-grain", 8, 69, 88, 69).line("drw-board-grain", 8, 78, 88, 77);
     for (double x = 12; x < 86; x += c.any(9, 20)) {
       c.circle("drw-film-deep", x, 37, 1.7).circle("drw-film-deep", x + 3, 59, 1.4);
     }
@@ -239,7 +239,9 @@ final class WoodFaults {
   private static void seam(FaultCanvas c, double deep) {
     double y = 42 + deep;
     c.section(78, 5, 42, 42, 42, 48, y, 48, y).section(78, 48, y, 48, y, 54, 42, 91, 42);
-    c.line("drw-hatch", 9, 54, 44, 55).line("drw-hatch", 52, 66, 88, 65).line(CRACK, 48, y, 48, 78);
+    c.line("drw-board-grain", 9, 54, 44, 55)
+        .line("drw-board-grain", 52, 66, 88, 65)
+        .line(CRACK, 48, y, 48, 78);
     c.line(TRUE, 5, 40, 91, 40);
   }
 

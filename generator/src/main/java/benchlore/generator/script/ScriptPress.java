@@ -39,6 +39,9 @@ public final class ScriptPress {
       EngineEntry.room;
       """;
 
+  private static final String HEAD =
+      "// Parts come from the TeaVM class library, Apache License 2.0: see vendor/README.md.\n";
+
   private ScriptPress() {}
 
   /**
@@ -62,7 +65,7 @@ public final class ScriptPress {
     ClassTable.rewrite(tree);
     StaticFields.rewrite(tree);
     TextPool.rewrite(tree);
-    return optimise(tree.text());
+    return HEAD + optimise(tree.text());
   }
 
   private static String optimise(String script) throws IOException {

@@ -65,17 +65,17 @@ final class PlanPage {
     values.put("days", days(plan));
   }
 
-  /** One line for lists: when it ends, how much work. */
+  /** One line of HTML for lists: when it ends, how much work. */
   String shortly() {
     if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
       ProjectPlan plan = given.value();
       return Display.hours(plan.workSeconds())
           + " of work, "
-          + Moments.day(plan.start().toLocalDate())
+          + Moments.dayHtml(plan.start().toLocalDate())
           + " to "
-          + Moments.day(plan.end().toLocalDate());
+          + Moments.dayHtml(plan.end().toLocalDate());
     }
-    return "Can't be done as asked";
+    return "Can&#39;t be done as asked";
   }
 
   private List<Entry> materials() {

@@ -39,11 +39,12 @@ public final class Site {
   private final Pictures pictures;
   private final SortedMap<String, byte[]> files = new TreeMap<>();
 
-  private Site(Content content, Path template) {
+  private Site(Content content, Path template) throws IOException {
     this.content = content;
     this.template = template;
     this.templates = new Templates(template.resolve("pages"));
-    this.pictures = new Pictures(content.library(), content.drawings());
+    String looks = Files.readString(template.resolve("css/drawing.css"));
+    this.pictures = new Pictures(content.library(), content.drawings(), new PictureStyle(looks));
   }
 
   /**

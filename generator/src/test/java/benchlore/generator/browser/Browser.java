@@ -141,6 +141,11 @@ final class Browser implements AutoCloseable, AfterEachCallback, AfterAllCallbac
         Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme.css()))));
   }
 
+  /** The language dates and figures are written in. */
+  void locale(String tag) {
+    driver.executeCdpCommand("Emulation.setLocaleOverride", Map.of("locale", tag));
+  }
+
   void scriptsOff() {
     driver.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
   }

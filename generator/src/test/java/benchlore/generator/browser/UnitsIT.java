@@ -1,6 +1,7 @@
 package benchlore.generator.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +24,11 @@ class UnitsIT {
       """;
   private static final String SAY =
       "return window.benchlore.units.text(arguments[0], arguments[1], arguments[2])";
+
+  private static final String DAYS =
+      """
+      return [...document.querySelectorAll('.ladder text[data-as], .ladder desc time, .glance time')]
+        .map(e => e.textContent)""";
 
   private static final SiteFolder site = SiteFolder.fromBuild();
   @RegisterExtension static final Browser browser = Browser.watching(site);
@@ -90,5 +96,30 @@ class UnitsIT {
 
   private static Object say(double low, double high, String unit) {
     return browser.script(SAY, low, high, unit);
+  }
+
+  /** A plan's drawn days, their description and its text follow the reader's language alike. */
+  @Test
+  void drawnDaysAreWrittenTheReadersWay() {
+    String page = site.address("plans/day-boat-cabin-panels.html");
+    browser.locale("en-GB");
+    browser.open(page);
+    List<?> british = (List<?>) browser.script(DAYS);
+    assertTrue(british.size() > 6, british.toString());
+    assertTrue(
+        british.stream().allMatch(d -> ((String) d).matches("[A-Z][a-z]{2},? \\d.*")),
+        british.toString());
+    browser.locale("en-US");
+    browser.open(page);
+    List<?> american = (List<?>) browser.script(DAYS);
+    String clock = browser.text(".step-when time");
+    String read = browser.driver().findElement(By.cssSelector(".ladder svg")).getAccessibleName();
+    browser.locale("en-GB");
+    assertTrue(read.matches("(?s).* from [A-Z][a-z]{2}, [A-Z][a-z]+ \\d.*"), read);
+    assertEquals(british.size(), american.size());
+    assertTrue(
+        american.stream().allMatch(d -> ((String) d).matches("[A-Z][a-z]{2}, [A-Z][a-z]+ \\d.*")),
+        american.toString());
+    assertTrue(clock.matches("\\d+:\\d\\d.[AP]M"), clock);
   }
 }

@@ -7,17 +7,24 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Every material's outline stands out from the paper, on a bright screen, a dark one and paper. */
+/**
+ * Every outline stands out from what it lies on, on a bright screen, a dark one and paper: the
+ * page, the panel small pictures stand on, wood and film.
+ */
 class MaterialColoursTest {
   private static final Path CSS = Path.of("..", "site-template", "css", "drawing.css");
+  private static final Path SITE = Path.of("..", "site-template", "css", "site.css");
+  private static final Pattern PANEL = Pattern.compile("--picture: (#[0-9a-f]{6});");
   private static final Pattern BLOCK =
       Pattern.compile("(?:@media ([^{]*?) \\{\\s*)?:root \\{([^}]*)\\}");
   private static final Pattern COLOUR = Pattern.compile("--drw-([a-z-]+): (#[0-9a-f]{6}|\\w+);");
@@ -65,6 +72,44 @@ class MaterialColoursTest {
         double[] line = rgb(mode.getValue().get(stroke.group(1)));
         double ratio = contrast(mixed(line, paper, cover), paper);
         assertTrue(ratio >= 3, () -> material + " in '" + mode.getKey() + "': " + ratio);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "metal-line",
+    "stock-line",
+    "board-line",
+    "brass-line",
+    "wood-line",
+    "body-line",
+    "dark-line",
+    "glass-line",
+    "cloth-line",
+    "edge",
+    "ink",
+    "dim"
+  })
+  void outlinesStandOutFromWhatSmallPicturesStandOn(String line) throws IOException {
+    List<String> panels =
+        PANEL.matcher(Files.readString(SITE)).results().map(m -> m.group(1)).toList();
+    assertEquals(2, panels.size(), "one for a bright screen, one for a dark one");
+    List<String> screens = List.of("", "(prefers-color-scheme: dark)");
+    for (int i = 0; i < screens.size(); i++) {
+      String colour = modes().get(screens.get(i)).get(line);
+      double ratio = contrast(rgb(colour), rgb(panels.get(i)));
+      assertTrue(ratio >= 3, line + " '" + screens.get(i) + "': " + ratio);
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"crack, board", "crack, film", "board-line, board", "film-line, film"})
+  void whatIsDrawnOnWoodAndFilmStandsOut(String line, String ground) throws IOException {
+    for (Map.Entry<String, Map<String, String>> mode : modes().entrySet()) {
+      if (!mode.getKey().contains("forced-colors")) {
+        double ratio = contrast(rgb(mode.getValue().get(line)), rgb(mode.getValue().get(ground)));
+        assertTrue(ratio >= 3, () -> line + " in '" + mode.getKey() + "': " + ratio);
       }
     }
   }
