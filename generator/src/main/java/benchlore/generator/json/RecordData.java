@@ -28,6 +28,7 @@ final class RecordData {
         f.optionalDatum("movementRadial"),
         f.optionalDatum("movementTangential"),
         f.word("pores", Pores.values()),
+        f.flag("openGrained"),
         f.flag("oily"),
         f.flag("figuredOrBlotchy"),
         f.flag("hardwood"),

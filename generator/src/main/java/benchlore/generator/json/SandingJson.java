@@ -40,6 +40,7 @@ final class SandingJson {
             wood.number("hardnessNewton"),
             wood.number("densityKilogramPerCubicMetre"),
             wood.word("pores", Pores.values()),
+            wood.flag("openGrained"),
             wood.flag("figured"),
             wood.flag("resinous")),
         new SandingArea(area.number("totalSquareMetre"), area.number("endGrainSquareMetre")),

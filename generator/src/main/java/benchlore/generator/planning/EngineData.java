@@ -57,6 +57,7 @@ public final class EngineData {
         f.optionalDatum("movement-radial"),
         f.optionalDatum("movement-tangential"),
         pores(f.words("pores")),
+        f.flag("open-grained"),
         f.flag("oily"),
         f.flag("blotch-prone"),
         f.words("group").equals("hardwood"),

@@ -90,6 +90,7 @@ final class RandomRequests {
             dice.figure(300, 1100),
             dice.one(Pores.values()),
             dice.yes(),
+            dice.yes(),
             dice.yes()),
         new SandingArea(dice.figure(0.1, 12), dice.figure(0, 0.1)),
         new SurfaceWanted(

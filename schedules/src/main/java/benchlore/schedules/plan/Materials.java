@@ -35,6 +35,7 @@ public record Materials(
         wood.hardness().orElse(PlanRules.HARDNESS).mid(),
         wood.specificGravity().mid() * 1000,
         wood.pores(),
+        wood.openGrained(),
         wood.figuredOrBlotchy(),
         wood.oily());
   }

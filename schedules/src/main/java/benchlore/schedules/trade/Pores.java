@@ -1,6 +1,9 @@
 package benchlore.schedules.trade;
 
-/** How a wood's pores lie in its rings, which decides whether a flat film needs a filler first. */
+/**
+ * How a wood's pores lie in its rings. Whether they are large enough to need a filler is another
+ * matter: mahogany is diffuse-porous and open-grained, cherry diffuse-porous and closed.
+ */
 public enum Pores {
   /** A row of large pores at the start of each ring: oak, ash, elm. */
   RING_POROUS,
@@ -9,10 +12,5 @@ public enum Pores {
   /** Even all through the ring, and mostly fine: cherry, maple, birch. */
   DIFFUSE_POROUS,
   /** No pores: conifers. */
-  NONPOROUS;
-
-  /** True if the pores show as pits through a film unless they are filled. */
-  public boolean open() {
-    return this == RING_POROUS || this == SEMI_RING_POROUS;
-  }
+  NONPOROUS
 }

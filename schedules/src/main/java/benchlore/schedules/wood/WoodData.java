@@ -25,6 +25,8 @@ import java.util.Optional;
  * @param movementTangential as {@code movementRadial}, along the rings ({@code
  *     movement-tangential})
  * @param pores how the vessels lie ({@code pores})
+ * @param openGrained true if the pores show as pits through a film unless they are filled ({@code
+ *     open-grained})
  * @param oily true if the wood carries oil or wax that troubles glue and film ({@code oily})
  * @param figuredOrBlotchy true if figure tears out or stain goes on uneven ({@code blotch-prone})
  * @param hardwood true for a broadleaf tree, false for a conifer ({@code group})
@@ -39,6 +41,7 @@ public record WoodData(
     Optional<Datum> movementRadial,
     Optional<Datum> movementTangential,
     Pores pores,
+    boolean openGrained,
     boolean oily,
     boolean figuredOrBlotchy,
     boolean hardwood,

@@ -119,6 +119,7 @@ final class Projects {
         Optional.empty(),
         Pores.DIFFUSE_POROUS,
         false,
+        false,
         true,
         true,
         false);

@@ -59,7 +59,8 @@ class HostileInputTest {
   }
 
   private static void wood(List<Nonsense> all, double hardness, double density, String input) {
-    SandingWood wood = new SandingWood(hardness, density, Pores.DIFFUSE_POROUS, false, false);
+    SandingWood wood =
+        new SandingWood(hardness, density, Pores.DIFFUSE_POROUS, false, false, false);
     all.add(new Nonsense(Questions.with(usual(), wood), input));
   }
 
@@ -87,7 +88,7 @@ class HostileInputTest {
     SandingRequest request =
         new SandingRequest(
             new StartSurface.TornGrain(NAN),
-            new SandingWood(-1, NAN, Pores.NONPOROUS, false, false),
+            new SandingWood(-1, NAN, Pores.NONPOROUS, false, false, false),
             new SandingArea(0, 0),
             Questions.film(180, 220),
             new SandingShop(List.of(), List.of(), 0));

@@ -24,6 +24,7 @@ class WoodDataTest {
         Pores.DIFFUSE_POROUS,
         false,
         false,
+        false,
         true,
         false);
   }

@@ -38,6 +38,7 @@ final class Woods {
         pores,
         false,
         false,
+        false,
         true,
         false);
   }
