@@ -50,6 +50,11 @@ final class PlanRules {
   /** Room to slide left on each side of a moving part in the damp season. */
   static final Datum SLIP = Datum.of(0.0005, Unit.METRE, FROM);
 
+  /** Until a grain filler can be sanded: a waterborne one within hours, an oil-based one a day. */
+  static final Datum FILLER_DRIES =
+      Datum.range(
+          7_200, 86_400, Unit.SECOND, Provenance.commonPractice("grain fillers by their labels"));
+
   /** How far ahead the first hour fit for glue is looked for. */
   static final int GLUE_DAYS = 21;
 
