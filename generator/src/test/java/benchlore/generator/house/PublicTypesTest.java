@@ -35,16 +35,17 @@ final class PublicTypesTest {
           Map.entry("generator.site", 2),
           Map.entry("generator.tables", 5),
           Map.entry("generator.units", 2),
-          Map.entry("schedules.air", 24),
+          Map.entry("schedules.air", 22),
           Map.entry("schedules.answer", 12),
           Map.entry("schedules.calendar", 2),
-          Map.entry("schedules.coating", 35),
+          Map.entry("schedules.coating", 33),
           Map.entry("schedules.cutting", 12),
           Map.entry("schedules.glueup", 5),
           Map.entry("schedules.numeric", 2),
           Map.entry("schedules.plan", 10),
           Map.entry("schedules.room", 3),
-          Map.entry("schedules.sanding", 35),
+          Map.entry("schedules.sanding", 34),
+          Map.entry("schedules.trade", 4),
           Map.entry("schedules.wood", 14));
 
   @Test
