@@ -143,6 +143,8 @@ final class CabinetSketches {
     svg.rect("drw-stock", 269, 80, 40, 52);
     svg.line("drw-removed", 264, 88, 264, 124);
     svg.text("middle", 256, 70, "seen from above:");
+    svg.text("middle", 231, 101, "front");
+    svg.text("middle", 231, 119, "back");
     svg.text("middle", 256, 150, "closing edge slopes");
     svg.text("middle", 256, 163, "away to the back");
     svg.text("middle", 160, 202, "plane the door, not the frame, a shaving at a time");
