@@ -96,7 +96,7 @@ final class SurfaceSteps {
           Note.of("Until the wood is clean between the pores and each pore is full."));
       draft.buy(
           new Purchase(
-              "grain filler",
+              "Grain filler",
               Quantity.of(area, Unit.SQUARE_METRE),
               "enough for this face; in a colour that suits, and that your finish goes over"));
     }

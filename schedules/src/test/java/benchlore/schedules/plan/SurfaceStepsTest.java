@@ -36,7 +36,7 @@ class SurfaceStepsTest {
     assertFalse(step(plan, "coat-1").start().isBefore(level.end()));
     List<String> codes = filled.cautions().stream().map(Caution::code).toList();
     assertTrue(codes.contains("oily-rags"), codes.toString());
-    assertTrue(plan.shopping().stream().anyMatch(bought -> bought.what().equals("grain filler")));
+    assertTrue(plan.shopping().stream().anyMatch(bought -> bought.what().equals("Grain filler")));
   }
 
   @Test
