@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 final class FilmFaults {
   private static final String LINE = "drw-film-line";
   private static final String HAZE = "drw-haze";
-  private static final String HOLE = "drw-hole";
+  private static final String HOLE = "drw-pit";
   private static final String RIM = "drw-rim";
   private static final String DARK = "drw-scorch";
 

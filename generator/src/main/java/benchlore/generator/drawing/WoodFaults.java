@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 
 /** What faults in wood and joints look like, from above, from the side or at the end. */
 final class WoodFaults {
-  private static final String HOLE = "drw-hole";
+  private static final String HOLE = "drw-pit";
   private static final String DARK = "drw-scorch";
   private static final String WOOD = "drw-board";
   private static final String RING = "drw-ring";
