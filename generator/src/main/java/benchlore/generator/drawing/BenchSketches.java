@@ -1,10 +1,47 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of hand work at the bench. */
 final class BenchSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "scraper-edge",
+              186,
+              BenchSketches::scraper,
+              "Three sections of a scraper's edge: filed square; a burnisher tilted a "
+                  + "little turns each corner into a hook; leaning forward, the hook lifts a "
+                  + "shaving."),
+          new ShopSketch(
+              "spring-joint",
+              172,
+              BenchSketches::spring,
+              "Two boards edge to edge, each hollow by a hair in the middle, drawn much too "
+                  + "much; one clamp in the middle closes the whole joint."),
+          new ShopSketch(
+              "fillet",
+              188,
+              BenchSketches::fillet,
+              "A section of two boards at right angles with a hollow fillet in the corner, "
+                  + "drawn by a round tool."),
+          new ShopSketch(
+              "plane-pressure",
+              158,
+              BenchSketches::planing,
+              "A plane going right along an edge, three times: starting, pressed down at "
+                  + "the toe; in the middle, at both ends; leaving, at the heel."),
+          new ShopSketch(
+              "scraper-bowed",
+              186,
+              BenchSketches::scraping,
+              "On the left a card scraper from above, bowed forward by two thumbs, pushed "
+                  + "along the grain. On the right, from the side, it leans the way it goes and "
+                  + "lifts a shaving."));
+
   private BenchSketches() {}
 
-  static void scraper(Svg svg) {
+  private static void scraper(Svg svg) {
     svg.rect("drw-metal", 36, 62, 34, 80);
     svg.rect("drw-template", 10, 44, 86, 17);
     Arrows.movement(svg, new Point(30, 30), new Point(80, 30));
@@ -53,7 +90,7 @@ final class BenchSketches {
     return "M268 128L261 127.5q1 -5 5 -8L242 54L252 50L277 124Z";
   }
 
-  static void spring(Svg svg) {
+  private static void spring(Svg svg) {
     svg.path("drw-stock", "M20 20L300 20L300 66Q160 46 20 66Z");
     svg.path("drw-stock", "M20 72Q160 92 300 72L300 118L20 118Z");
     for (double y = 28; y < 52; y += 8) {
@@ -70,7 +107,7 @@ final class BenchSketches {
     svg.text("middle", 160, 166, "the ends press hardest");
   }
 
-  static void fillet(Svg svg) {
+  private static void fillet(Svg svg) {
     svg.rect("drw-stock", 30, 120, 190, 30);
     svg.rect("drw-stock", 30, 16, 30, 104);
     for (double y = 128; y < 148; y += 7) {
@@ -89,7 +126,7 @@ final class BenchSketches {
     svg.text("middle", 160, 176, "excess is lifted off both sides of the tool");
   }
 
-  static void planing(Svg svg) {
+  private static void planing(Svg svg) {
     String[] names = {"toe first", "both", "heel last"};
     for (int i = 0; i < names.length; i++) {
       double x = 14 + i * 105;
@@ -108,5 +145,24 @@ final class BenchSketches {
       svg.text("middle", x + 41, 126, names[i]);
     }
     svg.text("middle", 160, 148, "going right: where the hands press");
+  }
+
+  private static void scraping(Svg svg) {
+    svg.rect("drw-stock", 12, 12, 136, 126);
+    for (double x = 20; x < 148; x += 9) {
+      svg.line("drw-hatch", x, 16, x, 134);
+    }
+    svg.path("drw-cloth", "M70 134V98a7 7 0 0 1 14 0V134Z");
+    svg.path("drw-cloth", "M88 134V98a7 7 0 0 1 14 0V134Z");
+    svg.path("drw-metal", "M26 98Q80 70 134 98L134 104Q80 76 26 104Z");
+    Arrows.movement(svg, new Point(80, 66), new Point(80, 26));
+    Hatch.block(svg, 176, 108, 132, 30);
+    svg.path("drw-metal", new Trail(222, 108).to(244, 34).to(250, 36).to(227, 108).closed());
+    svg.path("drw-cloth", "M192 66L222 72a6 6 0 0 1 -3 12L190 80Z");
+    svg.path("drw-ring drw-thick", "M227 107q18 -2 18 -16q1 -12 13 -10q8 3 2 10q-5 2 -6 -3");
+    Arrows.movement(svg, new Point(262, 54), new Point(304, 54));
+    svg.text("middle", 80, 156, "thumbs bow it");
+    svg.text("middle", 242, 156, "lean it till it bites");
+    svg.text("middle", 160, 178, "shavings: right; dust: turn a new hook");
   }
 }

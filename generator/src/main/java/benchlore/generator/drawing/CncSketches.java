@@ -1,12 +1,48 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of work on a CNC router. */
 final class CncSketches {
   private static final int TEETH = 6;
 
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "rough-then-finish",
+              268,
+              CncSketches::passes,
+              "Two sections of a hollow. Above, a flat-ended bit roughs it in steps and "
+                  + "leaves a skin over the dashed shape; below, a ball end in small steps leaves "
+                  + "low ridges."),
+          new ShopSketch(
+              "spindle-lean",
+              246,
+              CncSketches::tram,
+              "Above, a leaning cutter leaves a surface like saw teeth. Below, a cutter "
+                  + "square to the board leaves it flat."),
+          new ShopSketch(
+              "surfacing-path",
+              216,
+              CncSketches::spoilboard,
+              "A spoilboard from above. A wide cutter goes to and fro in straight passes, "
+                  + "each overlapping the one before."),
+          new ShopSketch(
+              "v-depth",
+              202,
+              CncSketches::carving,
+              "A section of three grooves cut by one V-shaped bit: the wider the groove, "
+                  + "the deeper the bit goes."),
+          new ShopSketch(
+              "where-z-is-zero",
+              178,
+              CncSketches::zero,
+              "Two set-ups from the side. For carving the bit touches the top of the wood; "
+                  + "for cutting through a straight bit touches the spoilboard beside it."));
+
   private CncSketches() {}
 
-  static void passes(Svg svg) {
+  private static void passes(Svg svg) {
     svg.path("drw-stock", stairs());
     svg.path("drw-removed", "M40 24Q160 164 280 24");
     svg.rect("drw-metal", 141, 10, 38, 74);
@@ -49,7 +85,7 @@ final class CncSketches {
     return d + "L304 144L304 240L16 240Z";
   }
 
-  static void tram(Svg svg) {
+  private static void tram(Svg svg) {
     Trail saw = new Trail(16, 78);
     for (int i = 1; i <= TEETH; i++) {
       saw.to(16 + i * 48, 86).to(16 + i * 48, 78);
@@ -67,7 +103,7 @@ final class CncSketches {
     svg.text("middle", 160, 236, "the lean is drawn far too large");
   }
 
-  static void spoilboard(Svg svg) {
+  private static void spoilboard(Svg svg) {
     svg.rect("drw-stock", 16, 16, 288, 170);
     for (int i = 0; i < 6; i++) {
       double y = 36 + i * 26;
@@ -86,7 +122,7 @@ final class CncSketches {
     svg.text("middle", 160, 206, "one light depth; each pass overlaps the last");
   }
 
-  static void carving(Svg svg) {
+  private static void carving(Svg svg) {
     svg.rect("drw-stock", 16, 56, 288, 84);
     Hatch.level(svg, 22, 298, 118, 138);
     double[] centre = {54, 150, 256};
@@ -111,7 +147,7 @@ final class CncSketches {
     svg.text("middle", 160, 192, "one bit, one face: depth follows width");
   }
 
-  static void zero(Svg svg) {
+  private static void zero(Svg svg) {
     svg.rect("drw-template", 10, 118, 140, 16);
     Hatch.block(svg, 28, 78, 104, 40);
     svg.path("drw-metal", new Trail(80, 78).to(96, 60).to(96, 20).to(64, 20).to(64, 60).closed());

@@ -86,18 +86,19 @@ public final class Drawings {
   }
 
   /**
-   * What a fault looks like, on 96 by 96 units; empty for a fault without a picture.
+   * What a fault looks like, on 96 by 96 units; empty if there is no picture of that name.
    *
-   * @param fault the id of its record
+   * @param picture from the list in the schema of faults
    * @param words what the picture shows, for someone who cannot see it
    */
-  public static Optional<String> fault(String fault, String title, String words, String idPrefix) {
-    return FaultDrawing.draw(fault, new Label(idPrefix, title, words));
+  public static Optional<String> fault(
+      String picture, String title, String words, String idPrefix) {
+    return FaultDrawing.draw(picture, new Label(idPrefix, title, words));
   }
 
   /** The same, small, to stand beside its name; hidden from screen readers. */
-  public static Optional<String> faultGlyph(String fault) {
-    return FaultDrawing.glyph(fault);
+  public static Optional<String> faultGlyph(String picture) {
+    return FaultDrawing.glyph(picture);
   }
 
   /** A window mirrored in a film of this sheen, over a scale; {@code idPrefix} as above. */
@@ -148,9 +149,14 @@ public final class Drawings {
     return EdgeDrawing.shape(Objects.requireNonNull(shape, "shape"), sizeMm, title, idPrefix);
   }
 
-  /** How a thing is done, without figures; {@code idPrefix} as above. */
-  public static String sketch(ShopSketch sketch, String title, String idPrefix) {
-    return SketchDrawing.draw(Objects.requireNonNull(sketch, "sketch"), title, idPrefix);
+  /**
+   * How a thing is done; empty if there is no sketch of that name.
+   *
+   * @param name from the list in the schema of techniques and tools
+   * @param idPrefix a letter, then letters, digits, - or _; unique on the page
+   */
+  public static Optional<String> sketch(String name, String title, String idPrefix) {
+    return SketchDrawing.draw(Objects.requireNonNull(name, "name"), title, idPrefix);
   }
 
   private static void check(BitGeometry geometry) {

@@ -144,7 +144,7 @@ final class FaultCanvas {
       double half = wide / 2 * (1 - share);
       there.to(x0 + (x1 - x0) * share, y0 + (y1 - y0) * share + off[i] + half);
     }
-    return path("drw-hole", there.to(x0, y0 + wide / 2).closed());
+    return path("drw-pit", there.to(x0, y0 + wide / 2).closed());
   }
 
   /** A net of cracks with cells of about a size. */

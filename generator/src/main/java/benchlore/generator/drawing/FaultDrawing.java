@@ -21,17 +21,17 @@ final class FaultDrawing {
     return PICTURES.keySet();
   }
 
-  static Optional<String> draw(String fault, Label label) {
+  static Optional<String> draw(String name, Label label) {
     return draw(
-        fault, Svg.titled(FaultCanvas.SIDE, FaultCanvas.SIDE, label), label.idPrefix() + "-c");
+        name, Svg.titled(FaultCanvas.SIDE, FaultCanvas.SIDE, label), label.idPrefix() + "-c");
   }
 
-  static Optional<String> glyph(String fault) {
-    return draw(fault, Svg.decorative(FaultCanvas.SIDE), "c");
+  static Optional<String> glyph(String name) {
+    return draw(name, Svg.decorative(FaultCanvas.SIDE), "c");
   }
 
-  private static Optional<String> draw(String fault, Svg svg, String clip) {
-    return Optional.ofNullable(PICTURES.get(fault))
+  private static Optional<String> draw(String name, Svg svg, String clip) {
+    return Optional.ofNullable(PICTURES.get(name))
         .map(
             picture -> {
               FaultCanvas canvas = new FaultCanvas(svg, clip);

@@ -7,13 +7,13 @@ import java.util.function.Consumer;
 final class FilmFaults {
   private static final String LINE = "drw-film-line";
   private static final String HAZE = "drw-haze";
-  private static final String HOLE = "drw-hole";
+  private static final String HOLE = "drw-pit";
   private static final String RIM = "drw-rim";
   private static final String DARK = "drw-scorch";
 
   private FilmFaults() {}
 
-  /** Pictures by the fault's id. */
+  /** Pictures by the name a record asks for. */
   static Map<String, Consumer<FaultCanvas>> all() {
     return Map.ofEntries(
         Map.entry("orange-peel", c -> c.film().all(9, 3.6, 4.9, (x, y, r) -> dimple(c, x, y, r))),

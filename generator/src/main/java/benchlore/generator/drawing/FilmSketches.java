@@ -1,10 +1,53 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of films on wood, in section and far too thick. */
 final class FilmSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "nibs-levelled",
+              190,
+              FilmSketches::betweenCoats,
+              "A section of a film on wood. A block with paper levels the nibs and stops "
+                  + "short of the edge, where the film is thinnest."),
+          new ShopSketch(
+              "wet-sanding",
+              190,
+              FilmSketches::wetSanding,
+              "Two sections of a film on wood. Above, a wet block has cut the tops and "
+                  + "hollows still shine; below, the film is level, thinner, and still covers the "
+                  + "wood."),
+          new ShopSketch(
+              "pores-filled",
+              164,
+              FilmSketches::grainFilling,
+              "Three sections of open-grained wood: pores open; a blade packs filler into "
+                  + "them; wiped level, filler in the pores only."),
+          new ShopSketch(
+              "tape-pulled",
+              202,
+              FilmSketches::masking,
+              "Above, tape beside a soft film is folded back low over itself and pulled "
+                  + "slowly. Below, a section across the line: the pressed edge of the tape keeps "
+                  + "the film out."),
+          new ShopSketch(
+              "second-pot",
+              174,
+              FilmSketches::mixing,
+              "Two pots. In the first a stick scrapes what clings to the sides and the "
+                  + "bottom; the mix is tipped into a clean pot and stirred again."),
+          new ShopSketch(
+              "polishing-paths",
+              168,
+              FilmSketches::polishing,
+              "A panel from above with the paths of a pad: straight strokes that glide on "
+                  + "and off the edge, then circles, then figures of eight."));
+
   private FilmSketches() {}
 
-  static void betweenCoats(Svg svg) {
+  private static void betweenCoats(Svg svg) {
     Hatch.block(svg, 16, 92, 262, 54);
     svg.path(
         "drw-film",
@@ -22,7 +65,7 @@ final class FilmSketches {
     svg.text("middle", 160, 180, "the edge is where paper breaks through");
   }
 
-  static void wetSanding(Svg svg) {
+  private static void wetSanding(Svg svg) {
     Hatch.block(svg, 16, 66, 288, 20);
     svg.path("drw-film", "M16 66L16 36" + "h22q8 10 16 0".repeat(7) + "h22L304 66Z");
     svg.path("drw-shine-line", "M42 39q4 3 8 0m30 0q4 3 8 0m30 0q4 3 8 0m30 0q4 3 8 0");
@@ -38,7 +81,7 @@ final class FilmSketches {
     svg.text("middle", 160, 180, "one even dull: stop, film must be left");
   }
 
-  static void grainFilling(Svg svg) {
+  private static void grainFilling(Svg svg) {
     String[] names = {"pores open", "filler packed in", "wiped level"};
     for (int i = 0; i < names.length; i++) {
       double x = 8 + i * 105;
@@ -70,7 +113,7 @@ final class FilmSketches {
     return Svg.pair(x, 52) + "v-3q30 -3 56 -4l1 -2h10v9Z";
   }
 
-  static void masking(Svg svg) {
+  private static void masking(Svg svg) {
     Hatch.block(svg, 16, 78, 288, 30);
     svg.rect("drw-film", 16, 70, 288, 8);
     svg.rect("drw-template", 130, 73, 174, 5);
@@ -87,7 +130,7 @@ final class FilmSketches {
     svg.text("middle", 160, 192, "above: pulling it; below: across the line");
   }
 
-  static void mixing(Svg svg) {
+  private static void mixing(Svg svg) {
     cup(svg, 34);
     cup(svg, 200);
     svg.path("drw-film-deep", "M38 62L44 62L50 122L94 122L100 62L106 62L98 128L46 128Z");
@@ -110,7 +153,7 @@ final class FilmSketches {
     svg.path("drw-film", "M" + Svg.pair(x + 3, 62) + "h70l-8 66h-54Z");
   }
 
-  static void polishing(Svg svg) {
+  private static void polishing(Svg svg) {
     Hatch.block(svg, 30, 16, 260, 104);
     svg.path(
         "drw-move",

@@ -1,10 +1,45 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of parts held together, or to a pattern. */
 final class FitSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "pattern-routing",
+              192,
+              FitSketches::template,
+              "A section: a template taped on the work. The bearing of the bit runs on the "
+                  + "template, and the cutter below, as wide, takes the work flush with it."),
+          new ShopSketch(
+              "taped-mitres",
+              204,
+              FitSketches::tape,
+              "Above, four mitred sides lie in a row with their outsides on stretched tape. "
+                  + "Below, rolled up into a box with its mitres shut and its diagonals compared."),
+          new ShopSketch(
+              "shaped-cauls",
+              216,
+              FitSketches::caul,
+              "A curved glue-up between two offcuts with a soft lining. Their outer faces "
+                  + "are flat and parallel, so that clamps press straight through the joint."),
+          new ShopSketch(
+              "tape-and-glue",
+              162,
+              FitSketches::tapeAndGlue,
+              "A section, pulled apart: the part with tape on its underside, drops of glue, "
+                  + "tape, and the board below. The glue lies between the tapes only."),
+          new ShopSketch(
+              "bent-strips",
+              198,
+              FitSketches::bend,
+              "Four thin strips pressed over a curved form. A dashed line shows the flatter "
+                  + "curve that they spring back to."));
+
   private FitSketches() {}
 
-  static void template(Svg svg) {
+  private static void template(Svg svg) {
     svg.rect("drw-template", 8, 146, 304, 14);
     svg.rect("drw-stock", 20, 88, 146, 44);
     Hatch.level(svg, 26, 144, 96, 130);
@@ -29,7 +64,7 @@ final class FitSketches {
     svg.text("middle", 160, 182, "tape between, packing clear of the bit");
   }
 
-  static void tape(Svg svg) {
+  private static void tape(Svg svg) {
     double y = 54;
     double[] wide = {84, 60, 84, 60};
     double x = 12;
@@ -62,7 +97,7 @@ final class FitSketches {
     svg.text("middle", 160, 194, "mitres shut tight, no glue yet");
   }
 
-  static void caul(Svg svg) {
+  private static void caul(Svg svg) {
     svg.path("drw-wood", "M40 30L280 30L280 92Q160 22 40 92Z");
     svg.path("drw-cloth", "M40 92Q160 22 280 92L280 98Q160 28 40 98Z");
     svg.path("drw-stock", "M40 98Q160 28 280 98L280 114Q160 44 40 114Z");
@@ -82,7 +117,7 @@ final class FitSketches {
     svg.text("middle", 160, 206, "close the middle first, then work outwards");
   }
 
-  static void tapeAndGlue(Svg svg) {
+  private static void tapeAndGlue(Svg svg) {
     Hatch.block(svg, 16, 16, 160, 40);
     svg.rect("drw-template", 16, 56, 160, 7);
     for (double x : new double[] {36, 78, 120}) {
@@ -99,7 +134,7 @@ final class FitSketches {
     svg.text("middle", 160, 152, "light sideways cuts; roll it off to release");
   }
 
-  static void bend(Svg svg) {
+  private static void bend(Svg svg) {
     svg.path("drw-wood", "M40 166L40 130Q160 10 280 130L280 166Z");
     for (int i = 0; i < 4; i++) {
       double y = 130 - i * 8;

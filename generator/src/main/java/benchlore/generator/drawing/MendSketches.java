@@ -1,10 +1,28 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of mending a film and a board. */
 final class MendSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "run-pared",
+              132,
+              MendSketches::run,
+              "Three sections of a film on wood: a run left till it is hard; tape on each "
+                  + "side of it and a slightly bent blade paring it down; the film sanded flat "
+                  + "under a hard block."),
+          new ShopSketch(
+              "crack-filled",
+              176,
+              MendSketches::crack,
+              "A section of a board cracked right through. Tape pressed on the back dams "
+                  + "it; epoxy wets the walls, fills the crack and stands a little proud."));
+
   private MendSketches() {}
 
-  static void run(Svg svg) {
+  private static void run(Svg svg) {
     String[] names = {"wait till hard", "pare it down", "sand it flat"};
     String[] more = {"right through", "tape each side", "hard block"};
     String[] humps = {"q6 -28 20 -28t20 28", "q2 -8 8 -10h24q6 2 8 10", "h40"};
@@ -23,7 +41,7 @@ final class MendSketches {
     svg.rect("drw-cloth", 246, 48, 40, 4);
   }
 
-  static void crack(Svg svg) {
+  private static void crack(Svg svg) {
     svg.path("drw-stock", "M20 50L140 50L146 78L142 92L152 120L20 120Z");
     svg.path("drw-stock", "M182 50L300 50L300 120L166 120L172 96L168 82Z");
     Hatch.level(svg, 26, 134, 60, 118);

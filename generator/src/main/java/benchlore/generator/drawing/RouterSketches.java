@@ -1,10 +1,34 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of work with a router. */
 final class RouterSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "feed-round-a-part",
+              250,
+              RouterSketches::feed,
+              "A frame from above. A hand router goes anticlockwise round its outside and "
+                  + "clockwise round the opening inside; the bit turns clockwise."),
+          new ShopSketch(
+              "tabs-and-skin",
+              244,
+              RouterSketches::tabs,
+              "Above, a section: one groove stops short and leaves a thin skin, the other "
+                  + "goes through to the waste board with a tab standing in it. Below, the part "
+                  + "from above, held by four tabs."),
+          new ShopSketch(
+              "router-sled",
+              196,
+              RouterSketches::sled,
+              "Seen from the end: a board wedged still between two rails; a router on a "
+                  + "sled slides over them and cuts down to one level plane."));
+
   private RouterSketches() {}
 
-  static void feed(Svg svg) {
+  private static void feed(Svg svg) {
     svg.rect("drw-stock", 56, 44, 208, 150);
     svg.rect("drw-cut", 108, 84, 104, 70);
     Hatch.level(svg, 62, 258, 52, 80);
@@ -33,7 +57,7 @@ final class RouterSketches {
     Arrows.big(svg, new Point(at.x() + 2, at.z() + 17), new Point(at.x() - 9, at.z() + 14.5));
   }
 
-  static void tabs(Svg svg) {
+  private static void tabs(Svg svg) {
     svg.rect("drw-template", 12, 72, 226, 18);
     svg.path(
         "drw-stock",
@@ -71,7 +95,7 @@ final class RouterSketches {
     return new Trail(x, y).to(x + wide, y).to(x + wide, y + high).to(x, y + high).closed();
   }
 
-  static void sled(Svg svg) {
+  private static void sled(Svg svg) {
     svg.rect("drw-template", 8, 152, 304, 16);
     svg.rect("drw-template", 14, 84, 22, 68);
     svg.rect("drw-template", 284, 84, 22, 68);

@@ -1,10 +1,28 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of what keeps people from harm. */
 final class SafetySketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "air-through-a-garage",
+              230,
+              SafetySketches::air,
+              "A garage from above. Clean air comes in at an open door, passes the painter, "
+                  + "then the work, and a fan built for vapour pulls it out on the far side; the "
+                  + "door to the house is shut."),
+          new ShopSketch(
+              "oily-rags",
+              214,
+              SafetySketches::rags,
+              "Oily cloths hang flat and singly on a line outdoors, or lie under water in a "
+                  + "lidded metal can; a heap of them, giving off heat, is crossed out."));
+
   private SafetySketches() {}
 
-  static void air(Svg svg) {
+  private static void air(Svg svg) {
     svg.rect("drw-template", 26, 30, 254, 150);
     svg.rect("drw-cut", 34, 38, 238, 134);
     svg.rect("drw-cut drw-plain", 25, 66, 10, 78);
@@ -45,7 +63,7 @@ final class SafetySketches {
     Arrows.movement(svg, new Point(292, 105), new Point(317, 105));
   }
 
-  static void rags(Svg svg) {
+  private static void rags(Svg svg) {
     svg.line("drw-ring", 8, 22, 168, 22);
     for (double x : new double[] {16, 68, 120}) {
       svg.path("drw-cloth", "M" + Svg.pair(x, 22) + "h38v52q-10 4 -19 0q-10 -4 -19 0Z");

@@ -1,10 +1,34 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of screws, and of what they hold. */
 final class ScrewSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "two-holes",
+              176,
+              ScrewSketches::pilot,
+              "A section of two boards. On the left the holes: countersink and clearance in "
+                  + "the near board, a narrower pilot in the far one. On the right the screw in "
+                  + "them."),
+          new ShopSketch(
+              "solid-top",
+              234,
+              ScrewSketches::solidTop,
+              "A table top from below. Screws on the middle line hold it; all others stand "
+                  + "in slots that run across the grain, and arrows show both edges moving."),
+          new ShopSketch(
+              "hinge-leaf",
+              176,
+              ScrewSketches::hinge,
+              "A section of a hinge leaf let in flush with the wood, its knuckle standing "
+                  + "out past the edge; the screw's hole lies a hair to the back."));
+
   private ScrewSketches() {}
 
-  static void pilot(Svg svg) {
+  private static void pilot(Svg svg) {
     Hatch.block(svg, 70, 30, 180, 46);
     Hatch.block(svg, 70, 77, 180, 66);
     svg.path(
@@ -52,7 +76,7 @@ final class ScrewSketches {
     }
   }
 
-  static void solidTop(Svg svg) {
+  private static void solidTop(Svg svg) {
     svg.rect("drw-stock", 16, 16, 288, 176);
     Hatch.level(svg, 22, 298, 24, 190);
     svg.rect("drw-wood", 46, 42, 228, 124);
@@ -81,7 +105,7 @@ final class ScrewSketches {
     svg.circle("drw-brass", x, y, 3.5);
   }
 
-  static void hinge(Svg svg) {
+  private static void hinge(Svg svg) {
     svg.path(
         "drw-stock",
         new Trail(30, 56).to(96, 56).to(96, 68).to(226, 68).to(226, 130).to(30, 130).closed());

@@ -1,53 +1,63 @@
 package benchlore.generator.drawing;
 
-/** Sketches of shop practice, in page units. */
-final class SketchDrawing {
-  private SketchDrawing() {}
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
-  static String draw(ShopSketch sketch, String title, String idPrefix) {
-    Label label = new Label(idPrefix, title, sketch.words());
-    Svg svg = Svg.titled(Dimensions.PAGE_WIDTH, sketch.height(), label);
-    draw(svg, sketch);
-    return svg.end();
+/** The sketches a record may ask for by name: shop practice, boards and clamps. */
+final class SketchDrawing {
+  /** Draws under a title, with ids that start as given. */
+  private interface Picture {
+    String draw(String title, String idPrefix);
   }
 
-  private static void draw(Svg svg, ShopSketch sketch) {
-    switch (sketch) {
-      case FEED_ROUND_A_PART -> RouterSketches.feed(svg);
-      case TABS_AND_SKIN -> RouterSketches.tabs(svg);
-      case ROUTER_SLED -> RouterSketches.sled(svg);
-      case SCRAPER_EDGE -> BenchSketches.scraper(svg);
-      case SPRAY_PATH -> SpraySketches.path(svg);
-      case FAN_PATTERNS -> SpraySketches.patterns(svg);
-      case SPRING_JOINT -> BenchSketches.spring(svg);
-      case FILLET -> BenchSketches.fillet(svg);
-      case AIR_THROUGH_A_GARAGE -> SafetySketches.air(svg);
-      case OILY_RAGS -> SafetySketches.rags(svg);
-      case NIBS_LEVELLED -> FilmSketches.betweenCoats(svg);
-      case WET_SANDING -> FilmSketches.wetSanding(svg);
-      case PORES_FILLED -> FilmSketches.grainFilling(svg);
-      case TAPE_PULLED -> FilmSketches.masking(svg);
-      case SECOND_POT -> FilmSketches.mixing(svg);
-      case TWO_HOLES -> ScrewSketches.pilot(svg);
-      case SOLID_TOP -> ScrewSketches.solidTop(svg);
-      case HINGE_LEAF -> ScrewSketches.hinge(svg);
-      case ROUGH_THEN_FINISH -> CncSketches.passes(svg);
-      case SPINDLE_LEAN -> CncSketches.tram(svg);
-      case SURFACING_PATH -> CncSketches.spoilboard(svg);
-      case V_DEPTH -> CncSketches.carving(svg);
-      case RAKING_LIGHT -> SurfaceSketches.raking(svg);
-      case DENT_STEAMED -> SurfaceSketches.dent(svg);
-      case THIRSTY_ENDS -> SurfaceSketches.endGrain(svg);
-      case PATTERN_ROUTING -> FitSketches.template(svg);
-      case TAPED_MITRES -> FitSketches.tape(svg);
-      case SHAPED_CAULS -> FitSketches.caul(svg);
-      case RUN_PARED -> MendSketches.run(svg);
-      case CRACK_FILLED -> MendSketches.crack(svg);
-      case POLISHING_PATHS -> FilmSketches.polishing(svg);
-      case PLANE_PRESSURE -> BenchSketches.planing(svg);
-      case WHERE_Z_IS_ZERO -> CncSketches.zero(svg);
-      case TAPE_AND_GLUE -> FitSketches.tapeAndGlue(svg);
-      case BENT_STRIPS -> FitSketches.bend(svg);
+  // A 40 mm caul under clamps 200 mm apart: the cones meet in the glue line.
+  private static final ClampSpread CLAMPS = new ClampSpread(30, 85, 200);
+
+  private static final List<List<ShopSketch>> SHOP =
+      List.of(
+          AbrasiveSketches.ALL,
+          BenchSketches.ALL,
+          BrushSketches.ALL,
+          CabinetSketches.ALL,
+          CncSketches.ALL,
+          FilmSketches.ALL,
+          FitSketches.ALL,
+          GlueSketches.ALL,
+          JoinerySketches.ALL,
+          MendSketches.ALL,
+          ReadinessSketches.ALL,
+          RouterSketches.ALL,
+          SafetySketches.ALL,
+          ScrewSketches.ALL,
+          SpraySketches.ALL,
+          SurfaceSketches.ALL);
+
+  private static final Map<String, Picture> PICTURES = pictures();
+
+  private SketchDrawing() {}
+
+  private static Map<String, Picture> pictures() {
+    Map<String, Picture> all = new TreeMap<>();
+    for (List<ShopSketch> sketches : SHOP) {
+      sketches.forEach(sketch -> all.put(sketch.name(), sketch::draw));
     }
+    for (BoardCut cut : BoardCut.values()) {
+      all.put(cut.word() + "-board", (title, ids) -> GrainDrawing.draw(cut, title, ids));
+    }
+    all.put("clamp-pressure", (title, ids) -> ClampDrawing.draw(CLAMPS, title, ids));
+    return all;
+  }
+
+  static SortedSet<String> names() {
+    return Collections.unmodifiableSortedSet(new TreeSet<>(PICTURES.keySet()));
+  }
+
+  static Optional<String> draw(String name, String title, String idPrefix) {
+    return Optional.ofNullable(PICTURES.get(name)).map(picture -> picture.draw(title, idPrefix));
   }
 }

@@ -1,10 +1,27 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of spraying. */
 final class SpraySketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "spray-path",
+              268,
+              SpraySketches::path,
+              "From above. A gun moved in a straight line square to the board covers "
+                  + "evenly; swung in an arc it is wet in the middle and dry at the ends."),
+          new ShopSketch(
+              "fan-patterns",
+              168,
+              SpraySketches::patterns,
+              "Five test patterns: an even oval; heavy in the middle; split into two; bent "
+                  + "like a banana; heavy on one side."));
+
   private SpraySketches() {}
 
-  static void path(Svg svg) {
+  private static void path(Svg svg) {
     board(svg, 18);
     for (double x : new double[] {70, 160, 250}) {
       fan(svg, new Point(x, 88), new Point(x - 34, 31), new Point(x + 34, 31));
@@ -46,7 +63,7 @@ final class SpraySketches {
             .closed());
   }
 
-  static void patterns(Svg svg) {
+  private static void patterns(Svg svg) {
     String[] names = {"even", "heavy", "split", "banana", "one side"};
     String[] more = {"good", "more air", "more fluid", "clean horn", "clean tip"};
     for (int i = 0; i < names.length; i++) {

@@ -1,10 +1,33 @@
 package benchlore.generator.drawing;
 
+import java.util.List;
+
 /** Sketches of bare wood: seeing it, mending it, sealing it. */
 final class SurfaceSketches {
+  static final List<ShopSketch> ALL =
+      List.of(
+          new ShopSketch(
+              "raking-light",
+              170,
+              SurfaceSketches::raking,
+              "A board from the side, lit by a lamp held low. Two humps and a scratch throw "
+                  + "shadows away from the lamp; the eye looks from as low."),
+          new ShopSketch(
+              "dent-steamed",
+              164,
+              SurfaceSketches::dent,
+              "Three sections: fibres pressed down in a dent; a wet cloth over it touched "
+                  + "by the tip of an iron; the fibres swollen to just proud of the face."),
+          new ShopSketch(
+              "thirsty-ends",
+              176,
+              SurfaceSketches::endGrain,
+              "A section along a board. Its tubes are open at the bare end and soak up "
+                  + "finish far into the wood; at the sealed end they are plugged."));
+
   private SurfaceSketches() {}
 
-  static void raking(Svg svg) {
+  private static void raking(Svg svg) {
     svg.path(
         "drw-stock",
         "M16 104L84 104q10 -12 20 0L152 104l4 8l4 -8L196 104q14 -14 28 0L304 104L304 140L16 140Z");
@@ -30,7 +53,7 @@ final class SurfaceSketches {
     svg.circle("drw-dark", 294, 84, 4);
   }
 
-  static void dent(Svg svg) {
+  private static void dent(Svg svg) {
     String[] names = {"crushed, not cut", "wet cloth, iron tip", "swollen: leave"};
     String[] more = {"", "a second or two", "a day, then level"};
     for (int i = 0; i < names.length; i++) {
@@ -60,7 +83,7 @@ final class SurfaceSketches {
     return "c14 0 14 " + down + " 26 " + down + "s12 " + Num.of(-depth) + " 26 " + Num.of(-depth);
   }
 
-  static void endGrain(Svg svg) {
+  private static void endGrain(Svg svg) {
     svg.rect("drw-stock", 40, 44, 240, 84);
     for (double y = 50; y < 128; y += 12) {
       svg.rect("drw-cut", 40, y, 240, 5);

@@ -5,7 +5,7 @@ import java.util.function.Consumer;
 
 /** What faults in wood and joints look like, from above, from the side or at the end. */
 final class WoodFaults {
-  private static final String HOLE = "drw-hole";
+  private static final String HOLE = "drw-pit";
   private static final String DARK = "drw-scorch";
   private static final String WOOD = "drw-board";
   private static final String RING = "drw-ring";
@@ -14,7 +14,7 @@ final class WoodFaults {
 
   private WoodFaults() {}
 
-  /** Pictures by the fault's id. */
+  /** Pictures by the name a record asks for. */
   static Map<String, Consumer<FaultCanvas>> all() {
     return Map.ofEntries(
         Map.entry("tear-out", WoodFaults::tearOut),

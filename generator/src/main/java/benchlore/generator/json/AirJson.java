@@ -2,7 +2,6 @@ package benchlore.generator.json;
 
 import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.AirSchedule;
-import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.ExposureLimit;
 import benchlore.schedules.air.FlowNeeded;
 import benchlore.schedules.air.IgnitionSource;
@@ -10,6 +9,7 @@ import benchlore.schedules.air.Release;
 import benchlore.schedules.air.ReleaseCurve;
 import benchlore.schedules.air.RespiratorAdvice;
 import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.trade.ApplicationMethod;
 
 /** The air of the shop: requests and answer. */
 final class AirJson {
@@ -34,7 +34,7 @@ final class AirJson {
         f.number("startSecond"),
         f.number("volatileKilogram"),
         f.list("shares", RecordData::share),
-        f.word("method", ApplyMethod.values()),
+        f.word("method", ApplicationMethod.values()),
         f.optional(
             "curve",
             c ->

@@ -3,7 +3,6 @@ package benchlore.generator.json;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatSchedule;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Sheen;
@@ -16,6 +15,7 @@ import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.Optional;
 
 /** A whole project: request and answer. */

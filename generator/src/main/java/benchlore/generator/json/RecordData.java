@@ -2,7 +2,6 @@ package benchlore.generator.json;
 
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.SolventData;
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.DryingMechanism;
 import benchlore.schedules.coating.FinishData;
@@ -12,6 +11,8 @@ import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.coating.SolventShare;
 import benchlore.schedules.coating.UsePlace;
 import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.Pores;
 import benchlore.schedules.wood.WoodData;
 
 /** Reads the data of single records: wood, adhesive, finish, solvent, keys as their components. */
@@ -26,7 +27,8 @@ final class RecordData {
         f.datum("tangentialShrinkage"),
         f.optionalDatum("movementRadial"),
         f.optionalDatum("movementTangential"),
-        f.word("pores", WoodData.Pores.values()),
+        f.word("pores", Pores.values()),
+        f.flag("openGrained"),
         f.flag("oily"),
         f.flag("figuredOrBlotchy"),
         f.flag("hardwood"),

@@ -9,7 +9,6 @@ import benchlore.schedules.sanding.MachineOrSandCurve;
 import benchlore.schedules.sanding.MachineOrSandRequest;
 import benchlore.schedules.sanding.MillingPass;
 import benchlore.schedules.sanding.PoreFilling;
-import benchlore.schedules.sanding.Pores;
 import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingExtras;
 import benchlore.schedules.sanding.SandingPass;
@@ -22,6 +21,7 @@ import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.sanding.SurfaceWanted;
+import benchlore.schedules.trade.Pores;
 
 /** Sanding, and machining against it: requests and answers. */
 final class SandingJson {
@@ -40,6 +40,7 @@ final class SandingJson {
             wood.number("hardnessNewton"),
             wood.number("densityKilogramPerCubicMetre"),
             wood.word("pores", Pores.values()),
+            wood.flag("openGrained"),
             wood.flag("figured"),
             wood.flag("resinous")),
         new SandingArea(area.number("totalSquareMetre"), area.number("endGrainSquareMetre")),

@@ -1,6 +1,5 @@
 package benchlore.generator.json;
 
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.Sheen;
@@ -8,8 +7,9 @@ import benchlore.schedules.coating.SheenPlan;
 import benchlore.schedules.coating.SheenRequest;
 import benchlore.schedules.coating.SheenStep;
 import benchlore.schedules.coating.SheenWay;
-import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.coating.Supplies;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.SprayGun;
 
 /** Ways to a sheen: request and answer. */
 final class SheenJson {

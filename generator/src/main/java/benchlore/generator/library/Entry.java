@@ -13,6 +13,7 @@ import java.util.List;
  * @param text the prose
  * @param mistaken what it is taken for
  * @param related ids of related records
+ * @param drawings what a technique, a tool or a fault asks to be drawn on its page
  * @param facts the data of its kind and any further figures
  */
 public record Entry(
@@ -24,6 +25,7 @@ public record Entry(
     Text text,
     List<Mistaken> mistaken,
     List<String> related,
+    List<Drawing> drawings,
     Facts facts) {
   /**
    * The prose of a record, Markdown.
@@ -44,12 +46,21 @@ public record Entry(
     }
   }
 
+  /**
+   * A drawing asked for by name.
+   *
+   * @param name from the list in its schema
+   * @param caption the words under a sketch; empty for the picture of a fault
+   */
+  public record Drawing(String name, String caption) {}
+
   /** Copies the lists. */
   public Entry {
     names = List.copyOf(names);
     lay = List.copyOf(lay);
     mistaken = List.copyOf(mistaken);
     related = List.copyOf(related);
+    drawings = List.copyOf(drawings);
   }
 
   /** Its page, from the site's root. */

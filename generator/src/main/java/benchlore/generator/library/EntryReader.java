@@ -46,6 +46,7 @@ final class EntryReader {
         text(root),
         mistaken,
         strings(root.path("related")),
+        drawings(root),
         new FactReader(yaml, sources).facts());
   }
 
@@ -57,6 +58,18 @@ final class EntryReader {
         strings(root.path("wrong")),
         strings(root.path("safety")),
         root.path("body").asText(""));
+  }
+
+  private static List<Entry.Drawing> drawings(JsonNode root) {
+    List<Entry.Drawing> drawings = new ArrayList<>();
+    for (JsonNode sketch : root.path("sketches")) {
+      String caption = sketch.path("caption").asText().strip();
+      drawings.add(new Entry.Drawing(sketch.path("drawing").asText(), caption));
+    }
+    if (root.has("picture")) {
+      drawings.add(new Entry.Drawing(root.path("picture").asText(), ""));
+    }
+    return drawings;
   }
 
   private static List<String> strings(JsonNode array) {

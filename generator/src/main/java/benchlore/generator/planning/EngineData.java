@@ -7,7 +7,6 @@ import benchlore.generator.library.Library;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.SolventData;
 import benchlore.schedules.answer.Datum;
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.DryingMechanism;
 import benchlore.schedules.coating.FinishData;
@@ -18,6 +17,8 @@ import benchlore.schedules.coating.SolventShare;
 import benchlore.schedules.coating.UsePlace;
 import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.glueup.AdhesiveData;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.Pores;
 import benchlore.schedules.wood.WoodData;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,11 +56,23 @@ public final class EngineData {
         f.datum("tangential-shrinkage"),
         f.optionalDatum("movement-radial"),
         f.optionalDatum("movement-tangential"),
-        f.word("pores", WoodData.Pores.class),
+        pores(f.words("pores")),
+        f.flag("open-grained"),
         f.flag("oily"),
         f.flag("blotch-prone"),
         f.words("group").equals("hardwood"),
         f.flag("tannin-rich"));
+  }
+
+  /** A species record's word for its pores. */
+  private static Pores pores(String word) {
+    return switch (word) {
+      case "ring" -> Pores.RING_POROUS;
+      case "semi-ring" -> Pores.SEMI_RING_POROUS;
+      case "diffuse" -> Pores.DIFFUSE_POROUS;
+      case "none" -> Pores.NONPOROUS;
+      default -> throw new IllegalArgumentException("pores without a meaning: " + word);
+    };
   }
 
   /** An adhesive. */

@@ -50,7 +50,7 @@ final class ClassTable {
 
   private final ScriptTree script;
   private final List<Node> tables;
-  private final Node enums;
+  private final List<Node> enums;
   private final Map<String, CompiledClass> classes = new LinkedHashMap<>();
   private final Set<String> usedByCode = new HashSet<>();
   private final Set<String> asObjects = new HashSet<>();
@@ -60,11 +60,11 @@ final class ClassTable {
   private ClassTable(ScriptTree script) {
     this.script = script;
     tables = script.calls(TABLE);
-    List<Node> enumTables = script.calls(ENUMS);
-    if (tables.isEmpty() || enumTables.size() != 1) {
+    // Not there where no constant is found by its name.
+    enums = script.calls(ENUMS);
+    if (tables.isEmpty() || enums.size() > 1) {
       throw new IllegalArgumentException("the script has no table of classes as known");
     }
-    enums = enumTables.get(0);
     for (Node table : tables) {
       for (CompiledClass row : CompiledClass.rows(table)) {
         classes.put(row.name(), row);
@@ -83,7 +83,7 @@ final class ClassTable {
 
   private void findUses() {
     Set<Node> own = new HashSet<>(tables);
-    own.add(enums);
+    own.addAll(enums);
     script
         .names()
         .forEach(
@@ -168,7 +168,9 @@ final class ClassTable {
             (put, pairs) ->
                 text.append(
                     "$press_each([" + String.join(",", pairs) + "],(p,f)=>{" + put + "});"));
-    text.append(ENUMS + "([" + String.join(",", enumsKept()) + "]);");
+    for (Node table : enums) {
+      text.append(ENUMS + "([" + String.join(",", enumsKept(table)) + "]);");
+    }
     ScriptTree.insertBefore(tables.get(0).getParent(), text.toString());
   }
 
@@ -201,9 +203,9 @@ final class ClassTable {
     return pairs;
   }
 
-  private List<String> enumsKept() {
+  private List<String> enumsKept(Node table) {
     List<String> kept = new ArrayList<>();
-    List<Node> cells = ScriptTree.children(enums.getSecondChild());
+    List<Node> cells = ScriptTree.children(table.getSecondChild());
     for (int i = 0; i < cells.size(); i += 2) {
       if (asObjects.contains(cells.get(i).getString())) {
         kept.add(ScriptTree.text(cells.get(i)));
@@ -215,7 +217,7 @@ final class ClassTable {
 
   private void clear() {
     tables.forEach(table -> table.getParent().detach());
-    enums.getParent().detach();
+    enums.forEach(table -> table.getParent().detach());
     for (Node erase : script.calls(ERASE)) {
       erase.replaceWith(IR.name("$press_done"));
     }

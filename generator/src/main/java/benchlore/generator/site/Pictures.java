@@ -27,7 +27,7 @@ final class Pictures {
     library.of(Kind.ROUTER_BITS).stream().map(Entry::id).forEach(ids::add);
     ids.addAll(drawings.keySet());
     for (Entry fault : library.of(Kind.DEFECTS)) {
-      if (Drawings.faultGlyph(fault.id()).isPresent()) {
+      if (!fault.drawings().isEmpty()) {
         ids.add(fault.id());
       }
     }
@@ -54,7 +54,7 @@ final class Pictures {
   private String drawing(String id) {
     Entry entry = library.find(id).orElseThrow();
     if (entry.kind() == Kind.DEFECTS) {
-      return Drawings.faultGlyph(id).orElseThrow();
+      return Drawings.faultGlyph(entry.drawings().get(0).name()).orElseThrow();
     }
     ToolDrawing tool = drawings.get(id);
     return tool == null ? Drawings.glyph(BitData.of(entry)) : Drawings.glyph(tool.silhouette());

@@ -1,7 +1,6 @@
 package benchlore.generator.site;
 
 import benchlore.generator.drawing.BoardCut;
-import benchlore.generator.drawing.ClampSpread;
 import benchlore.generator.drawing.Drawings;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Facts;
@@ -22,8 +21,6 @@ import java.util.Set;
 
 /** The drawings of a record's page, each with its caption. */
 final class RecordDrawings {
-  private static final Set<String> CLAMPING = Set.of("glue-up-edge-joint", "caul");
-
   // Bamboo is a grass: it has no rings to saw across.
   private static final Set<String> RINGLESS = Set.of("bamboo");
 
@@ -42,7 +39,7 @@ final class RecordDrawings {
       case ROUTER_BITS -> BitDrawings.of(entry);
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
       case ABRASIVES -> grains(entry);
-      case TECHNIQUES, TOOLS -> CLAMPING.contains(entry.id()) ? clamps() : SketchDrawings.of(entry);
+      case TECHNIQUES, TOOLS -> sketches(entry);
       case SHEENS -> List.of(SheenDrawings.of(entry));
       case DEFECTS -> fault(entry);
       case FINISHES, ADHESIVES, SOLVENTS, FASTENERS -> List.of();
@@ -51,9 +48,23 @@ final class RecordDrawings {
 
   private static List<BitDrawings.Figure> fault(Entry entry) {
     String looks = Prose.plain(entry.text().looks());
-    return Drawings.fault(entry.id(), entry.title(), looks, "fault").stream()
+    return entry.drawings().stream()
+        .map(d -> Drawings.fault(d.name(), entry.title(), looks, "fault").orElseThrow())
         .map(svg -> new BitDrawings.Figure(svg, "The look of it, simplified"))
         .toList();
+  }
+
+  /** A sketch alone is titled as its page; of several, each as its caption. */
+  private static List<BitDrawings.Figure> sketches(Entry entry) {
+    List<BitDrawings.Figure> figures = new ArrayList<>();
+    boolean alone = entry.drawings().size() == 1;
+    for (Entry.Drawing drawing : entry.drawings()) {
+      String title = alone ? entry.title() : drawing.caption();
+      String ids = alone ? "sketch" : "sketch-" + (figures.size() + 1);
+      String svg = Drawings.sketch(drawing.name(), title, ids).orElseThrow();
+      figures.add(new BitDrawings.Figure(svg, drawing.caption()));
+    }
+    return figures;
   }
 
   private static BitDrawings.Figure tool(Entry entry, ToolDrawing tool) {
@@ -125,14 +136,5 @@ final class RecordDrawings {
     return new BitDrawings.Figure(
         Drawings.grit(micron, abrasive.title() + ", grains of " + size, "grit-" + end),
         "Grains of " + size + "; read the scale bar");
-  }
-
-  /** A 40 mm caul under clamps 200 mm apart: the cones meet in the glue line. */
-  private static List<BitDrawings.Figure> clamps() {
-    return List.of(
-        new BitDrawings.Figure(
-            Drawings.clampCone(
-                new ClampSpread(30, 85, 200), "Pressure under a row of clamps", "clamps"),
-            "Pressure spreads at 45 degrees: deep caul and wide board, clamps farther apart"));
   }
 }

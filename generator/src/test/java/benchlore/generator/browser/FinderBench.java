@@ -122,6 +122,7 @@ public final class FinderBench {
               e.text(),
               e.mistaken(),
               e.related(),
+              e.drawings(),
               e.facts()));
     }
     return new Library(all, library.sources());

@@ -7,7 +7,6 @@ import benchlore.generator.planning.EngineData;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.air.AirRequest;
-import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
@@ -18,7 +17,6 @@ import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.coating.SheenRequest;
-import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.cutting.Machine;
@@ -38,7 +36,6 @@ import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.MachineOrSandRequest;
 import benchlore.schedules.sanding.MillingPass;
-import benchlore.schedules.sanding.Pores;
 import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingRequest;
 import benchlore.schedules.sanding.SandingShop;
@@ -47,6 +44,9 @@ import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.sanding.SurfaceWanted;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.Pores;
+import benchlore.schedules.trade.SprayGun;
 import benchlore.schedules.wood.Film;
 import benchlore.schedules.wood.FitRequest;
 import benchlore.schedules.wood.Opening;
@@ -91,6 +91,7 @@ final class RandomRequests {
             dice.figure(1500, 12000),
             dice.figure(300, 1100),
             dice.one(Pores.values()),
+            dice.yes(),
             dice.yes(),
             dice.yes()),
         new SandingArea(dice.figure(0.1, 12), dice.figure(0, 0.1)),
@@ -280,7 +281,7 @@ final class RandomRequests {
               dice.figure(0, 90_000),
               dice.figure(0.01, 0.5),
               EngineData.organic(dice.one(finishes), library),
-              dice.one(ApplyMethod.values()),
+              dice.one(ApplicationMethod.values()),
               Optional.empty()));
     }
     List<IgnitionSource> ignition =

@@ -37,8 +37,8 @@ class DrawingsTest {
     }
     all.put("clamps", Drawings.clampCone(new ClampSpread(40, 90, 250), "Clamps", "p"));
     all.put("deep clamps", Drawings.clampCone(new ClampSpread(30, 300, 150), "Clamps", "p"));
-    for (ShopSketch sketch : ShopSketch.values()) {
-      all.put(sketch.name(), Drawings.sketch(sketch, "How", "p"));
+    for (String sketch : SketchDrawing.names()) {
+      all.put("sketch " + sketch, Drawings.sketch(sketch, "How", "p").orElseThrow());
     }
     for (JointForm form : JointForm.values()) {
       all.put(form.word(), Drawings.joint(form, SampleJoints.sizes(form), "A joint", "p"));

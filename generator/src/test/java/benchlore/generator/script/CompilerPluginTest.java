@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -86,6 +86,17 @@ class ScriptPressTest {
     return tree.text();
   }
 
+  /** The compiler writes no such table where no constant is found by its name. */
+  @Test
+  void aScriptMayHaveNoTableOfConstantsButNotTwo() {
+    String constants = "$rt_enumConstantsMetadata([]);";
+    assertTrue(tables(SCRIPT).contains(constants));
+    String without = tables(SCRIPT.replace(constants, ""));
+    assertEquals(tables(SCRIPT).replace(constants, ""), without);
+    String twice = SCRIPT.replace(constants, constants + constants);
+    assertThrows(IllegalArgumentException.class, () -> tables(twice));
+  }
+
   @Test
   void aTextUsedOnceStandsAtItsPlaceAndTheOthersInThePool() {
     ScriptTree tree = ScriptTree.parse(SCRIPT);

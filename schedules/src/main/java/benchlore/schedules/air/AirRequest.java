@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,7 +30,7 @@ public record AirRequest(
 
   boolean sprays() {
     for (Release release : releases) {
-      if (release.method() == ApplyMethod.SPRAY) {
+      if (release.method() == ApplicationMethod.SPRAY) {
         return true;
       }
     }

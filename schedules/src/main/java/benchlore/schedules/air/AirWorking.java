@@ -69,7 +69,7 @@ final class AirWorking {
     List<Figure> inputs = new ArrayList<>();
     for (Release release : request.releases()) {
       ReleaseCurve curve = release.curveUsed();
-      Provenance from = release.curve().isPresent() ? Provenance.input() : ApplyMethod.FROM;
+      Provenance from = release.curve().isPresent() ? Provenance.input() : ReleaseByMethod.FROM;
       inputs.add(Figure.input("solvent of a coat", release.volatileKilogram(), Unit.KILOGRAM));
       inputs.add(Figure.of("quick share", curve.quickShare(), Unit.RATIO, from));
       inputs.add(Figure.of("quick time", curve.quickSecond(), Unit.SECOND, from));
@@ -129,7 +129,7 @@ final class AirWorking {
         schedule.brushedPeakIndex(),
         Unit.RATIO,
         "the sprayed coats worked out again with the brush's release",
-        ApplyMethod.FROM);
+        ReleaseByMethod.FROM);
   }
 
   private void addFire() {

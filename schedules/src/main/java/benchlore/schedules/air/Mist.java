@@ -2,10 +2,13 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.Transfer;
 import java.util.List;
 
 /**
@@ -50,7 +53,7 @@ public final class Mist {
   }
 
   private static MistEstimate estimate(MistRequest request) {
-    double landed = request.solidsKilogram() * request.gun().transfer().low();
+    double landed = request.solidsKilogram() * transfer(request).low();
     double mist = request.solidsKilogram() - landed;
     MixedRoom room = MixedRoom.of(request.room());
     double end = request.sprayingSecond();
@@ -60,15 +63,15 @@ public final class Mist {
     return new MistEstimate(landed, mist, peak, index, clear);
   }
 
+  private static Datum transfer(MistRequest request) {
+    return Transfer.of(ApplicationMethod.SPRAY, request.gun());
+  }
+
   private static List<Line> working(MistRequest request, MistEstimate estimate) {
     DustLimit limit = DustLimit.OSHA_RESPIRABLE;
     Figure solids = Figure.input("solids", request.solidsKilogram(), Unit.KILOGRAM);
-    Figure transfer =
-        Figure.of(
-            "transfer",
-            request.gun().transfer().low(),
-            Unit.RATIO,
-            request.gun().transfer().from());
+    Datum landing = transfer(request);
+    Figure transfer = Figure.of("transfer", landing.low(), Unit.RATIO, landing.from());
     Figure level =
         Figure.of(
             "limit",

@@ -1,5 +1,7 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.trade.SprayGun;
+
 /**
  * Spraying in a room. Any numbers may be given; the entry refuses what makes no sense.
  *

@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ public record Release(
     double startSecond,
     double volatileKilogram,
     List<Share> shares,
-    ApplyMethod method,
+    ApplicationMethod method,
     Optional<ReleaseCurve> curve) {
   private static final String WATER = "water";
 
@@ -60,12 +61,13 @@ public record Release(
 
   /** The curve given, or the method's usual one for the slowest solvent in the mixture. */
   ReleaseCurve curveUsed() {
-    return curve.orElseGet(() -> method.curveFor(slowestEvaporation()));
+    return curve.orElseGet(() -> ReleaseByMethod.of(method, slowestEvaporation()));
   }
 
   /** The same coat brushed on, with the brush's usual release. */
   Release brushed() {
-    return new Release(startSecond, volatileKilogram, shares, ApplyMethod.BRUSH, Optional.empty());
+    return new Release(
+        startSecond, volatileKilogram, shares, ApplicationMethod.BRUSH, Optional.empty());
   }
 
   private double slowestEvaporation() {

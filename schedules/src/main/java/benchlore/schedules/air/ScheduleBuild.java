@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -146,7 +147,7 @@ final class ScheduleBuild {
     }
     List<Release> brushed = new ArrayList<>();
     for (Release release : request.releases()) {
-      brushed.add(release.method() == ApplyMethod.SPRAY ? release.brushed() : release);
+      brushed.add(release.method() == ApplicationMethod.SPRAY ? release.brushed() : release);
     }
     Exposure other = Exposure.of(request.room(), brushed);
     return OptionalDouble.of(PeakSearch.highest(Samples.of(other, until), Scale.HEALTH).value());

@@ -3,6 +3,6 @@
  *
  * <p>Enter at {@link benchlore.schedules.air.Air}, for dust at {@link
  * benchlore.schedules.air.Dust}, for overspray at {@link benchlore.schedules.air.Mist}. May depend
- * on {@code answer} and {@code numeric}. Immutable.
+ * on {@code answer}, {@code numeric}, {@code room} and {@code trade}. Immutable.
  */
 package benchlore.schedules.air;

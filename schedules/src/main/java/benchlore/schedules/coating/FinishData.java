@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Datum;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.List;
 import java.util.Optional;
 

@@ -10,6 +10,7 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.trade.Transfer;
 import java.util.List;
 
 /**

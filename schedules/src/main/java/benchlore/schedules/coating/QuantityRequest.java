@@ -1,5 +1,8 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.SprayGun;
+
 /**
  * How much liquid to have ready.
  *

@@ -10,6 +10,7 @@ import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;

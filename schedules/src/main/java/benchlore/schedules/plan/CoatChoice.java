@@ -1,7 +1,7 @@
 package benchlore.schedules.plan;
 
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.trade.ApplicationMethod;
 
 /**
  * How the finish goes on.

@@ -3,7 +3,6 @@ package benchlore.schedules.plan;
 import benchlore.schedules.air.Air;
 import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.AirSchedule;
-import benchlore.schedules.air.ApplyMethod;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
@@ -25,10 +24,10 @@ import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
-import benchlore.schedules.coating.SprayGun;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.numeric.Numeric;
 import benchlore.schedules.numeric.WallTime;
+import benchlore.schedules.trade.SprayGun;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -292,7 +291,7 @@ final class CoatSteps {
             0,
             kilogram,
             request.materials().solvents(),
-            ApplyMethod.valueOf(request.coats().method().name()),
+            request.coats().method(),
             Optional.empty());
     return Optional.of(
         Air.plan(

@@ -3,7 +3,6 @@ package benchlore.schedules.plan;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.glueup.AdhesiveData;
-import benchlore.schedules.sanding.Pores;
 import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.wood.WoodData;
 import java.util.List;
@@ -35,17 +34,9 @@ public record Materials(
     return new SandingWood(
         wood.hardness().orElse(PlanRules.HARDNESS).mid(),
         wood.specificGravity().mid() * 1000,
-        pores(wood),
+        wood.pores(),
+        wood.openGrained(),
         wood.figuredOrBlotchy(),
         wood.oily());
-  }
-
-  private static Pores pores(WoodData wood) {
-    return switch (wood.pores()) {
-      case NONE -> Pores.NONPOROUS;
-      case DIFFUSE -> Pores.DIFFUSE_POROUS;
-      case SEMI_RING -> Pores.SEMI_RING_POROUS;
-      case RING -> Pores.RING_POROUS;
-    };
   }
 }

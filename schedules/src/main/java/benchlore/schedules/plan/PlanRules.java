@@ -3,7 +3,7 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.coating.ApplicationMethod;
+import benchlore.schedules.trade.ApplicationMethod;
 
 /**
  * Hands-on times that no other rule gives. All from memory of ordinary shop pace: time yourself
@@ -49,6 +49,11 @@ final class PlanRules {
 
   /** Room to slide left on each side of a moving part in the damp season. */
   static final Datum SLIP = Datum.of(0.0005, Unit.METRE, FROM);
+
+  /** Until a grain filler can be sanded: a waterborne one within hours, an oil-based one a day. */
+  static final Datum FILLER_DRIES =
+      Datum.range(
+          7_200, 86_400, Unit.SECOND, Provenance.commonPractice("grain fillers by their labels"));
 
   /** How far ahead the first hour fit for glue is looked for. */
   static final int GLUE_DAYS = 21;

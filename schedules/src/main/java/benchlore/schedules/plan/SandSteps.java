@@ -12,6 +12,7 @@ import benchlore.schedules.answer.Unit;
 import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.sanding.GrainRaising;
 import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingPass;
@@ -30,12 +31,14 @@ final class SandSteps {
   private final List<Line> working = new ArrayList<>();
   private List<Caution> cautions = List.of();
   private final List<Purchase> discs = new ArrayList<>();
+  private final SurfaceSteps surface;
   private double seconds;
   private double between;
 
   SandSteps(PlanRequest request, Draft draft) {
     this.request = request;
     this.draft = draft;
+    this.surface = new SurfaceSteps(draft);
   }
 
   void add() {
@@ -50,7 +53,7 @@ final class SandSteps {
     if (draft.refused()) {
       return;
     }
-    List<Slot> slots = draft.book("sand", "sanding", seconds - between);
+    List<Slot> slots = draft.book("sand", "sanding", seconds - between - surface.seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
@@ -63,6 +66,7 @@ final class SandSteps {
               working,
               Optional.empty()));
     }
+    surface.add();
     discs.forEach(draft::buy);
   }
 
@@ -79,18 +83,9 @@ final class SandSteps {
     }
     notes.add(new Note(part.name() + ": " + grades + ".", minutes));
     schedule.extras().endGrain().ifPresent(this::endGrain);
-    schedule
-        .extras()
-        .grainRaising()
-        .ifPresent(
-            raising ->
-                notes.add(
-                    Note.of(
-                        "Wet the bare wood, let it dry for {0} and knock the whiskers off with "
-                            + raising.knockOff().grit().label()
-                            + ".",
-                        Quantity.of(raising.drySeconds().high(), Unit.SECOND))));
-    schedule.extras().poreFilling().ifPresent(filling -> notes.add(filling.when()));
+    schedule.extras().grainRaising().ifPresent(this::grainRaising);
+    schedule.extras().poreFilling().ifPresent(filling -> count(filling.level()));
+    surface.take(part, schedule.extras());
     schedule
         .extras()
         .betweenCoats()
@@ -106,6 +101,15 @@ final class SandSteps {
     count(pass);
     notes.add(
         Note.of("End grain: on to " + pass.grit().label() + ", or it drinks finish and darkens."));
+  }
+
+  private void grainRaising(GrainRaising raising) {
+    count(raising.knockOff());
+    notes.add(
+        Note.of(
+            "Wet the bare wood last and wipe off what stands; once dry, the whiskers come off with "
+                + raising.knockOff().grit().label()
+                + "."));
   }
 
   private void count(SandingPass pass) {

@@ -69,7 +69,7 @@ final class ExtrasPlan {
   }
 
   private Optional<PoreFilling> poreFilling(Grit last) {
-    if (!request.wanted().poresFilled() || !request.wood().pores().open()) {
+    if (!request.wanted().poresFilled() || !request.wood().openGrained()) {
       return Optional.empty();
     }
     Stock stock = Stock.wood(request.wood(), area, false);

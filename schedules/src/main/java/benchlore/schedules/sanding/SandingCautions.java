@@ -149,7 +149,7 @@ final class SandingCautions {
           "Finish by hand on a block with the last grade, along the board, and look in raking"
               + " light.");
     }
-    if (request.wood().pores().open() && !request.wanted().poresFilled()) {
+    if (request.wood().openGrained() && !request.wanted().poresFilled()) {
       add(
           "pores-stay-open",
           Severity.WORK,

@@ -1,11 +1,14 @@
 package benchlore.schedules.sanding;
 
+import benchlore.schedules.trade.Pores;
+
 /**
  * The wood, as far as sanding asks.
  *
  * @param hardnessNewton side (Janka) hardness at 12 % moisture, 200 to 25000; 1 lbf = 4.448 N
  * @param densityKilogramPerCubicMetre 80 to 1400
  * @param pores how its pores lie
+ * @param openGrained true if its pores show as pits through a film unless they are filled
  * @param figured curly, quilted or burl: scratches show from every side
  * @param resinous clogs the paper: pine, teak and the like
  */
@@ -13,6 +16,7 @@ public record SandingWood(
     double hardnessNewton,
     double densityKilogramPerCubicMetre,
     Pores pores,
+    boolean openGrained,
     boolean figured,
     boolean resinous) {
   /** Refuses null; figures are checked by the plan. */

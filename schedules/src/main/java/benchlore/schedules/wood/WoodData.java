@@ -3,6 +3,7 @@ package benchlore.schedules.wood;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.trade.Pores;
 import java.util.Optional;
 
 /**
@@ -24,6 +25,8 @@ import java.util.Optional;
  * @param movementTangential as {@code movementRadial}, along the rings ({@code
  *     movement-tangential})
  * @param pores how the vessels lie ({@code pores})
+ * @param openGrained true if the pores show as pits through a film unless they are filled ({@code
+ *     open-grained})
  * @param oily true if the wood carries oil or wax that troubles glue and film ({@code oily})
  * @param figuredOrBlotchy true if figure tears out or stain goes on uneven ({@code blotch-prone})
  * @param hardwood true for a broadleaf tree, false for a conifer ({@code group})
@@ -38,22 +41,11 @@ public record WoodData(
     Optional<Datum> movementRadial,
     Optional<Datum> movementTangential,
     Pores pores,
+    boolean openGrained,
     boolean oily,
     boolean figuredOrBlotchy,
     boolean hardwood,
     boolean tannin) {
-  /** How the vessels of a wood lie in its rings. */
-  public enum Pores {
-    /** No vessels: conifers. */
-    NONE,
-    /** Small and even through the ring: maple, cherry, birch. */
-    DIFFUSE,
-    /** Large to small through the ring: walnut, butternut. */
-    SEMI_RING,
-    /** A row of large ones at the start of each ring: oak, ash, elm. */
-    RING
-  }
-
   /** Refuses nulls, a wrong unit and a figure no wood has. */
   public WoodData {
     check("specificGravity", specificGravity, 0.05, 1.5, Unit.RATIO);

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
@@ -27,7 +28,7 @@ class AirPropertyTest {
             Arbitraries.doubles().between(0.001, 3).ofScale(4),
             solvent,
             Arbitraries.doubles().between(0.1, 1),
-            Arbitraries.of(ApplyMethod.class))
+            Arbitraries.of(ApplicationMethod.class))
         .as(
             (start, kg, s, share, method) ->
                 new Release(
@@ -82,7 +83,7 @@ class AirPropertyTest {
             a,
             b,
             List.of(new Release.Share(Solvents.of("acetone"), c)),
-            ApplyMethod.BRUSH,
+            ApplicationMethod.BRUSH,
             Optional.of(new ReleaseCurve(c, a, b)));
     AirRequest request =
         new AirRequest(new RoomAir(a, b, c, a), List.of(release), List.of(), false, false);

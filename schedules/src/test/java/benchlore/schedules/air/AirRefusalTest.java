@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -18,7 +19,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AirRefusalTest {
   private static final RoomAir GARAGE = new RoomAir(90, 0.5, 3, 20);
 
-  private static Release coat(String solvent, double kilogram, ApplyMethod method) {
+  private static Release coat(String solvent, double kilogram, ApplicationMethod method) {
     List<Release.Share> shares = List.of(new Release.Share(Solvents.of(solvent), 1));
     return new Release(0, kilogram, shares, method, Optional.empty());
   }
@@ -57,7 +58,7 @@ class AirRefusalTest {
   })
   void nonsenseRoom(double volume, double flow, double k, double celsius) {
     RoomAir room = new RoomAir(volume, flow, k, celsius);
-    Release release = coat("ethanol", 0.1, ApplyMethod.WIPE);
+    Release release = coat("ethanol", 0.1, ApplicationMethod.WIPE);
     assertFalse(
         refusals(new AirRequest(room, List.of(release), List.of(), false, false)).isEmpty());
   }
@@ -83,7 +84,7 @@ class AirRefusalTest {
     List<Release.Share> shares = List.of(new Release.Share(Solvents.of("ethanol"), share));
     ReleaseCurve curve = new ReleaseCurve(q, f, tau);
     assertFalse(
-        refusals(with(new Release(start, kg, shares, ApplyMethod.BRUSH, Optional.of(curve))))
+        refusals(with(new Release(start, kg, shares, ApplicationMethod.BRUSH, Optional.of(curve))))
             .isEmpty());
   }
 
@@ -95,21 +96,21 @@ class AirRefusalTest {
   @Test
   void everyReasonAtOnce() {
     RoomAir room = new RoomAir(-1, 0, 99, Double.NaN);
-    Release release = coat("methylene chloride", -1, ApplyMethod.SPRAY);
+    Release release = coat("methylene chloride", -1, ApplicationMethod.SPRAY);
     List<IgnitionSource> sources = List.of(IgnitionSource.UNVENTED_FUEL_HEATER);
     assertTrue(refusals(new AirRequest(room, List.of(release), sources, true, false)).size() >= 8);
   }
 
   @Test
   void sprayedIsocyanatesGoToALicensedShop() {
-    Release spray = coat("n-butyl acetate", 0.01, ApplyMethod.SPRAY);
+    Release spray = coat("n-butyl acetate", 0.01, ApplicationMethod.SPRAY);
     AirRequest request = new AirRequest(GARAGE, List.of(spray), List.of(), true, false);
     assertToldInstead(refusals(request), "isocyanate", "licensed finishing shop with supplied air");
   }
 
   @Test
   void brushedIsocyanatesGetSuppliedAirNeverACartridge() {
-    Release brush = coat("n-butyl acetate", 0.01, ApplyMethod.BRUSH);
+    Release brush = coat("n-butyl acetate", 0.01, ApplicationMethod.BRUSH);
     AirRequest request = new AirRequest(GARAGE, List.of(brush), List.of(), true, false);
     var given = assertInstanceOf(Answer.Given.class, Air.plan(request));
     assertTrue(((AirSchedule) given.value()).respirator().respirator() == Respirator.SUPPLIED_AIR);
@@ -117,20 +118,20 @@ class AirRefusalTest {
 
   @Test
   void methyleneChloride() {
-    Release strip = coat("methylene chloride", 0.01, ApplyMethod.BRUSH);
+    Release strip = coat("methylene chloride", 0.01, ApplicationMethod.BRUSH);
     assertToldInstead(refusals(with(strip)), "releases.shares", "licensed stripping shop");
   }
 
   @ParameterizedTest
   @EnumSource(names = {"PILOT_LIGHT", "OPEN_ELEMENT_HEATER", "WELDING_OR_GRINDING", "SMOKING"})
   void flameWithFlammableVapour(IgnitionSource source) {
-    Release wipe = coat("ethanol", 0.01, ApplyMethod.WIPE);
+    Release wipe = coat("ethanol", 0.01, ApplicationMethod.WIPE);
     assertToldInstead(refusals(with(wipe, source)), "ignitionSources", "Shut it off");
   }
 
   @Test
   void flameWithASolventOfWhichNothingIsKnown() {
-    Release wipe = coat("Stoddard solvent (mineral spirits)", 0.01, ApplyMethod.WIPE);
+    Release wipe = coat("Stoddard solvent (mineral spirits)", 0.01, ApplicationMethod.WIPE);
     assertToldInstead(
         refusals(with(wipe, IgnitionSource.PILOT_LIGHT)), "ignitionSources", "Shut it off");
   }
@@ -138,7 +139,7 @@ class AirRefusalTest {
   @Test
   void waterborneFinishesMayStandByAPilotLightWithACaution() {
     List<Release.Share> shares = List.of(new Release.Share(Solvents.of("2-butoxyethanol"), 0.08));
-    Release water = new Release(0, 0.05, shares, ApplyMethod.BRUSH, Optional.empty());
+    Release water = new Release(0, 0.05, shares, ApplicationMethod.BRUSH, Optional.empty());
     List<String> codes =
         Air.plan(with(water, IgnitionSource.PILOT_LIGHT))
             .fold(g -> g.cautions().stream().map(c -> c.code()).toList(), r -> List.of());
@@ -147,7 +148,7 @@ class AirRefusalTest {
 
   @Test
   void unventedHeaterEvenWithoutFlammableVapour() {
-    Release water = new Release(0, 0.1, List.of(), ApplyMethod.BRUSH, Optional.empty());
+    Release water = new Release(0, 0.1, List.of(), ApplicationMethod.BRUSH, Optional.empty());
     assertToldInstead(
         refusals(with(water, IgnitionSource.UNVENTED_FUEL_HEATER)), "ignitionSources", "flue");
   }
@@ -155,16 +156,16 @@ class AirRefusalTest {
   @ParameterizedTest
   @EnumSource(names = {"BRUSHED_MOTOR", "UNRATED_ELECTRICAL"})
   void sparksWithFlammableSpray(IgnitionSource source) {
-    Release spray = coat("ethanol", 0.01, ApplyMethod.SPRAY);
+    Release spray = coat("ethanol", 0.01, ApplicationMethod.SPRAY);
     assertToldInstead(refusals(with(spray, source)), "ignitionSources", "brush or wipe");
     assertInstanceOf(
-        Answer.Given.class, Air.plan(with(coat("ethanol", 0.01, ApplyMethod.WIPE), source)));
+        Answer.Given.class, Air.plan(with(coat("ethanol", 0.01, ApplicationMethod.WIPE), source)));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"acetone", "toluene", "ethanol", "turpentine"})
   void tooMuchForTheRoom(String solvent) {
-    AirRequest request = with(coat(solvent, 20, ApplyMethod.BRUSH));
+    AirRequest request = with(coat(solvent, 20, ApplicationMethod.BRUSH));
     assertToldInstead(refusals(request), "room.outdoorFlow", "outdoor air");
   }
 

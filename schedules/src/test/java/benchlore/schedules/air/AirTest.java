@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Line;
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -15,7 +16,8 @@ import org.junit.jupiter.api.Test;
 class AirTest {
   private static final RoomAir GARAGE = RoomAir.ofAirChanges(90, 6, 3, 18);
 
-  private static Release coat(double start, SolventData solvent, double kg, ApplyMethod method) {
+  private static Release coat(
+      double start, SolventData solvent, double kg, ApplicationMethod method) {
     return new Release(start, kg, List.of(new Release.Share(solvent, 1)), method, Optional.empty());
   }
 
@@ -43,8 +45,8 @@ class AirTest {
         new AirRequest(
             GARAGE,
             List.of(
-                coat(0, spirits, 0.12, ApplyMethod.BRUSH),
-                coat(86_400, spirits, 0.12, ApplyMethod.BRUSH)),
+                coat(0, spirits, 0.12, ApplicationMethod.BRUSH),
+                coat(86_400, spirits, 0.12, ApplicationMethod.BRUSH)),
             List.of(IgnitionSource.BRUSHED_MOTOR),
             false,
             true);
@@ -61,7 +63,7 @@ class AirTest {
 
   @Test
   void everyLineOfWorkingIsTraced() {
-    AirRequest request = request(coat(0, Solvents.of("ethanol"), 0.05, ApplyMethod.WIPE));
+    AirRequest request = request(coat(0, Solvents.of("ethanol"), 0.05, ApplicationMethod.WIPE));
     List<Line> working = given(request).working();
     assertTrue(working.size() >= 10);
     for (Line line : working) {
@@ -71,7 +73,7 @@ class AirTest {
 
   @Test
   void healthGovernsTolueneAsTheQuarterRuleNoteSays() {
-    AirRequest request = request(coat(0, Solvents.of("toluene"), 0.05, ApplyMethod.BRUSH));
+    AirRequest request = request(coat(0, Solvents.of("toluene"), 0.05, ApplicationMethod.BRUSH));
     FlowNeeded flow = given(request).value().flow();
     assertEquals(FlowNeeded.Governs.HEALTH, flow.governs());
     // 10 % of LEL 1.1 % is 1100 ppm, 11 times the 100 ppm limit
@@ -82,13 +84,13 @@ class AirTest {
   @Test
   void fireGovernsWhereTheHealthLimitIsHigh() {
     SolventData mild = Solvents.invented("mild", 100, 5000, 1.0);
-    AirRequest request = request(coat(0, mild, 0.05, ApplyMethod.BRUSH));
+    AirRequest request = request(coat(0, mild, 0.05, ApplicationMethod.BRUSH));
     assertEquals(FlowNeeded.Governs.FIRE, given(request).value().flow().governs());
   }
 
   @Test
   void noLimitPublishedIsSaid() {
-    AirRequest request = request(coat(0, Solvents.of("d-limonene"), 0.05, ApplyMethod.WIPE));
+    AirRequest request = request(coat(0, Solvents.of("d-limonene"), 0.05, ApplicationMethod.WIPE));
     AirSchedule s = given(request).value();
     assertTrue(s.peaks().index().isEmpty());
     assertTrue(s.peaks().percentLowerExplosive().isEmpty());
@@ -105,7 +107,8 @@ class AirTest {
         List.of(
             new Release.Share(Solvents.of("ethanol"), 0.7),
             new Release.Share(Solvents.of("d-limonene"), 0.3));
-    AirRequest request = request(new Release(0, 0.05, shares, ApplyMethod.WIPE, Optional.empty()));
+    AirRequest request =
+        request(new Release(0, 0.05, shares, ApplicationMethod.WIPE, Optional.empty()));
     AirSchedule s = given(request).value();
     assertTrue(s.peaks().index().isPresent());
     assertFalse(s.coverage().healthComplete());
@@ -114,7 +117,7 @@ class AirTest {
 
   @Test
   void waterAloneGivesCleanAir() {
-    Release water = new Release(0, 0.2, List.of(), ApplyMethod.BRUSH, Optional.empty());
+    Release water = new Release(0, 0.2, List.of(), ApplicationMethod.BRUSH, Optional.empty());
     AirSchedule s = given(request(water)).value();
     assertEquals(0, s.peaks().ppm().value());
     assertEquals(0, s.reEntries().get(0).second().orElseThrow());
@@ -124,7 +127,8 @@ class AirTest {
 
   @Test
   void sprayPeaksHigherThanTheBrushAndWantsPrefilters() {
-    AirRequest request = request(coat(0, Solvents.of("n-butyl acetate"), 0.05, ApplyMethod.SPRAY));
+    AirRequest request =
+        request(coat(0, Solvents.of("n-butyl acetate"), 0.05, ApplicationMethod.SPRAY));
     AirSchedule s = given(request).value();
     double sprayed = s.peaks().index().orElseThrow().value();
     assertTrue(sprayed > s.brushedPeakIndex().orElseThrow());
@@ -134,7 +138,7 @@ class AirTest {
 
   @Test
   void acetoneBoilsTooLowForCartridges() {
-    AirRequest request = request(coat(0, Solvents.of("acetone"), 0.3, ApplyMethod.WIPE));
+    AirRequest request = request(coat(0, Solvents.of("acetone"), 0.3, ApplicationMethod.WIPE));
     assertTrue(codes(request).contains("low-boiling-solvent"));
     assertTrue(
         given(request).value().respirator().limits().stream()
@@ -143,10 +147,12 @@ class AirTest {
 
   @Test
   void slowOrUnknownEvaporationLengthensTheTail() {
-    double unknown = ApplyMethod.BRUSH.curveFor(0).decaySecond();
-    double fast = ApplyMethod.BRUSH.curveFor(5.6).decaySecond();
+    double unknown = ReleaseByMethod.of(ApplicationMethod.BRUSH, 0).decaySecond();
+    double fast = ReleaseByMethod.of(ApplicationMethod.BRUSH, 5.6).decaySecond();
     assertEquals(3 * fast, unknown, 1e-9);
-    assertEquals(ApplyMethod.BRUSH.curve(), ApplyMethod.BRUSH.curveFor(1));
+    assertEquals(
+        ReleaseByMethod.of(ApplicationMethod.BRUSH),
+        ReleaseByMethod.of(ApplicationMethod.BRUSH, 1));
   }
 
   @Test
@@ -154,7 +160,8 @@ class AirTest {
     SolventData toluene = Solvents.of("toluene");
     AirRequest request =
         request(
-            coat(0, toluene, 0.2, ApplyMethod.BRUSH), coat(1800, toluene, 0.2, ApplyMethod.BRUSH));
+            coat(0, toluene, 0.2, ApplicationMethod.BRUSH),
+            coat(1800, toluene, 0.2, ApplicationMethod.BRUSH));
     AirSchedule s = given(request).value();
     assertTrue(s.reEntries().get(0).second().isEmpty());
     assertTrue(s.reEntries().get(1).second().isPresent());

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.trade.SprayGun;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -43,11 +44,8 @@ class MistTest {
 
   @Test
   void betterGunsLeaveLessMist() {
-    double hvlp =
-        given(new MistRequest(GARAGE, SprayGun.HIGH_VOLUME_LOW_PRESSURE, 0.1, 600, false))
-            .mistKilogram();
-    double cup =
-        given(new MistRequest(GARAGE, SprayGun.CONVENTIONAL_CUP, 0.1, 600, false)).mistKilogram();
+    double hvlp = given(new MistRequest(GARAGE, SprayGun.HVLP, 0.1, 600, false)).mistKilogram();
+    double cup = given(new MistRequest(GARAGE, SprayGun.CUP_GUN, 0.1, 600, false)).mistKilogram();
     assertEquals(0.05, hvlp, 1e-12);
     assertTrue(cup > hvlp);
   }

@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -137,7 +138,7 @@ class MixedRoomTest {
       double volume, double changes, double start, double mass, ReleaseCurve curve) {
     SolventData solvent = Solvents.of("toluene");
     List<Release.Share> shares = List.of(new Release.Share(solvent, 1));
-    Release release = new Release(start, mass, shares, ApplyMethod.BRUSH, Optional.of(curve));
+    Release release = new Release(start, mass, shares, ApplicationMethod.BRUSH, Optional.of(curve));
     return Exposure.of(RoomAir.ofAirChanges(volume, changes, 1, 20), List.of(release));
   }
 }

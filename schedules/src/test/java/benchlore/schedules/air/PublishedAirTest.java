@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import benchlore.schedules.trade.ApplicationMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,7 +62,7 @@ class PublishedAirTest {
 
   private static Release even(SolventData solvent, double kilogramADay) {
     List<Release.Share> shares = List.of(new Release.Share(solvent, 1));
-    return new Release(0, kilogramADay, shares, ApplyMethod.BRUSH, Optional.of(EVEN));
+    return new Release(0, kilogramADay, shares, ApplicationMethod.BRUSH, Optional.of(EVEN));
   }
 
   static Stream<Published.Row> buildUp() {
@@ -126,7 +127,8 @@ class PublishedAirTest {
       double kilogram = Double.parseDouble(pair[1]) / ppmOfOne * room.outdoorFlow() * length;
       List<Release.Share> shares = List.of(new Release.Share(solvent, 1));
       ReleaseCurve curve = new ReleaseCurve(1, length, 1);
-      releases.add(new Release(start, kilogram, shares, ApplyMethod.BRUSH, Optional.of(curve)));
+      releases.add(
+          new Release(start, kilogram, shares, ApplicationMethod.BRUSH, Optional.of(curve)));
       start += length;
     }
     double got = Exposure.of(room, releases).average(Scale.PPM, 0, 28_800);
@@ -212,17 +214,5 @@ class PublishedAirTest {
     Emission emission = new Emission(0, vapour, new ReleaseCurve(1, 1, 1));
     assertEquals(
         row.number("percent"), 100 * tank.concentration(emission, 1), row.number("tolerance"));
-  }
-
-  static Stream<Published.Row> transfer() {
-    return Published.rows("transfer.csv");
-  }
-
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("transfer")
-  void transferEfficiency(Published.Row row) {
-    SprayGun gun = SprayGun.valueOf(row.text("gun"));
-    assertEquals(row.number("low"), gun.transfer().low());
-    assertEquals(row.number("high"), gun.transfer().high());
   }
 }

@@ -8,6 +8,8 @@ import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.SprayGun;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -35,16 +37,6 @@ class PublishedCoatingTest {
           default -> Double.NaN;
         };
     assertEquals(row.getDouble(3), found, row.getDouble(4));
-  }
-
-  @ParameterizedTest(name = "{arguments}")
-  @CsvFileSource(resources = "/published/coating/transfer.csv", numLinesToSkip = 1)
-  void transfer(ArgumentsAccessor row) {
-    Datum found =
-        Transfer.of(
-            ApplicationMethod.valueOf(row.getString(0)), SprayGun.valueOf(row.getString(1)));
-    assertEquals(row.getDouble(2), found.low());
-    assertEquals(row.getDouble(3), found.high());
   }
 
   @ParameterizedTest(name = "{arguments}")

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.SprayGun;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

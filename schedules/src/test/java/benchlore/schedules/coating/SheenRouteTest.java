@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.SprayGun;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;

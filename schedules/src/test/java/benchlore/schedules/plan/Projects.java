@@ -7,7 +7,6 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.calendar.ShopWeek;
-import benchlore.schedules.coating.ApplicationMethod;
 import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.DryingMechanism;
 import benchlore.schedules.coating.FinishData;
@@ -25,6 +24,8 @@ import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.sanding.SandingTool;
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.trade.Pores;
 import benchlore.schedules.wood.Place;
 import benchlore.schedules.wood.RingAngle;
 import benchlore.schedules.wood.WoodData;
@@ -44,11 +45,22 @@ final class Projects {
   private Projects() {}
 
   static PlanRequest of(ShopWeek week, Climate climate, int panels) {
+    return of(week, climate, panels, new Surface(false, false, Sheen.SATIN));
+  }
+
+  /** What else than the last grade the bare wood gets hangs on these. */
+  record Surface(boolean openGrained, boolean raisesGrain, Sheen sheen) {}
+
+  static PlanRequest of(ShopWeek week, Climate climate, int panels, Surface surface) {
     return new PlanRequest(
         START,
         List.of(part("panel", panels, 4), part("loose rail", 1, 1)),
-        new Materials(cherry(), yellow(), varnish(), List.of(new Release.Share(spirit(), 1))),
-        new CoatChoice(3, 80, ApplicationMethod.BRUSH, Sheen.SATIN),
+        new Materials(
+            cherry(surface.openGrained()),
+            yellow(),
+            varnish(surface.raisesGrain()),
+            List.of(new Release.Share(spirit(), 1))),
+        new CoatChoice(3, 80, ApplicationMethod.BRUSH, surface.sheen()),
         new Shop(
             week,
             climate,
@@ -108,7 +120,7 @@ final class Projects {
     return Optional.of(Datum.range(low * 3_600, high * 3_600, Unit.SECOND, FROM));
   }
 
-  private static WoodData cherry() {
+  private static WoodData cherry(boolean openGrained) {
     return new WoodData(
         of(0.50, Unit.RATIO),
         Optional.of(of(4_226, Unit.NEWTON)),
@@ -116,7 +128,8 @@ final class Projects {
         of(7.1, Unit.PERCENT),
         Optional.empty(),
         Optional.empty(),
-        WoodData.Pores.DIFFUSE,
+        Pores.DIFFUSE_POROUS,
+        openGrained,
         false,
         true,
         true,
@@ -150,7 +163,7 @@ final class Projects {
         true);
   }
 
-  private static FinishData varnish() {
+  private static FinishData varnish(boolean raisesGrain) {
     return new FinishData(
         FinishFamily.ALKYD_VARNISH,
         FinishRole.FILM,
@@ -182,7 +195,7 @@ final class Projects {
         List.of(new SolventShare("white-spirit", 1)),
         List.of(ApplicationMethod.BRUSH),
         List.of(Sheen.GLOSS, Sheen.SATIN),
-        false,
+        raisesGrain,
         true,
         false,
         Datum.range(150, 220, Unit.COUNT, FROM),

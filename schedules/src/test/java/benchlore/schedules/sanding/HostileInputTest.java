@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.trade.Pores;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,7 +59,8 @@ class HostileInputTest {
   }
 
   private static void wood(List<Nonsense> all, double hardness, double density, String input) {
-    SandingWood wood = new SandingWood(hardness, density, Pores.DIFFUSE_POROUS, false, false);
+    SandingWood wood =
+        new SandingWood(hardness, density, Pores.DIFFUSE_POROUS, false, false, false);
     all.add(new Nonsense(Questions.with(usual(), wood), input));
   }
 
@@ -86,7 +88,7 @@ class HostileInputTest {
     SandingRequest request =
         new SandingRequest(
             new StartSurface.TornGrain(NAN),
-            new SandingWood(-1, NAN, Pores.NONPOROUS, false, false),
+            new SandingWood(-1, NAN, Pores.NONPOROUS, false, false, false),
             new SandingArea(0, 0),
             Questions.film(180, 220),
             new SandingShop(List.of(), List.of(), 0));

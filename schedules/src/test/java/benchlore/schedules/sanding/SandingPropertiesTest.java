@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.trade.Pores;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -74,6 +75,7 @@ class SandingPropertiesTest {
             Arbitraries.doubles().between(300, 16_000).ofScale(6),
             Arbitraries.doubles().between(150, 1200).ofScale(6),
             Arbitraries.of(Pores.values()),
+            Arbitraries.of(true, false),
             Arbitraries.of(true, false),
             Arbitraries.of(true, false))
         .as(SandingWood::new);
@@ -206,8 +208,10 @@ class SandingPropertiesTest {
   void harderWoodAndMoreAreaAreNeverQuicker(@ForAll("requests") SandingRequest request) {
     SandingWood wood = request.wood();
     // The same pores, so that the wood does not pass from soft to hard and change its last grade.
-    SandingWood soft = new SandingWood(3000, 500, wood.pores(), wood.figured(), false);
-    SandingWood hard = new SandingWood(9000, 500, wood.pores(), wood.figured(), false);
+    SandingWood soft =
+        new SandingWood(3000, 500, wood.pores(), wood.openGrained(), wood.figured(), false);
+    SandingWood hard =
+        new SandingWood(9000, 500, wood.pores(), wood.openGrained(), wood.figured(), false);
     assertTrue(face(Questions.with(request, hard)) >= face(Questions.with(request, soft)));
     double area = request.area().totalSquareMetre();
     assertTrue(face(Questions.with(request, new SandingArea(area * 2, 0))) >= face(request));

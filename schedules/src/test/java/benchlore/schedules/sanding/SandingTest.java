@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.trade.Pores;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -63,6 +64,8 @@ class SandingTest {
     SandingRequest flat = Questions.with(Questions.of(PITS), wanted(false, true));
     assertTrue(plan(Questions.with(flat, Questions.ASH)).extras().poreFilling().isPresent());
     assertTrue(plan(Questions.with(flat, Questions.CHERRY)).extras().poreFilling().isEmpty());
+    SandingWood sapele = new SandingWood(6700, 620, Pores.DIFFUSE_POROUS, true, false, false);
+    assertTrue(plan(Questions.with(flat, sapele)).extras().poreFilling().isPresent());
     SandingRequest open = Questions.with(Questions.of(PITS), wanted(false, false));
     Answer<SandingSchedule> ash = Sanding.plan(Questions.with(open, Questions.ASH));
     assertTrue(Questions.given(ash).extras().poreFilling().isEmpty());
@@ -71,7 +74,7 @@ class SandingTest {
 
   @Test
   void figuredAndSoftWoodEndInTheFinerHalf() {
-    SandingWood curly = new SandingWood(4400, 560, Pores.DIFFUSE_POROUS, true, false);
+    SandingWood curly = new SandingWood(4400, 560, Pores.DIFFUSE_POROUS, false, true, false);
     for (SandingWood wood : List.of(curly, Questions.PINE)) {
       List<String> labels =
           Questions.labels(plan(Questions.with(Questions.of(PITS), wood)).passes());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.trade.Pores;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -20,7 +21,8 @@ class WoodDataTest {
         Datum.of(8, Unit.PERCENT, MEMORY),
         Optional.empty(),
         Optional.empty(),
-        WoodData.Pores.DIFFUSE,
+        Pores.DIFFUSE_POROUS,
+        false,
         false,
         false,
         true,

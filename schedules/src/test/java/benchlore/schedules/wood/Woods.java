@@ -3,6 +3,7 @@ package benchlore.schedules.wood;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.trade.Pores;
 import java.util.Optional;
 
 /** Woods and parts the tests of this package share. */
@@ -13,12 +14,12 @@ final class Woods {
   private Woods() {}
 
   static WoodData redOak() {
-    return wood(4.0, 8.6, Optional.of(0.00158), Optional.of(0.00369), WoodData.Pores.RING);
+    return wood(4.0, 8.6, Optional.of(0.00158), Optional.of(0.00369), Pores.RING_POROUS);
   }
 
   /** Black cherry without coefficients: they must come from its shrinkage. */
   static WoodData cherry() {
-    return wood(3.7, 7.1, Optional.empty(), Optional.empty(), WoodData.Pores.DIFFUSE);
+    return wood(3.7, 7.1, Optional.empty(), Optional.empty(), Pores.DIFFUSE_POROUS);
   }
 
   private static WoodData wood(
@@ -26,7 +27,7 @@ final class Woods {
       double tangential,
       Optional<Double> movementRadial,
       Optional<Double> movementTangential,
-      WoodData.Pores pores) {
+      Pores pores) {
     return new WoodData(
         Datum.of(0.6, Unit.RATIO, HANDBOOK),
         Optional.empty(),
@@ -35,6 +36,7 @@ final class Woods {
         movementRadial.map(c -> Datum.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK)),
         movementTangential.map(c -> Datum.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK)),
         pores,
+        false,
         false,
         false,
         true,

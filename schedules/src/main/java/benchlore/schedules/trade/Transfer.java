@@ -1,17 +1,17 @@
-package benchlore.schedules.coating;
+package benchlore.schedules.trade;
 
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 
 /**
- * Transfer efficiency: the share of the liquid that ends on the work, one row a method. The low end
- * is the one to buy by.
+ * Transfer efficiency: the share of the liquid, and of its solids, that ends on the work, one row a
+ * method or gun. The low end is the one to buy by and to reckon overspray by.
  *
  * <p>Airless: a regulation for metal furniture counts 25 %, a finishing-trade primer 40 to 50 %; an
  * air district counts HVLP as 65 %, the primer 50 to 60 %. The rows keep both.
  */
-final class Transfer {
+public final class Transfer {
   private static final Provenance PRIMER =
       Provenance.source(
           "Finishing-trade primer; Wisconsin NR 440.48 Table 1; an air district's HVLP rule",
@@ -28,7 +28,17 @@ final class Transfer {
 
   private Transfer() {}
 
-  static Datum of(ApplicationMethod method, SprayGun gun) {
+  /**
+   * The share that lands.
+   *
+   * @param method how the liquid goes on
+   * @param gun looked at for spraying alone
+   * @return 0 to 1, {@link Unit#RATIO}
+   */
+  public static Datum of(ApplicationMethod method, SprayGun gun) {
+    if (method == null || gun == null) {
+      throw new NullPointerException("method and gun");
+    }
     return switch (method) {
       case BRUSH, ROLLER -> BRUSH;
       case PAD -> PAD;
