@@ -155,7 +155,8 @@ class NightsTest {
     Climate usual = USUAL.climate(List.of());
     LocalDateTime start = DATE.atStartOfDay().plusSeconds(second);
     double ready = until(usual, start, needed);
-    LocalDateTime at = start.plusSeconds((long) Math.ceil(ready));
+    // The sum goes by whole steps: the one it is ready in has to end before the night begins.
+    LocalDateTime at = start.plusSeconds((long) Math.ceil(ready) + EquivalentAge.STEP_SECONDS);
     LocalDate evening = at.getHour() < 15 ? at.toLocalDate() : at.toLocalDate().plusDays(1);
     Climate later = USUAL.climate(List.of(night(evening, low, 20)));
     assertEquals(ready, until(later, start, needed));
