@@ -22,7 +22,7 @@
     var plan = answer.value;
     var n = names(v);
     var card = window.benchlore.card(current.file.title, plan, n, window.location.href);
-    if (run.active()) { return [run.screen(plan, current.request.shop.week), card]; }
+    if (run.active()) { return [run.screen(plan, current.request.shop), card]; }
     return [
       view.glance([
         view.figure('Starts', view.day(plan.steps[0].slots[0].start)),
@@ -31,7 +31,7 @@
         view.figure('Made of', [view.record(data.species(v.species)), ', ', view.record(data.adhesive(v.adhesive)), ', ', view.record(data.finish(v.finish))])
       ]),
       view.cautions(answer.cautions),
-      el('h2', null, 'Day by day'), steps.ladder(plan, current.request.shop.week, nights.marks(plan, v.nights)), nights.listed(v.nights),
+      el('h2', null, 'Day by day'), steps.ladder(plan, current.request.shop.week, nights.marks(plan, current.request.shop.climate)), nights.listed(v.nights),
       el('h2', null, 'Have ready'), steps.shopping(plan, n),
       el('h2', null, 'Steps'), steps.days(plan),
       el('p', { 'class': 'note' }, 'Waits are worked out for the shop\u2019s temperature and humidity over the day. The label on the tin or bottle wins.'),

@@ -9,6 +9,7 @@
   var el = view.el;
   var AHEAD = 2; // nights after tonight that can be chosen
   var MOST = 60;
+  var COLDEST = 5; // the hour
   var project = null;
   var opened = false; // whether the fold is open: it is made anew with each answer
   var told = ''; // what the last change moved
@@ -165,15 +166,17 @@
     return there ? el('section', { 'class': 'nights' }, el('h2', null, 'Nights that were otherwise'), there) : null;
   }
 
-  // For the drawing of the days: those the plan passes through.
-  function marks(plan, text) {
-    return planFile.nights(text).map(function (n) {
-      return { from: n.date + 'T21:00:00', at: shifted(n.date, 1) + 'T05:00:00', to: shifted(n.date, 1) + 'T07:00:00', label: shown(n.low) };
-    }).filter(function (m) { return m.to > plan.steps[0].slots[0].start && m.from < steps.end(plan); });
+  // For the drawing of the days: those the plan passes through, as cold as the engine takes them to be.
+  function marks(plan, climate) {
+    return climate.otherwise.filter(function (d) { return d.hours[COLDEST].celsius !== climate.hours[COLDEST].celsius; }).map(function (d) {
+      return { from: shifted(d.date, -1) + 'T21:00:00', at: d.date + 'T05:00:00', to: d.date + 'T07:00:00', label: shown(d.hours[COLDEST].celsius) };
+    }).filter(function (m) { return m.at > plan.steps[0].slots[0].start && m.at < steps.end(plan); });
   }
 
   window.benchlore.nights = {
     use: function (p) { project = p; },
+    // What moved is told until something else happens.
+    quiet: function () { told = ''; },
     forget: function () { told = ''; opened = false; },
     control: control,
     listed: listed,

@@ -30,6 +30,7 @@
     var last = step.slots[step.slots.length - 1];
     var shift = apart(last.end, at);
     run.done.push({ step: step.id, slots: step.slots.map(function (s) { return { start: steps.plus(s.start, shift), end: steps.plus(s.end, shift) }; }) });
+    nights.quiet();
     keep();
     project.again();
     project.say('“' + step.title + '” is done.');
@@ -37,6 +38,7 @@
 
   function undo() {
     run.done.pop();
+    nights.quiet();
     keep();
     project.again();
     project.say('The last tick is taken back.');
@@ -140,7 +142,7 @@
 
   function cold() { return nights.control(now(), begun()); }
 
-  function screen(plan, week) {
+  function screen(plan, shop) {
     var step = next(plan);
     if (!step) {
       return [el('section', { 'class': 'run' }, el('h2', null, 'All done'), el('p', { 'class': 'run-title' }, 'Fully cured ' + view.day(steps.end(plan)) + '.'), undoButton())];
@@ -158,7 +160,7 @@
       view.cautions(step.cautions),
       step.notes.length ? el('ul', { 'class': 'step-notes' }, step.notes.map(function (n) { return el('li', null, view.note(n)); })) : null,
       el('p', { 'class': 'run-buttons' }, doneButton(step), undoButton()), doneAt(step), cold()),
-    list(plan, week)];
+    list(plan, shop)];
   }
 
   function undoButton() {
@@ -175,12 +177,12 @@
       el('p', { 'class': 'run-buttons' }, undoButton()), cold());
   }
 
-  function list(plan, week) {
+  function list(plan, shop) {
     return el('section', null, el('h2', null, 'All steps'), el('ol', { 'class': 'run-list' }, plan.steps.map(function (s) {
       var done = s.kind === 'WORK' ? isDone(s.id) : s.slots[0].end <= now();
       return el('li', { 'class': done ? 'run-is-done' : s.kind === 'WORK' ? '' : 'run-is-wait' }, el('span', { 'class': 'run-mark', 'aria-hidden': 'true' }, done ? '✓' : s.kind === 'WORK' ? '○' : '…'),
         el('span', null, s.title, done ? el('span', { 'class': 'hidden' }, ' (done)') : '', el('br'), el('span', { 'class': 'quiet' }, steps.when(s))));
-    })), steps.ladder(plan, week, nights.marks(plan, project.fields.values.nights)));
+    })), steps.ladder(plan, shop.week, nights.marks(plan, shop.climate)));
   }
 
   window.benchlore.run = {

@@ -10,8 +10,8 @@ import java.util.TreeSet;
 
 /**
  * A plan drawn day by day: one row a day, midnight to midnight, night shaded, shop hours outlined,
- * work as numbered blocks, recoat windows as bands, wet film as a line. Days without anything are
- * one line of waiting.
+ * work as numbered blocks, recoat windows as bands, wet film as a line, nights that were otherwise
+ * tinted, with their coldest figure. Days without anything are one line of waiting.
  */
 public final class DayLadder {
   private static final double WIDTH = 430;
@@ -39,21 +39,41 @@ public final class DayLadder {
   public record Block(int number, Stretch when, boolean coat) {}
 
   /**
+   * A night that was colder or warmer than the usual.
+   *
+   * @param coldest its coldest hour, in the morning
+   * @param celsius how warm it is then
+   * @param words the same, written out
+   */
+  public record Night(LocalDateTime coldest, double celsius, String words) {
+    Stretch dark() {
+      LocalDate morning = coldest.toLocalDate();
+      return new Stretch(morning.minusDays(1).atTime(21, 0), morning.atTime(7, 0));
+    }
+  }
+
+  /**
    * What to draw.
    *
    * @param blocks work
    * @param windows when the next coat may go on without scuffing
    * @param wet when a film is wet
    * @param shop hours someone is there, for the days drawn
+   * @param nights those that were otherwise; the mornings after them are drawn too
    */
   public record Request(
-      List<Block> blocks, List<Stretch> windows, List<Stretch> wet, List<Stretch> shop) {
+      List<Block> blocks,
+      List<Stretch> windows,
+      List<Stretch> wet,
+      List<Stretch> shop,
+      List<Night> nights) {
     /** Copies the lists; refuses a plan without work. */
     public Request {
       blocks = List.copyOf(blocks);
       windows = List.copyOf(windows);
       wet = List.copyOf(wet);
       shop = List.copyOf(shop);
+      nights = List.copyOf(nights);
       if (blocks.isEmpty()) {
         throw new IllegalArgumentException("blocks must not be empty");
       }
@@ -99,6 +119,9 @@ public final class DayLadder {
     TreeSet<LocalDate> days = new TreeSet<>();
     for (Block block : request.blocks()) {
       days.add(block.when().from().toLocalDate());
+    }
+    for (Night night : request.nights()) {
+      days.add(night.coldest().toLocalDate());
     }
     return days;
   }
@@ -146,6 +169,9 @@ public final class DayLadder {
     svg.rect("lad-night", LEFT, y, 7 * HOUR, ROW - 10);
     svg.rect("lad-night", LEFT + 21 * HOUR, y, 3 * HOUR, ROW - 10);
     svg.day("start", 4, y + 16, day);
+    for (Night night : request.nights()) {
+      night(night, day, y);
+    }
     for (Stretch open : request.shop()) {
       band("lad-shop", open, day, y, ROW - 10);
     }
@@ -159,6 +185,17 @@ public final class DayLadder {
       if (block.when().from().toLocalDate().equals(day)) {
         block(block, y);
       }
+    }
+  }
+
+  private void night(Night night, LocalDate day, double y) {
+    band("lad-otherwise", night.dark(), day, y, ROW - 10);
+    if (night.coldest().toLocalDate().equals(day)) {
+      double x = LEFT + hours(day, night.coldest()) * HOUR;
+      double tip = y + ROW - 11;
+      svg.path("lad-coldest", "M" + Num.of(x) + " " + Num.of(tip) + "l-4 -7h8Z");
+      svg.figure(
+          "end", x - 6, y + 16, new Measure(night.words(), Num.of(night.celsius()), "celsius"));
     }
   }
 

@@ -1,21 +1,28 @@
 package benchlore.generator.site;
 
 import benchlore.generator.drawing.DayLadder;
-import benchlore.schedules.calendar.ShopWeek;
+import benchlore.generator.units.Display;
+import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Unit;
 import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
+import benchlore.schedules.room.Climate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A plan's steps, windows and wet films as its day ladder. */
 final class PlanLadder {
+  private static final int COLDEST = 5;
+
   private PlanLadder() {}
 
-  static String draw(ProjectPlan plan, ShopWeek week) {
+  static String draw(ProjectPlan plan, Shop room) {
     List<DayLadder.Block> blocks = new ArrayList<>();
     List<DayLadder.Stretch> shop = new ArrayList<>();
     int number = 1;
@@ -23,14 +30,34 @@ final class PlanLadder {
       if (step.kind() == Step.Kind.WORK) {
         addBlocks(blocks, step, number);
         for (Slot slot : step.slots()) {
-          week.hours(slot.start().toLocalDate()).forEach(open -> shop.add(stretch(open)));
+          room.week().hours(slot.start().toLocalDate()).forEach(open -> shop.add(stretch(open)));
         }
       }
       number++;
     }
     DayLadder.Request request =
-        new DayLadder.Request(blocks, windows(plan), wet(plan), shop.stream().distinct().toList());
+        new DayLadder.Request(
+            blocks,
+            windows(plan),
+            wet(plan),
+            shop.stream().distinct().toList(),
+            nights(plan, room.climate()));
     return DayLadder.draw(request, "The days of this plan", "ladder");
+  }
+
+  /** The nights the plan passes through whose coldest hour is not the usual. */
+  static List<DayLadder.Night> nights(ProjectPlan plan, Climate climate) {
+    List<DayLadder.Night> nights = new ArrayList<>();
+    for (Climate.Day day : climate.otherwise()) {
+      double celsius = day.hours().get(COLDEST).celsius();
+      LocalDateTime coldest = day.date().atTime(COLDEST, 0);
+      boolean passed = coldest.isAfter(plan.start()) && coldest.isBefore(plan.end());
+      if (passed && celsius != climate.hours().get(COLDEST).celsius()) {
+        String words = Display.text(Quantity.of(celsius, Unit.CELSIUS));
+        nights.add(new DayLadder.Night(coldest, celsius, words));
+      }
+    }
+    return nights;
   }
 
   /** One block for each stretch. */

@@ -60,7 +60,8 @@ final class PlanPage {
     values.put("from", Moments.dayHtml(plan.start().toLocalDate()));
     values.put("until", Moments.dayHtml(plan.end().toLocalDate()));
     values.put("hours", Display.hours(plan.workSeconds()));
-    values.put("ladder", PlanLadder.draw(plan, planned.request().shop().week()));
+    values.put("ladder", PlanLadder.draw(plan, planned.request().shop()));
+    values.put("nights", !PlanLadder.nights(plan, planned.request().shop().climate()).isEmpty());
     values.put("shopping", shopping(plan));
     values.put("days", days(plan));
   }
