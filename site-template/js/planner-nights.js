@@ -123,7 +123,7 @@
   }
 
   function list(all) {
-    return all.length ? el('ul', { 'class': 'night-list', 'aria-label': 'Nights that were otherwise' }, all.map(item)) : null;
+    return all.length ? el('ul', { 'class': 'night-list', 'aria-label': 'Nights colder or warmer than planned' }, all.map(item)) : null;
   }
 
   function box(id, words, value) {
@@ -163,7 +163,7 @@
   // Under a plan that is not run: only if there are any. Takes the nights as the address has them.
   function listed(text) {
     var there = list(planFile.nights(text));
-    return there ? el('section', { 'class': 'nights' }, el('h2', null, 'Nights that were otherwise'), there) : null;
+    return there ? el('section', { 'class': 'nights' }, el('h2', null, 'Nights colder or warmer than planned'), there) : null;
   }
 
   // For the drawing of the days: those the plan passes through, as cold as the engine takes them to be.

@@ -64,7 +64,7 @@
     var keys = [['work', 'work'], ['coat', 'a coat'], ['wet', 'film wet'], ['window', 'recoat window'], ['shop', 'shop hours']];
     return el('figure', { 'class': 'ladder' },
       window.benchlore.days('The days of this plan', { blocks: blocks(plan), bands: bands(plan, week), nights: nights }),
-      el('figcaption', null, keys.concat(nights.length ? [['otherwise', 'a night otherwise, at its coldest']] : []).map(function (k) {
+      el('figcaption', null, keys.concat(nights.length ? [['otherwise', 'a colder or warmer night']] : []).map(function (k) {
         return [el('span', { 'class': 'key key-' + k[0] }), ' ' + k[1] + ' '];
       })));
   }
