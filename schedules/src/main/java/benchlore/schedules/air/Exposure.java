@@ -163,4 +163,13 @@ record Exposure(MixedRoom room, List<Coat> coats) {
     List<Double> seconds = breaks();
     return seconds.get(seconds.size() - 1);
   }
+
+  /** The moment after which the vapour of all coats can only grow less. */
+  double fallsFromSecond() {
+    double last = 0;
+    for (Coat coat : coats) {
+      last = Math.max(last, room.fallsFromSecond(coat.emission()));
+    }
+    return last;
+  }
 }

@@ -59,6 +59,18 @@ record MixedRoom(double volume, double changesPerSecond) {
     return concentration(emission, second) + toCome / volume;
   }
 
+  /**
+   * The moment after which a coat's vapour can only grow less, s: what evaporates slowly, alone, is
+   * at its highest ln(k / a) / (k - a) after the quick share, and the rest is falling by then.
+   */
+  double fallsFromSecond(Emission emission) {
+    ReleaseCurve curve = emission.curve();
+    double k = 1 / curve.decaySecond();
+    double apart = k - changesPerSecond;
+    double ahead = Math.abs(apart) < 1e-6 * k ? 1 / k : Numeric.log(k / changesPerSecond) / apart;
+    return emission.startSecond() + curve.quickSecond() + ahead;
+  }
+
   /** r (exp(-a s) - exp(-k s)) / (k - a), by its series where a and k nearly agree. */
   private double bateman(double r, double s, double k) {
     double x = (k - changesPerSecond) * s;

@@ -62,7 +62,8 @@ final class ScheduleBuild {
   }
 
   private double curveEnd(List<AirSchedule.ReEntry> reEntries) {
-    double end = exposure.lastQuickEndSecond() + CURVE_AHEAD_SECOND;
+    double end =
+        Math.max(exposure.lastQuickEndSecond() + CURVE_AHEAD_SECOND, exposure.fallsFromSecond());
     for (AirSchedule.ReEntry reEntry : reEntries) {
       end = Math.max(end, reEntry.coatStartSecond() + reEntry.second().orElse(0));
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -114,6 +115,38 @@ class AirPropertyTest {
             release.curve());
     double one = peak(schedule(room, List.of(release)));
     assertEquals(2 * one, peak(schedule(room, List.of(twice))), 1e-5 * one);
+  }
+
+  /** In a close room the slow share peaks many hours after the coat; the peak is still found. */
+  @Property(tries = TRIES)
+  void nothingLaterPassesThePeak(
+      @ForAll("room") RoomAir room, @ForAll("releases") List<Release> releases) {
+    double peak = peak(schedule(room, releases));
+    Exposure exposure = Exposure.of(room, releases);
+    for (double second = 0; second < 20 * 86_400.0; second = second + 7_200) {
+      assertTrue(exposure.at(Scale.HEALTH, second) <= peak * (1 + 1e-7) + 1e-12);
+    }
+  }
+
+  /** A close room of 10 m3 with a fifth of an air change an hour, badly mixed. */
+  @Example
+  void aPeakLongAfterTheCoatIsFound() {
+    RoomAir room = new RoomAir(10, 2.0 / 3600, 8.39, 0);
+    Release release =
+        new Release(
+            0,
+            0.0106,
+            List.of(new Release.Share(Solvents.of("toluene"), 0.25)),
+            ApplicationMethod.FLOOD,
+            Optional.empty());
+    AirSchedule schedule = schedule(room, List.of(release));
+    Exposure exposure = Exposure.of(room, List.of(release));
+    double highest = 0;
+    for (double second = 0; second < 3 * 86_400.0; second = second + 10) {
+      highest = Math.max(highest, exposure.at(Scale.HEALTH, second));
+    }
+    assertTrue(schedule.peaks().index().orElseThrow().second() > 8.25 * 3600);
+    assertEquals(highest, peak(schedule), 1e-7 * highest);
   }
 
   @Property(tries = TRIES)
