@@ -99,7 +99,7 @@
     if (still && still.checked) { night.heated = false; }
     var wrong = document.getElementById('night-wrong');
     try {
-      if (isNaN(low) || isNaN(high)) { throw new Error('the coldest and the warmest have to be temperatures such as 4 °C'); }
+      if (isNaN(low) || isNaN(high)) { throw new Error('the coldest and the warmest have to be temperatures such as ' + shown(4)); }
       var list = without(date).concat([night]);
       planFile.nightsText(list);
       put(list, 'night-add');
