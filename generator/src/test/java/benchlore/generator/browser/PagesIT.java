@@ -67,6 +67,19 @@ class PagesIT {
   }
 
   @Test
+  void theKindOfThisPageIsInSightInTheRowOfKinds() {
+    browser.width(Browser.NARROW);
+    browser.open(site.address("techniques/index.html"));
+    assertEquals(
+        true,
+        browser.script(
+            """
+            const here = document.querySelector('.top [aria-current]').getBoundingClientRect();
+            const row = document.querySelector('.top nav').getBoundingClientRect();
+            return here.left >= row.left && here.right <= row.right"""));
+  }
+
+  @Test
   void darkSchemeIsLightTextOnDarkPaper() {
     for (String page : site.oneOfEachSort()) {
       browser.open(site.address(page));
