@@ -1,5 +1,6 @@
 package benchlore.generator.script;
 
+import benchlore.generator.browser.EngineEntry;
 import com.google.javascript.jscomp.AbstractCommandLineRunner;
 import com.google.javascript.jscomp.CheckLevel;
 import com.google.javascript.jscomp.CompilationLevel;
@@ -9,6 +10,8 @@ import com.google.javascript.jscomp.DiagnosticGroups;
 import com.google.javascript.jscomp.Result;
 import com.google.javascript.jscomp.SourceFile;
 import java.io.IOException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,28 +20,9 @@ import java.util.List;
 /**
  * Makes the script that the compiler wrote small: {@code ScriptPress FROM TO}.
  *
- * <p>Every name a page may use is named in {@link #PAGE}; all others are shortened.
+ * <p>The names a page calls are those of {@link EngineEntry}; all others are shortened.
  */
 public final class ScriptPress {
-  private static final String PAGE =
-      """
-      var main;
-      var EngineEntry;
-      EngineEntry.engineVersion;
-      EngineEntry.plan;
-      EngineEntry.glueUp;
-      EngineEntry.sanding;
-      EngineEntry.machineOrSand;
-      EngineEntry.surfacing;
-      EngineEntry.drying;
-      EngineEntry.sheen;
-      EngineEntry.air;
-      EngineEntry.fit;
-      EngineEntry.cutting;
-      EngineEntry.climate;
-      EngineEntry.room;
-      """;
-
   private static final String HEAD =
       "// Parts come from the TeaVM class library, Apache License 2.0: see vendor/README.md.\n";
 
@@ -87,7 +71,13 @@ public final class ScriptPress {
     List<SourceFile> externs =
         new ArrayList<>(
             AbstractCommandLineRunner.getBuiltinExterns(CompilerOptions.Environment.BROWSER));
-    externs.add(SourceFile.fromCode("page.js", PAGE));
+    StringBuilder page = new StringBuilder("var main; var EngineEntry;");
+    for (Method function : EngineEntry.class.getDeclaredMethods()) {
+      if (Modifier.isPublic(function.getModifiers())) {
+        page.append("EngineEntry." + function.getName() + ";");
+      }
+    }
+    externs.add(SourceFile.fromCode("page.js", page.toString()));
     return externs;
   }
 }

@@ -44,16 +44,7 @@ final class CureSteps {
     if (!until.isAfter(from)) {
       return;
     }
-    draft.add(
-        new Step(
-            id,
-            title,
-            Step.Kind.WAIT,
-            List.of(new Slot(from, until)),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty()));
+    draft.add(Step.waiting(id, title, new Slot(from, until), List.of()));
   }
 
   private static void install(PlanRequest request, Draft draft) {

@@ -69,6 +69,12 @@ public record Step(
     return new Step(id, title, kind, slots, notes, all, working, window);
   }
 
+  /** A wait of one stretch, nothing to do in it. */
+  static Step waiting(String id, String title, Slot slot, List<Line> working) {
+    return new Step(
+        id, title, Kind.WAIT, List.of(slot), List.of(), List.of(), working, Optional.empty());
+  }
+
   /** When it begins. */
   public LocalDateTime start() {
     return slots.get(0).start();

@@ -29,17 +29,26 @@ final class SurfaceSteps {
               Caution.Severity.DANGER,
               Note.of("Rags with an oil-based filler heat themselves and can catch fire."),
               Note.of(
-                  "Spread them flat outdoors or drown them in a lidded metal can, at once, each"
-                      + " time.")),
+                  "Spread them flat outdoors until hard, or soak them in water in a closed metal"
+                      + " can; never heap them or bin them wet.")),
           new Caution(
               "filler-vapour",
-              Caution.Severity.HEALTH,
+              Caution.Severity.DANGER,
               Note.of("An oil-based filler gives off vapour that burns and is bad to breathe."),
               Note.of(
                   "Air the room, no flame or spark, gloves; its label and safety data sheet say"
                       + " the rest.")));
+  private static final Caution DUST =
+      new Caution(
+          "wood-dust",
+          Caution.Severity.HEALTH,
+          Note.of("Fine wood dust harms the lungs, and some woods sensitise."),
+          Note.of(
+              "Sand with extraction and a close-fitting particle respirator; vacuum, don't sweep or"
+                  + " blow."));
   private static final List<Caution> LEVELLING =
       List.of(
+          DUST,
           new Caution(
               "filler-dust",
               Caution.Severity.HEALTH,
@@ -52,6 +61,7 @@ final class SurfaceSteps {
   private double knockOffSeconds;
   private double area;
   private Optional<Datum> grainDries = Optional.empty();
+  private Optional<Note> when = Optional.empty();
 
   SurfaceSteps(Draft draft) {
     this.draft = draft;
@@ -69,6 +79,7 @@ final class SurfaceSteps {
       packSeconds = filling.packSeconds() + packSeconds;
       levelSeconds = filling.level().seconds() + levelSeconds;
       area = part.coatedSquareMetre() + area;
+      when = Optional.of(filling.when());
     }
   }
 
@@ -81,15 +92,16 @@ final class SurfaceSteps {
     if (grainDries.isPresent()) {
       wait("grain-dry", "Let the wetted wood dry", grainDries.get());
       work(
-          new Work("knock-off", "Knock off the raised grain", knockOffSeconds, List.of()),
+          new Work("knock-off", "Knock off the raised grain", knockOffSeconds, List.of(DUST)),
           Note.of("One light pass by hand; no more, or new fibres are freed to rise."));
     }
-    if (packSeconds > 0) {
+    if (when.isPresent()) {
       work(
           new Work("fill-pores", "Fill the pores", packSeconds, FILLING),
           Note.of(
               "Stir it, spread it, pack it across the grain; when it hazes wipe across, then"
-                  + " lightly along."));
+                  + " lightly along."),
+          when.get());
       wait("filler-dry", "Let the filler dry", PlanRules.FILLER_DRIES);
       work(
           new Work("level-filler", "Level the filler", levelSeconds, LEVELLING),
@@ -104,7 +116,7 @@ final class SurfaceSteps {
 
   private record Work(String id, String title, double seconds, List<Caution> cautions) {}
 
-  private void work(Work work, Note note) {
+  private void work(Work work, Note... notes) {
     List<Slot> slots = draft.book(work.id(), work.title(), work.seconds());
     if (!slots.isEmpty()) {
       draft.add(
@@ -113,7 +125,7 @@ final class SurfaceSteps {
               work.title(),
               Step.Kind.WORK,
               slots,
-              List.of(note),
+              List.of(notes),
               work.cautions(),
               List.of(),
               Optional.empty()));
@@ -123,21 +135,13 @@ final class SurfaceSteps {
   private void wait(String id, String title, Datum dries) {
     LocalDateTime from = draft.ready();
     LocalDateTime until = WallTime.plus(from, Math.ceil(dries.high()));
-    draft.add(
-        new Step(
-            id,
-            title,
-            Step.Kind.WAIT,
-            List.of(new Slot(from, until)),
+    Line line =
+        new Line(
+            Figure.of("wait", dries.high(), dries.unit(), dries.from()),
+            "the longest of the range; longer in the cold, and the label wins",
             List.of(),
-            List.of(),
-            List.of(
-                new Line(
-                    Figure.of("wait", dries.high(), dries.unit(), dries.from()),
-                    "the longest of the range; the label wins",
-                    List.of(),
-                    Provenance.commonPractice("bone dry before it is sanded"))),
-            Optional.empty()));
+            Provenance.commonPractice("bone dry before it is sanded"));
+    draft.add(Step.waiting(id, title, new Slot(from, until), List.of(line)));
     draft.readyFrom(until);
   }
 }

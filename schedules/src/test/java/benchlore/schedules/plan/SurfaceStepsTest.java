@@ -40,6 +40,15 @@ class SurfaceStepsTest {
   }
 
   @Test
+  void whateverIsSandedCarriesTheDust() {
+    for (String id : List.of("knock-off", "level-filler")) {
+      List<String> codes =
+          step(plan(true, true, Sheen.GLOSS), id).cautions().stream().map(Caution::code).toList();
+      assertTrue(codes.contains("wood-dust"), id + codes);
+    }
+  }
+
+  @Test
   void closedGrainOrAnotherSheenIsNotFilled() {
     assertTrue(plan(false, false, Sheen.GLOSS).find("fill-pores").isEmpty());
     assertTrue(plan(true, false, Sheen.SATIN).find("fill-pores").isEmpty());
