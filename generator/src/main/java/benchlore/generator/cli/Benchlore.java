@@ -24,7 +24,8 @@ import picocli.CommandLine.Command;
       "0:done",
       "1:the content has problems, all listed; or the plan is refused, with reasons; nothing written",
       "2:the command line is wrong",
-      "3:a file can't be read or written"
+      "3:a file can't be read or written",
+      "4:this program failed; run it again with --trace and report what it prints"
     })
 public final class Benchlore implements Runnable {
   /** Exit code: content has problems, or a plan is refused. */
@@ -32,6 +33,15 @@ public final class Benchlore implements Runnable {
 
   /** Exit code: a file can't be read or written. */
   static final int FILES = 3;
+
+  /** Exit code: the program itself failed. */
+  static final int FAILED = 4;
+
+  @CommandLine.Option(
+      names = "--trace",
+      scope = CommandLine.ScopeType.INHERIT,
+      description = "If this program fails, print where in it.")
+  private boolean trace;
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
@@ -44,7 +54,7 @@ public final class Benchlore implements Runnable {
    * @param args the command line
    */
   public static void main(String[] args) {
-    System.exit(commandLine().execute(args));
+    System.exit(run(commandLine(), args));
   }
 
   /** The parsed command line, ready to execute; tests use it without exiting. */
@@ -52,14 +62,30 @@ public final class Benchlore implements Runnable {
     return new CommandLine(new Benchlore()).setExecutionExceptionHandler(Benchlore::explain);
   }
 
+  /**
+   * Runs a command. Where the program itself fails it says so in one line with a code of its own,
+   * so that a script can tell it from content with problems.
+   *
+   * @param line what {@link #commandLine()} gives
+   * @param args the command line
+   * @return the exit code
+   */
+  static int run(CommandLine line, String... args) {
+    try {
+      return line.execute(args);
+    } catch (StackOverflowError | OutOfMemoryError | AssertionError | LinkageError e) {
+      return failed(e, line);
+    }
+  }
+
   @Override
   public void run() {
     spec.commandLine().usage(spec.commandLine().getOut());
   }
 
-  private static int explain(Exception e, CommandLine line, CommandLine.ParseResult result)
-      throws Exception {
-    if (e instanceof IOException || e instanceof UncheckedIOException) {
+  private static int explain(Exception thrown, CommandLine line, CommandLine.ParseResult result) {
+    Exception e = thrown instanceof UncheckedIOException wrapped ? wrapped.getCause() : thrown;
+    if (e instanceof IOException) {
       String what = "";
       if (e instanceof NoSuchFileException) {
         what = "no such file: ";
@@ -69,6 +95,18 @@ public final class Benchlore implements Runnable {
       line.getErr().println("benchlore: " + what + e.getMessage());
       return FILES;
     }
-    throw e;
+    return failed(e, line);
+  }
+
+  private static int failed(Throwable e, CommandLine line) {
+    String message =
+        e.getMessage() == null ? "" : ": " + e.getMessage().lines().findFirst().orElse("");
+    line.getErr()
+        .println("benchlore: this program failed (" + e.getClass().getSimpleName() + message + ")");
+    if (line.getCommandSpec().root().userObject() instanceof Benchlore asked && asked.trace) {
+      e.printStackTrace(line.getErr());
+    }
+    line.getErr().flush();
+    return FAILED;
   }
 }

@@ -56,18 +56,41 @@ public final class LibraryLoader {
    */
   public static Loaded<Map<String, Facts>> loadFacts(
       Path content, List<Path> files, String schema, Library library) throws IOException {
+    Loaded<List<FactFile>> read = loadFiles(content, files, schema, library);
+    if (read.value().isEmpty()) {
+      return Loaded.failed(read.problems());
+    }
+    Map<String, Facts> facts = new LinkedHashMap<>();
+    read.value().get().forEach(file -> facts.put(file.id(), file.facts()));
+    return Loaded.of(facts);
+  }
+
+  /**
+   * Loads files as {@link #loadFacts} does, each with its text. Every file is opened once, so that
+   * a pipe can be read too.
+   *
+   * @param content the content folder
+   * @param files files to read
+   * @param schema name of the schema
+   * @param library what their references point at
+   * @return each file in the order given, or every problem
+   * @throws IOException if a file can't be read
+   */
+  public static Loaded<List<FactFile>> loadFiles(
+      Path content, List<Path> files, String schema, Library library) throws IOException {
     LibraryLoader loader = new LibraryLoader(content);
     RecordIds ids = RecordIds.of(library);
-    Map<String, Facts> facts = new LinkedHashMap<>();
+    List<FactFile> read = new ArrayList<>();
     for (Path file : files) {
       Optional<YamlFile> yaml = loader.read(file, schema, ids);
       loader.checkReferences(ids);
       if (yaml.isPresent() && loader.problems.isEmpty()) {
         String id = yaml.get().root().path("id").asText();
-        facts.put(id, new FactReader(yaml.get(), library.sources()).facts());
+        Facts facts = new FactReader(yaml.get(), library.sources()).facts();
+        read.add(new FactFile(file, id, facts, yaml.get().text()));
       }
     }
-    return loader.problems.isEmpty() ? Loaded.of(facts) : Loaded.failed(loader.problems);
+    return loader.problems.isEmpty() ? Loaded.of(read) : Loaded.failed(loader.problems);
   }
 
   /**

@@ -17,10 +17,11 @@ import org.yaml.snakeyaml.error.YAMLException;
  * One parsed YAML file with the place of every value.
  *
  * @param file path as shown to the author
+ * @param text the file as it was written
  * @param root the parsed tree
  * @param positions where each value was written
  */
-record YamlFile(String file, JsonNode root, Positions positions) {
+record YamlFile(String file, String text, JsonNode root, Positions positions) {
   private static final YAMLMapper MAPPER = new YAMLMapper();
 
   /** Parses a file; gives problems for what is not YAML, repeated keys and disguised numbers. */
@@ -75,7 +76,7 @@ record YamlFile(String file, JsonNode root, Positions positions) {
           "the file holds no record",
           "Write the record's fields, one a line: id, title, names and so on.");
     }
-    return Loaded.of(new YamlFile(file, root, positions));
+    return Loaded.of(new YamlFile(file, text, root, positions));
   }
 
   private static Loaded<YamlFile> failed(Place place, String what, String todo) {

@@ -1,5 +1,6 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.library.FactFile;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Library;
 import benchlore.generator.library.LibraryLoader;
@@ -78,34 +79,24 @@ public final class Plans {
       throws IOException {
     Loaded<Map<String, Facts>> shop =
         LibraryLoader.loadFacts(content, List.of(content.resolve("shop.yaml")), "shop", library);
-    Loaded<Map<String, Facts>> plans = LibraryLoader.loadFacts(content, files, "plans", library);
+    Loaded<List<FactFile>> plans = LibraryLoader.loadFiles(content, files, "plans", library);
     List<Problem> problems = new ArrayList<>(shop.problems());
     problems.addAll(plans.problems());
     if (!problems.isEmpty()) {
       return Loaded.failed(problems);
     }
     Facts shopFacts = shop.value().get().get("shop");
-    for (Facts plan : plans.value().get().values()) {
-      problems.addAll(PlanChecks.of(plan, shopFacts, library));
+    for (FactFile plan : plans.value().get()) {
+      problems.addAll(PlanChecks.of(plan.facts(), shopFacts, library));
     }
     if (!problems.isEmpty()) {
       return Loaded.failed(problems.stream().distinct().toList());
     }
     List<Planned> planned = new ArrayList<>();
-    for (Map.Entry<String, Facts> plan : plans.value().get().entrySet()) {
-      PlanRequest request = new PlanFile(plan.getValue(), shopFacts, library).request();
-      String text = text(files, plan.getKey());
-      planned.add(new Planned(plan.getKey(), plan.getValue(), request, Plan.plan(request), text));
+    for (FactFile plan : plans.value().get()) {
+      PlanRequest request = new PlanFile(plan.facts(), shopFacts, library).request();
+      planned.add(new Planned(plan.id(), plan.facts(), request, Plan.plan(request), plan.text()));
     }
     return Loaded.of(planned);
-  }
-
-  private static String text(List<Path> files, String id) throws IOException {
-    for (Path file : files) {
-      if (file.getFileName().toString().equals(id + ".yaml")) {
-        return Files.readString(file);
-      }
-    }
-    throw new IllegalStateException("a plan comes from a file of its own name: " + id);
   }
 }

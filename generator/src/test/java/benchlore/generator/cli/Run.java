@@ -13,15 +13,18 @@ import picocli.CommandLine;
  */
 record Run(int code, String out, String err) {
   static Run of(Object... args) {
+    return of(Benchlore.commandLine(), args);
+  }
+
+  static Run of(CommandLine line, Object... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    CommandLine line =
-        Benchlore.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
+    line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
     String[] words = new String[args.length];
     for (int i = 0; i < args.length; i++) {
       words[i] = args[i].toString();
     }
-    int code = line.execute(words);
+    int code = Benchlore.run(line, words);
     return new Run(code, out.toString(), err.toString());
   }
 }
