@@ -45,8 +45,12 @@ public final class Benchlore implements Runnable {
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
+  private final Output output;
+
   /** Made by the command line. */
-  public Benchlore() {}
+  private Benchlore(Output output) {
+    this.output = output;
+  }
 
   /**
    * Runs a command and exits with its code.
@@ -54,25 +58,38 @@ public final class Benchlore implements Runnable {
    * @param args the command line
    */
   public static void main(String[] args) {
-    System.exit(run(commandLine(), args));
+    System.exit(run(commandLine(Output.standard()), args));
   }
 
   /** The parsed command line, ready to execute; tests use it without exiting. */
-  static CommandLine commandLine() {
-    return new CommandLine(new Benchlore()).setExecutionExceptionHandler(Benchlore::explain);
+  static CommandLine commandLine(Output output) {
+    return new CommandLine(new Benchlore(output))
+        .setOut(output.writer())
+        .setExecutionExceptionHandler(Benchlore::explain);
+  }
+
+  /** Where the commands print. */
+  Output output() {
+    return output;
   }
 
   /**
    * Runs a command. Where the program itself fails it says so in one line with a code of its own,
    * so that a script can tell it from content with problems.
    *
-   * @param line what {@link #commandLine()} gives
+   * @param line what {@link #commandLine} gives
    * @param args the command line
    * @return the exit code
    */
   static int run(CommandLine line, String... args) {
     try {
-      return line.execute(args);
+      int code = line.execute(args);
+      if (line.getOut().checkError()) {
+        line.getErr().println("benchlore: standard output can't be written");
+        line.getErr().flush();
+        return FILES;
+      }
+      return code;
     } catch (StackOverflowError | OutOfMemoryError | AssertionError | LinkageError e) {
       return failed(e, line);
     }

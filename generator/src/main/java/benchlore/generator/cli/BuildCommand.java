@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code benchlore build}: reads the content, plans, draws and writes the site. */
@@ -29,6 +30,8 @@ final class BuildCommand implements Callable<Integer> {
       defaultValue = "site",
       description = "Folder for the site, replaced whole. Default: ${DEFAULT-VALUE}.")
   private Path out;
+
+  @ParentCommand private Benchlore benchlore;
 
   @Spec private CommandSpec spec;
 
@@ -52,10 +55,7 @@ final class BuildCommand implements Callable<Integer> {
     progress.stage("write");
     SiteWriter.write(files, out);
     progress.done();
-    spec.commandLine()
-        .getOut()
-        .println("Wrote " + files.size() + " files. Open " + out.resolve("index.html"));
-    spec.commandLine().getOut().flush();
+    benchlore.output().line("Wrote " + files.size() + " files. Open " + out.resolve("index.html"));
     return 0;
   }
 }

@@ -3,10 +3,12 @@ package benchlore.generator.cli;
 import benchlore.generator.library.Kind;
 import benchlore.generator.library.Loaded;
 import benchlore.generator.planning.Content;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code benchlore check}: reads the content and lists every problem. */
@@ -16,6 +18,7 @@ import picocli.CommandLine.Spec;
     description = "Checks the content and lists every problem with its place. Writes nothing.")
 final class CheckCommand implements Callable<Integer> {
   @Mixin private ContentOption content;
+  @ParentCommand private Benchlore benchlore;
   @Spec private CommandSpec spec;
 
   @Override
@@ -28,17 +31,20 @@ final class CheckCommand implements Callable<Integer> {
             Report.problems(err, loaded.problems(), "Nothing was written.");
             return Benchlore.PROBLEMS;
           }
-          var out = spec.commandLine().getOut();
+          StringBuilder counts = new StringBuilder();
           for (Kind kind : Kind.values()) {
             int count = loaded.value().get().library().of(kind).size();
-            out.println(
-                String.format("%5d %s", count, kind.title().toLowerCase(java.util.Locale.ROOT)));
+            counts.append(count(count, kind.title().toLowerCase(Locale.ROOT)));
           }
-          out.println(String.format("%5d tools drawn", loaded.value().get().drawings().size()));
-          out.println(String.format("%5d plans", loaded.value().get().plans().size()));
-          out.println("No problems.");
-          out.flush();
+          counts.append(count(loaded.value().get().drawings().size(), "tools drawn"));
+          counts.append(count(loaded.value().get().plans().size(), "plans"));
+          benchlore.output().words(counts.toString());
+          benchlore.output().line("No problems.");
           return 0;
         });
+  }
+
+  private static String count(int count, String what) {
+    return String.format("%5d %s%n", count, what);
   }
 }

@@ -14,10 +14,12 @@ import benchlore.schedules.plan.PlanRequest;
 import benchlore.schedules.plan.ProjectPlan;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -25,6 +27,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** {@code benchlore plan FILE}: plans one project and prints it. */
@@ -72,10 +75,26 @@ final class PlanCommand implements Callable<Integer> {
       description = "${COMPLETION-CANDIDATES}. Default: ${DEFAULT-VALUE}.")
   private Format format;
 
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description =
+          "Write here instead of printing, whole or not at all; a refused plan is printed.")
+  private Optional<Path> out = Optional.empty();
+
+  @ParentCommand private Benchlore benchlore;
+
   @Spec private CommandSpec spec;
 
   @Override
   public Integer call() throws Exception {
+    if (out.isPresent()) {
+      Path read = asked.file == null ? asked.request : asked.file;
+      WholeFile.ready(out.get());
+      if (Files.exists(out.get()) && Files.exists(read) && Files.isSameFile(read, out.get())) {
+        throw new IOException(out.get() + " is what is read; give another file to write");
+      }
+    }
     return asked.file == null ? request(asked.request) : content.open((folder, t) -> plan(folder));
   }
 
@@ -122,12 +141,17 @@ final class PlanCommand implements Callable<Integer> {
     return tell(new Told(id, id, request, answer));
   }
 
-  private int tell(Told told) {
-    spec.commandLine().getOut().print(render(told));
-    spec.commandLine().getOut().flush();
-    return told.answer() instanceof Answer.Given || format == Format.request
-        ? 0
-        : Benchlore.PROBLEMS;
+  private int tell(Told told) throws IOException {
+    boolean done = told.answer() instanceof Answer.Given || format == Format.request;
+    String text = render(told);
+    if (done && out.isPresent()) {
+      WholeFile.write(out.get(), text.getBytes(StandardCharsets.UTF_8));
+    } else if (format == Format.text) {
+      benchlore.output().words(text);
+    } else {
+      benchlore.output().data(text);
+    }
+    return done ? 0 : Benchlore.PROBLEMS;
   }
 
   /** A calendar of a plan that can't be is no calendar: the reasons are told as text. */

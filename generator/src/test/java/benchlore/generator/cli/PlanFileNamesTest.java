@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,7 +63,7 @@ final class PlanFileNamesTest {
   @Test
   void aFailureOfTheProgramIsOneLineAndCodeFour() {
     Run run =
-        Run.of(
+        Run.with(
             failing(
                 () -> {
                   throw new IllegalStateException("no such wood\nmore");
@@ -80,7 +81,7 @@ final class PlanFileNamesTest {
   @Test
   void anErrorOfTheMachineIsOneLineAndCodeFour() {
     Run run =
-        Run.of(
+        Run.with(
             failing(
                 () -> {
                   throw new StackOverflowError();
@@ -95,7 +96,7 @@ final class PlanFileNamesTest {
   @Test
   void whereItFailedIsToldWhenAskedFor() {
     Run before =
-        Run.of(
+        Run.with(
             failing(
                 () -> {
                   throw new IllegalStateException("x");
@@ -103,7 +104,7 @@ final class PlanFileNamesTest {
             "--trace",
             "fail");
     Run after =
-        Run.of(
+        Run.with(
             failing(
                 () -> {
                   throw new StackOverflowError();
@@ -119,8 +120,8 @@ final class PlanFileNamesTest {
     assertFalse(Run.of("--help", "--trace").err().contains("\tat "));
   }
 
-  private static CommandLine failing(Callable<Integer> body) {
-    return Benchlore.commandLine().addSubcommand("fail", new Failing(body));
+  private static UnaryOperator<CommandLine> failing(Callable<Integer> body) {
+    return line -> line.addSubcommand("fail", new Failing(body));
   }
 
   /** A command that fails as a mistake in the program would. */

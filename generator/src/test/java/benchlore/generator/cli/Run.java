@@ -1,7 +1,12 @@
 package benchlore.generator.cli;
 
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 
 /**
@@ -13,18 +18,30 @@ import picocli.CommandLine;
  */
 record Run(int code, String out, String err) {
   static Run of(Object... args) {
-    return of(Benchlore.commandLine(), args);
+    return with(UnaryOperator.identity(), args);
   }
 
-  static Run of(CommandLine line, Object... args) {
-    StringWriter out = new StringWriter();
+  /** A run that prints elsewhere. */
+  static Run to(OutputStream out, Object... args) {
     StringWriter err = new StringWriter();
-    line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err));
-    String[] words = new String[args.length];
-    for (int i = 0; i < args.length; i++) {
-      words[i] = args[i].toString();
-    }
-    int code = Benchlore.run(line, words);
-    return new Run(code, out.toString(), err.toString());
+    CommandLine line =
+        Benchlore.commandLine(new Output(out, StandardCharsets.UTF_8)).setErr(new PrintWriter(err));
+    return new Run(Benchlore.run(line, words(args)), "", err.toString());
+  }
+
+  /** A run of a command line with something added. */
+  static Run with(UnaryOperator<CommandLine> added, Object... args) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    StringWriter err = new StringWriter();
+    CommandLine line =
+        added
+            .apply(Benchlore.commandLine(new Output(out, StandardCharsets.UTF_8)))
+            .setErr(new PrintWriter(err));
+    int code = Benchlore.run(line, words(args));
+    return new Run(code, out.toString(StandardCharsets.UTF_8), err.toString());
+  }
+
+  private static String[] words(Object... args) {
+    return Stream.of(args).map(Object::toString).toArray(String[]::new);
   }
 }
