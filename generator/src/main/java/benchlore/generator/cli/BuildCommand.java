@@ -28,7 +28,9 @@ final class BuildCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       defaultValue = "site",
-      description = "Folder for the site, replaced whole. Default: ${DEFAULT-VALUE}.")
+      description =
+          "Folder for the site, replaced whole; refused if it holds anything that no build wrote."
+              + " Default: ${DEFAULT-VALUE}.")
   private Path out;
 
   @ParentCommand private Benchlore benchlore;
@@ -41,6 +43,7 @@ final class BuildCommand implements Callable<Integer> {
   }
 
   private int build(Path folder, Path template) throws IOException {
+    SiteWriter.ready(out, folder);
     Progress progress = new Progress(spec.commandLine().getErr());
     progress.stage("load, check and plan");
     Loaded<Content> loaded = Content.load(folder);
