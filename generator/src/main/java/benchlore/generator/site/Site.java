@@ -23,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -242,7 +243,12 @@ public final class Site {
     PlannerPages planners = new PlannerPages(content.library(), content.shop().get());
     List<Map<String, String>> begun = new ArrayList<>();
     for (Planned planned : content.plans()) {
-      begun.add(Map.of("id", planned.id(), "title", planned.title(), "text", planned.text()));
+      // What is written out keeps its order: that of Map.of differs from run to run.
+      Map<String, String> file = new LinkedHashMap<>();
+      file.put("id", planned.id());
+      file.put("title", planned.title());
+      file.put("text", planned.text());
+      begun.add(file);
     }
     String script = ScriptData.script("benchlorePlanFiles", begun);
     files.put("js/plan-files.js", script.getBytes(StandardCharsets.UTF_8));

@@ -3,6 +3,7 @@ package benchlore.generator.cli;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -10,6 +11,8 @@ import java.nio.file.Path;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A small content folder and the pages it becomes, kept beside it. */
@@ -48,6 +51,26 @@ final class SmallSiteTest {
     assertFalse(first.isEmpty());
     assertEquals(first.keySet(), second.keySet());
     first.forEach((path, bytes) -> assertArrayEquals(bytes, second.get(path), path));
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void buildsInProcessesOfTheirOwnAreTheSameBytes() throws Exception {
+    SortedMap<String, byte[]> here = Folders.read(build("here"));
+    // A process has one salt for the order of its unordered maps; three leave little to luck.
+    for (int run = 0; run < 3; run++) {
+      Path out = temp.resolve("run" + run);
+      Program.Done done =
+          Program.started("build", "--content", temp.resolve("here-content"), "--out", out).given();
+      assertEquals("", done.err());
+      SortedMap<String, byte[]> there = Folders.read(out);
+      assertEquals(here.keySet(), there.keySet());
+      here.forEach((path, bytes) -> assertArrayEquals(bytes, there.get(path), path));
+    }
+    String files = new String(here.get("js/plan-files.js"), StandardCharsets.UTF_8);
+    assertTrue(
+        files.matches("(?s).*\\{.{1,3}id\\W.*title\\W.*text\\W.*"),
+        "id, title, text in this order");
   }
 
   private Path build(String name) throws IOException {
