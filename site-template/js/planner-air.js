@@ -19,6 +19,14 @@
     SUPPLIED_AIR: 'supplied air: not a job for a garage'
   };
 
+  // Where there is no time to tell, what stands in its place.
+  var BACK = {
+    NEVER_OVER: 'within the limits all the time; window open until the film is dry',
+    WITHIN_WORK: 'over the limits while you work; window open until the film is dry',
+    NOT_COUNTED: 'not told: stay out until the film is hard (isocyanate or formaldehyde)',
+    UNKNOWN: 'not told: stay out until dry and the smell is gone'
+  };
+
   function ask(v, f) {
     var finish = data.finish(v.finish);
     var kilogram = f.si('liquid') * finish.finish.voc.high;
@@ -36,7 +44,7 @@
   }
 
   // The share of what may be breathed (1 is the limit) and of the danger level, over the hours.
-  function curve(value) {
+  function curve(value, told) {
     var points = value.curve;
     var last = points[points.length - 1].second;
     var most = Math.max.apply(null, points.map(function (p) { return p.index || 0; }).concat([1.2]));
@@ -57,7 +65,7 @@
       svg('text', { 'class': 'drw-text', x: 416, y: y(1) - 5, 'text-anchor': 'end' }, 'limit for breathing'),
       svg('path', { 'class': 'plan-line-hand', d: points.map(function (q, i) { return (i ? 'L' : 'M') + x(q.second).toFixed(1) + ' ' + y(q.index || 0).toFixed(1); }).join('') }));
     value.reEntries.forEach(function (r) {
-      if (r.second !== null && r.second !== undefined && r.second < last) {
+      if (told && r.second !== null && r.second !== undefined && r.second < last) {
         out.append(svg('path', { 'class': 'plan-now', d: 'M' + x(r.second).toFixed(1) + ' 20V200' }),
           svg('text', { 'class': 'drw-text', x: x(r.second) + 3, y: 32 }, 'fit to sit in'));
       }
@@ -77,17 +85,20 @@
   function show(answer, v, f) {
     var value = answer.value;
     var entry = value.reEntries[value.reEntries.length - 1];
-    var safe = entry && entry.second !== null && entry.second !== undefined ? view.q(entry.second, 'second') : 'not within the time worked out';
+    // Catalysed lacquers give off formaldehyde, which is not among the solvents reckoned with.
+    var formaldehyde = data.finish(v.finish).finish.family === 'CATALYSED_LACQUER';
+    var verdict = formaldehyde ? 'NOT_COUNTED' : entry.verdict;
+    var safe = verdict === 'AFTER' ? view.q(entry.second, 'second') : BACK[verdict];
     return [
       view.glance([
         view.figure('Air needed', view.q(value.flow.governing, 'cubic-metre-per-second'), view.line(answer, value.flow.governs === 'FIRE' ? 'flow for fire, 10 %' : 'flow for health') , ' ' + text(value.flow.changesPerHour, value.flow.changesPerHour, 'per-hour') + ' changes'),
-        view.figure('Fit to sit in after', safe, view.line(answer, 're-entry after the coat')),
+        view.figure('Fit to sit in after', safe, verdict === 'AFTER' ? view.line(answer, 're-entry after the coat') : null),
         view.figure('Most at once', value.peaks.index ? text(value.peaks.index.value, value.peaks.index.value, 'ratio') + ' × the limit' : 'no limit known', view.line(answer, 'highest mixture index')),
         view.figure('Of the explosive limit', value.peaks.percentLowerExplosive ? view.q(value.peaks.percentLowerExplosive.value, 'percent') : 'not known', view.line(answer, 'highest share of the lower explosive limit')),
         view.figure('Mask', MASKS[value.respirator.respirator] || words(value.respirator.respirator))
       ]),
       view.cautions(answer.cautions),
-      curve(value),
+      curve(value, verdict === 'AFTER'),
       room(v, f, value),
       value.brushedPeakIndex !== null && v.method === 'SPRAY' ? el('p', null, 'Brushed instead of sprayed, the same coat would reach ' + text(value.brushedPeakIndex, value.brushedPeakIndex, 'ratio') + ' × the limit.') : null,
       el('p', { 'class': 'note' }, 'The safety data sheet and your local codes win. A mask stands in for no air: it comes on top.'),

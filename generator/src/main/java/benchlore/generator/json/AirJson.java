@@ -120,6 +120,7 @@ final class AirJson {
     out.number("coatStartSecond", entry.coatStartSecond())
         .number("healthSecond", entry.healthSecond())
         .number("fireSecond", entry.fireSecond())
+        .word("verdict", entry.verdict())
         .number("second", entry.second());
   }
 

@@ -38,7 +38,12 @@ final class AirCautions {
                   + " hazardous to be in.",
               Quantity.of(explosive, Unit.PERCENT));
       String code = "over-tenth-of-explosive-limit";
-      cautions.add(new Caution(code, Severity.DANGER, what, moreAir(schedule)));
+      Note measure =
+          Note.of(
+              "Give {0} of outdoor air, or coat less at a time, and stay out until the film is dry;"
+                  + " a mask is no help against fire.",
+              Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND));
+      cautions.add(new Caution(code, Severity.DANGER, what, measure));
     }
     double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
     if (index > FlowNeeded.FINE_INDEX) {
@@ -48,7 +53,22 @@ final class AirCautions {
               Quantity.of(index, Unit.RATIO));
       cautions.add(new Caution("over-exposure-limit", Severity.HEALTH, what, moreAir(schedule)));
     }
-    when(reEntryMissing(schedule), Warning.NO_RE_ENTRY, cautions);
+    if (reEntryMissing(schedule)) {
+      cautions.add(notReached(schedule.respirator().respirator()));
+    }
+  }
+
+  private static Caution notReached(Respirator respirator) {
+    return new Caution(
+        "re-entry-not-reached",
+        Severity.HEALTH,
+        Note.of("The air is not fine again before the next coat, or not within sixty days."),
+        Note.of(
+            respirator == Respirator.NONE
+                ? "Wait longer between coats, or give more outdoor air."
+                : "Wait longer between coats, give more outdoor air, or throughout "
+                    + respirator.advice()
+                    + "."));
   }
 
   private static boolean reEntryMissing(AirSchedule schedule) {
@@ -65,8 +85,9 @@ final class AirCautions {
 
   private static Note moreAir(AirSchedule schedule) {
     return Note.of(
-        "Give {0} of outdoor air, or coat less at a time; else wear the respirator named and stay"
-            + " out until the re-entry time.",
+        "Give {0} of outdoor air, or coat less at a time; else "
+            + schedule.respirator().respirator().advice()
+            + " while you work, and stay out until the film is dry.",
         Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND));
   }
 
@@ -79,7 +100,7 @@ final class AirCautions {
               Note.of(
                   "No exposure limit is published for "
                       + list(coverage.withoutHealthLimit())
-                      + "; the index and the re-entry time leave it out."),
+                      + "; the index leaves it out, and so does any time to come back."),
               Note.of(
                   "Ask the maker, keep air moving until no smell is left, and take no comfort from"
                       + " a low index.")));

@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -109,14 +110,113 @@ public record AirSchedule(
    * When the room is fine again after a coat, for the solvents that have limits.
    *
    * @param coatStartSecond which coat
-   * @param healthSecond seconds after its start from which the index stays at or below 1; empty if
-   *     the next coat comes first, if it takes over 60 days or if no limit is known
+   * @param healthSecond seconds after its start from which the index stays at or below 1, 0 if it
+   *     never rises above; empty if the next coat comes first, if it takes over 60 days or if no
+   *     limit is known
    * @param fireSecond the same for a tenth of the lower explosive limit
-   * @param second the later of the two; empty if either is
+   * @param verdict whether there is a time to tell, or why not
+   * @param second the time to tell, the later of the two, above 0; empty but for {@link
+   *     Verdict#AFTER}
    */
   public record ReEntry(
       double coatStartSecond,
       OptionalDouble healthSecond,
       OptionalDouble fireSecond,
-      OptionalDouble second) {}
+      Verdict verdict,
+      OptionalDouble second) {
+    /** The name of the working's line that tells the time. */
+    public static final String LINE = "re-entry after the coat";
+
+    /** Refuses a time beside a verdict that tells none, and one that is not above 0. */
+    public ReEntry {
+      if (second.isPresent() != (verdict == Verdict.AFTER)) {
+        throw new IllegalArgumentException("a time and its verdict disagree: " + verdict);
+      }
+      if (second.isPresent() && !(second.getAsDouble() > 0)) {
+        throw new IllegalArgumentException("second must be above 0");
+      }
+    }
+
+    /**
+     * The same where the work itself is known to last: no one is told to come back before it ends.
+     *
+     * @param workSecond from the coat's start to its last stroke
+     */
+    public ReEntry afterWork(double workSecond) {
+      return second.isPresent() && second.getAsDouble() <= workSecond
+          ? new ReEntry(
+              coatStartSecond,
+              healthSecond,
+              fireSecond,
+              Verdict.WITHIN_WORK,
+              OptionalDouble.empty())
+          : this;
+    }
+  }
+
+  /** Whether a time to come back can be told. */
+  public enum Verdict {
+    /** Yes. */
+    AFTER(""),
+    /** The room's air never passes the limits, so there is nothing to wait for. */
+    NEVER_OVER(
+        "With this much air the room's vapour stays within the limits all the time. Keep the"
+            + " window open until the film is dry."),
+    /** It passes them, and is within them again before the coat is on. */
+    WITHIN_WORK(
+        "The room's vapour is over the limits while you work and within them before you are done."
+            + " Keep the window open until the film is dry."),
+    /** What harms most here is not what the figures count. */
+    NOT_COUNTED(
+        "No time to come back is told: isocyanate or formaldehyde decides here, and these figures"
+            + " do not count it. Stay out until the film is hard, and keep to the safety data"
+            + " sheet."),
+    /** The air is not fine before the next coat, or no limit is known. */
+    UNKNOWN(
+        "No time to come back can be told. Stay out until the film is dry and the smell is gone.");
+
+    private final String words;
+
+    Verdict(String words) {
+      this.words = words;
+    }
+
+    /** What to tell in place of a time; empty where there is a time. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /**
+   * The same air where the work is known to last.
+   *
+   * @param workSecond from a coat's start to its last stroke
+   */
+  public AirSchedule afterWork(double workSecond) {
+    List<ReEntry> later = new ArrayList<>();
+    for (ReEntry reEntry : reEntries) {
+      later.add(reEntry.afterWork(workSecond));
+    }
+    return withReEntries(later);
+  }
+
+  /** The same air where formaldehyde, which is not among the solvents, decides. */
+  public AirSchedule withoutReEntry() {
+    List<ReEntry> untold = new ArrayList<>();
+    for (ReEntry one : reEntries) {
+      untold.add(
+          new ReEntry(
+              one.coatStartSecond(),
+              one.healthSecond(),
+              one.fireSecond(),
+              Verdict.NOT_COUNTED,
+              OptionalDouble.empty()));
+    }
+    return withReEntries(untold);
+  }
+
+  private AirSchedule withReEntries(List<ReEntry> others) {
+    return new AirSchedule(
+        curve, peaks, eightHour, coverage, flow, others, respirator, brushedPeakIndex);
+  }
 }

@@ -176,7 +176,7 @@ final class AirWorking {
   private void addReEntry() {
     for (AirSchedule.ReEntry reEntry : schedule.reEntries()) {
       addOptional(
-          "re-entry after the coat",
+          AirSchedule.ReEntry.LINE,
           reEntry.second(),
           Unit.SECOND,
           "from here on index at most 1 and vapour at most 10 % of the lower explosive limit",

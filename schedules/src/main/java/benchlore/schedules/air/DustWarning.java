@@ -11,7 +11,7 @@ enum DustWarning {
       Severity.HEALTH,
       "Wood dust irritates, can sensitise, and over years can cause cancer of the nose; hardwoods"
           + " such as oak and beech are the worst.",
-      "Catch it at the tool, wear the mask until the air is clear, and follow the safety data sheet"
+      "Catch it at the tool, wear a fitted particle mask until the air is clear, and follow the safety data sheet"
           + " of any film in the dust."),
   NO_CAPTURE(
       "dust-not-captured",
@@ -27,7 +27,7 @@ enum DustWarning {
       "sensitising-wood",
       Severity.HEALTH,
       "This wood can cause asthma or rashes, after which any later dust sets them off.",
-      "Full capture, mask and covered skin from the first stroke; stop at the first tight chest."),
+      "Full capture, a fitted particle mask and covered skin from the first stroke; stop at the first tight chest."),
   SELF_HEATING(
       "self-heating-dust",
       Severity.DANGER,
@@ -43,7 +43,7 @@ enum DustWarning {
       "dust-clean-up",
       Severity.HEALTH,
       "Blowing and dry sweeping put the dust back into the air.",
-      "Vacuum with a high-efficiency filter or wipe damp, mask still on.");
+      "Vacuum with a high-efficiency filter or wipe damp, with a fitted particle mask still on.");
 
   private final String code;
   private final Severity severity;

@@ -74,7 +74,7 @@ final class HomeRefusals {
               + ", which lights flammable vapour; one of unknown flash"
               + " point counts as flammable.",
           "Shut it off and let it go cold before opening the can, and keep it off until the"
-              + " re-entry time; if it cannot be shut off, work elsewhere.");
+              + " film is dry; if it cannot be shut off, work elsewhere.");
     }
     if (source.kind() == IgnitionSource.Kind.SPARK && flammable && sprays) {
       checks.require(

@@ -44,6 +44,15 @@ public enum Respirator {
     return protectionFactor;
   }
 
+  /** What to do, as a part of a sentence: "wear a half mask with organic-vapour cartridges". */
+  public String advice() {
+    return switch (this) {
+      case NONE -> "air the room";
+      case SUPPLIED_AIR -> "work in supplied air, never with a cartridge";
+      default -> "wear a " + words;
+    };
+  }
+
   /** What to look for in the shop. */
   public String words() {
     return words;

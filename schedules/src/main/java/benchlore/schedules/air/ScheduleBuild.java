@@ -127,13 +127,39 @@ final class ScheduleBuild {
       double start = coat.emission().startSecond();
       OptionalDouble health = reEntry(healthKnown, Scale.HEALTH, FlowNeeded.FINE_INDEX, start);
       OptionalDouble fire = reEntry(fireKnown, Scale.EXPLOSIVE, FireRule.TENTH.percent(), start);
-      OptionalDouble both =
-          health.isPresent() && fire.isPresent()
+      double quick = coat.emission().curve().quickSecond();
+      AirSchedule.Verdict verdict = verdict(health, fire);
+      OptionalDouble second =
+          verdict == AirSchedule.Verdict.AFTER
               ? OptionalDouble.of(Math.max(health.getAsDouble(), fire.getAsDouble()))
               : OptionalDouble.empty();
-      list.add(new AirSchedule.ReEntry(start, health, fire, both));
+      list.add(new AirSchedule.ReEntry(start, health, fire, verdict, second).afterWork(quick));
     }
     return list;
+  }
+
+  private AirSchedule.Verdict verdict(OptionalDouble health, OptionalDouble fire) {
+    if (request.isocyanate() || formaldehyde()) {
+      return AirSchedule.Verdict.NOT_COUNTED;
+    }
+    if (health.isEmpty() || fire.isEmpty()) {
+      return AirSchedule.Verdict.UNKNOWN;
+    }
+    if (health.getAsDouble() > 0 || fire.getAsDouble() > 0) {
+      return AirSchedule.Verdict.AFTER;
+    }
+    return coverage.healthComplete() && coverage.explosiveComplete()
+        ? AirSchedule.Verdict.NEVER_OVER
+        : AirSchedule.Verdict.UNKNOWN;
+  }
+
+  private boolean formaldehyde() {
+    for (SolventData solvent : request.solvents()) {
+      if (solvent.id().equals("formaldehyde")) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private OptionalDouble reEntry(boolean known, Scale scale, double threshold, double start) {

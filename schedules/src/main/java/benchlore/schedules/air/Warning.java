@@ -53,7 +53,7 @@ enum Warning {
       "sparks",
       Severity.DANGER,
       "Motors with brushes, switches and ordinary lights spark when they run or are switched.",
-      "Switch them before the can is opened and leave them alone until the re-entry time."),
+      "Switch them before the can is opened and leave them alone until the film is dry and the air clear."),
   ISOCYANATE(
       "isocyanate",
       Severity.DANGER,
@@ -65,7 +65,7 @@ enum Warning {
       "low-boiling-solvent",
       Severity.HEALTH,
       "A solvent in this mixture boils so low that vapour cartridges let it through early.",
-      "Rely on fresh air, keep the coat small, and ask the mask's maker for a change schedule."),
+      "Rely on fresh air, not on a cartridge, and keep the coat small."),
   FLASH_UNKNOWN(
       "flash-point-unknown",
       Severity.DANGER,
@@ -77,12 +77,7 @@ enum Warning {
       Severity.DANGER,
       "A solvent with a high flash point, or thinned with water, hardly lights as vapour in a cool"
           + " shop, but mist and rags with it can still burn.",
-      "Keep flames and glowing heaters off all the same."),
-  NO_RE_ENTRY(
-      "re-entry-not-reached",
-      Severity.HEALTH,
-      "The air is not fine again before the next coat, or not within sixty days.",
-      "Wait longer between coats, give more outdoor air, or wear the respirator throughout.");
+      "Keep flames and glowing heaters off all the same.");
 
   private final String code;
   private final Severity severity;

@@ -4,6 +4,7 @@ import benchlore.schedules.air.Air;
 import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.AirSchedule;
 import benchlore.schedules.air.Release;
+import benchlore.schedules.air.Respirator;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
@@ -22,6 +23,7 @@ import benchlore.schedules.coating.CoatingRequest;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.FinishData;
+import benchlore.schedules.coating.FinishFamily;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
@@ -212,16 +214,17 @@ final class CoatSteps {
 
   private static List<Note> airNotes(AirSchedule air) {
     List<Note> notes = new ArrayList<>();
-    air.reEntries()
-        .get(0)
-        .second()
-        .ifPresent(
-            second ->
-                notes.add(
-                    Note.of(
-                        "With this much air the room is fine to sit in again about {0} after you"
-                            + " begin.",
-                        Quantity.of(second, Unit.SECOND))));
+    AirSchedule.ReEntry back = air.reEntries().get(0);
+    notes.add(
+        back.second().isPresent()
+            ? Note.of(
+                "With this much air the room is fine to sit in again about {0} after you begin.",
+                Quantity.of(back.second().getAsDouble(), Unit.SECOND))
+            : Note.of(back.verdict().words()));
+    Respirator respirator = air.respirator().respirator();
+    if (respirator != Respirator.NONE) {
+      notes.add(Note.of(capital(respirator.advice()) + "."));
+    }
     notes.addAll(air.respirator().limits());
     return notes;
   }
@@ -294,13 +297,32 @@ final class CoatSteps {
             request.coats().method(),
             Optional.empty());
     return Optional.of(
-        Air.plan(
-            new AirRequest(
-                request.shop().room(),
-                List.of(release),
-                request.shop().ignition(),
-                finish.isocyanate(),
-                finish.selfHeatingRags())));
+        told(
+            Air.plan(
+                new AirRequest(
+                    request.shop().room(),
+                    List.of(release),
+                    request.shop().ignition(),
+                    finish.isocyanate(),
+                    finish.selfHeatingRags()))));
+  }
+
+  /** No time to come back while the coat still goes on, nor where formaldehyde decides. */
+  private Answer<AirSchedule> told(Answer<AirSchedule> answer) {
+    if (!(answer instanceof Answer.Given<AirSchedule> given)) {
+      return answer;
+    }
+    boolean formaldehyde = request.materials().finish().family() == FinishFamily.CATALYSED_LACQUER;
+    AirSchedule air = given.value().afterWork((double) coatSeconds);
+    AirSchedule told = formaldehyde ? air.withoutReEntry() : air;
+    List<Line> working = new ArrayList<>();
+    for (Line line : given.working()) {
+      boolean back = line.result().name().equals(AirSchedule.ReEntry.LINE);
+      if (!back || told.reEntries().get(0).second().isPresent()) {
+        working.add(line);
+      }
+    }
+    return Answer.of(told, working, given.cautions());
   }
 
   private void buy(CoatSchedule coats) {

@@ -181,7 +181,7 @@ public final class RubOut {
           "mains-and-water",
           "Wet sanding with a mains-powered sander can kill.",
           "Wet-sand by hand on a block, or use a tool made and rated for it; dry papers need dust"
-              + " extraction and a respirator.");
+              + " extraction and a close-fitting particle respirator.");
     }
     add(
         cautions,

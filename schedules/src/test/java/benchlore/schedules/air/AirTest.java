@@ -120,7 +120,8 @@ class AirTest {
     Release water = new Release(0, 0.2, List.of(), ApplicationMethod.BRUSH, Optional.empty());
     AirSchedule s = given(request(water)).value();
     assertEquals(0, s.peaks().ppm().value());
-    assertEquals(0, s.reEntries().get(0).second().orElseThrow());
+    assertTrue(s.reEntries().get(0).second().isEmpty());
+    assertEquals(AirSchedule.Verdict.NEVER_OVER, s.reEntries().get(0).verdict());
     assertEquals(Respirator.NONE, s.respirator().respirator());
     assertEquals(FlowNeeded.Governs.NEITHER, s.flow().governs());
   }
