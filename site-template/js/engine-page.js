@@ -11,6 +11,8 @@
 //   data.species(id), .finish(id), .adhesive(id), .bit(id), .place(id)
 //     One record with the objects that go into a request; null for an unknown id.
 //   data.ids(kind)  {id, title, url} of every record: species, finishes, adhesives, bits
+//   data.planFile
+//     What a plan file may hold: its schema.
 //   data.shop, .places, .grades, .trim, .tapes, .over
 //     The shop (null if the content has none) and the engine's tables.
 //   data.climate(low, high, humidity[, heating[, nights]]), .room(volume, changes, mixing, celsius), .pace(people)
@@ -136,6 +138,7 @@
   function fresh(name, make) { Object.defineProperty(data, name, { enumerable: true, get: make }); }
   fresh('shop', function () { return unfold(packed.shop); });
   fresh('places', function () { return packed.places.map(unfold); });
+  fresh('planFile', function () { return JSON.parse(JSON.stringify(packed.planFile || {})); });
   fresh('grades', function () { return packed.grades.map(grade); });
   fresh('trim', function () { return unfold(packed.trim); });
   fresh('tapes', function () { return rows(packed.tapes); });

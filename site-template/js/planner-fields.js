@@ -35,6 +35,12 @@
 
   var SPAN = /^([01]\d|2[0-3]):[0-5]\d\s*[-–]\s*(([01]\d|2[0-3]):[0-5]\d|24:00)$/;
 
+  // A browser reads 30 February as 2 March; a calendar has no such day.
+  function isDay(text) {
+    var at = Date.parse(text + 'T00:00Z');
+    return !isNaN(at) && new Date(at).toISOString().slice(0, 10) === text;
+  }
+
   function order(span) {
     var ends = span.trim().split(/\s*[-–]\s*/);
     return ends[0] < ends[1];
@@ -115,9 +121,10 @@
       }
     }
 
-    // What is wrong with a value, in words; empty if nothing is.
+    // What is wrong with a value, in words; empty if nothing is. A value from elsewhere may be of any sort.
     function wrong(e, value) {
       if (e.type === 'checkbox') { return typeof value === 'boolean' ? '' : 'is yes or no'; }
+      if (typeof value !== (e.dataset.unit === undefined ? 'string' : 'number')) { return e.dataset.unit === undefined ? 'has to be text' : 'has to be a number'; }
       if (e.tagName === 'SELECT') {
         var fits = Array.from(e.options).some(function (o) { return o.value === value; });
         return fits ? '' : 'is none of the choices';
@@ -131,14 +138,14 @@
           : 'has to be ' + shown(low, e.dataset.unit) + ' to ' + shown(high, e.dataset.unit) + ' ' + label(e.dataset.unit);
       }
       if (e.type === 'datetime-local') {
-        return /^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(value) && !isNaN(Date.parse(value)) ? '' : 'is not a date and time';
+        return /^\d{4}-\d\d-\d\dT\d\d:\d\d$/.test(value) && isDay(value.slice(0, 10)) && !isNaN(Date.parse(value)) ? '' : 'is not a date and time';
       }
       if (e.dataset.spans !== undefined) {
         return value.split(',').every(function (span) { return span.trim() === '' || SPAN.test(span.trim()) && order(span); })
           ? '' : 'has to be hours such as 18:30-21:30, more with commas between';
       }
       if (e.dataset.days !== undefined) {
-        return value.split(',').every(function (d) { return d.trim() === '' || /^\d{4}-\d\d-\d\d$/.test(d.trim()) && !isNaN(Date.parse(d.trim())); })
+        return value.split(',').every(function (d) { return d.trim() === '' || /^\d{4}-\d\d-\d\d$/.test(d.trim()) && isDay(d.trim()); })
           ? '' : 'has to be days such as 2027-04-02, more with commas between';
       }
       if (e.dataset.nights !== undefined) {
@@ -302,5 +309,6 @@
   }
 
   window.benchlore.fields = fields;
+  window.benchlore.isDay = isDay;
   window.benchlore.parseMeasure = parse;
 }());

@@ -1,7 +1,7 @@
 // A plan as three things: the fields of the form, the plan file that the generator reads too, and the
 // request the engine takes. Pure: no page, no storage.
 //   values -> file:    benchlore.planFile.of(values)      a plain object with the plan file's own keys
-//   file -> values:    benchlore.planFile.values(file)    {values, problems}
+//   file -> values:    benchlore.planFile.values(file)    {values, problems, bounds}; of a file that is wrong in form, no values
 //   file -> request:   benchlore.planFile.request(file)   as benchlore.plan takes it
 (function () {
   'use strict';
@@ -11,11 +11,11 @@
   var shopFile = {}; // what the form says by itself, for what a plan file leaves out
   var grades = data.grades.map(function (g) { return g.label; });
   var GROUPS = 8; // groups of like parts the form holds
-  var DAYS = ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'];
-  var IGNITION = ['pilot-light', 'unvented-fuel-heater', 'open-element-heater', 'welding-or-grinding', 'smoking', 'brushed-motor', 'unrated-electrical', 'static'];
-  var SANDERS = ['random-orbit', 'block', 'belt', 'hand-profile'];
-  var KEYS = ['id', 'title', 'intro', 'start', 'species', 'adhesive', 'finish', 'place', 'boards', 'climate', 'hours', 'days-off',
-    'volume', 'air-changes', 'mixing-factor', 'ignition', 'grades', 'sanders', 'clamps', 'people', 'parts'];
+  // The words come from the plan's schema, so what it accepts has a place in the form and nothing else has.
+  var accepted = data.planFile.properties;
+  var DAYS = Object.keys(accepted.hours.properties);
+  var IGNITION = accepted.ignition.items['enum'];
+  var SANDERS = accepted.sanders.items['enum'];
   var SIZES = { mm: 1e-3, m: 1, 'in': PER.inch, 'min': 60, h: 3600, d: 86400, '°C': 1, '%': 1, N: 1, lbf: PER.poundForce, 'µm': 1, mil: 25.4, m3: 1 };
 
   // A size is worked out in one way everywhere, so that the same file always asks the same of the engine.
@@ -45,14 +45,9 @@
   var NIGHTS = 60;
   var NIGHT = /^(\d{4}-\d\d-\d\d)_(-?\d+(?:\.\d+)?)_(-?\d+(?:\.\d+)?)(?:_(\d+(?:\.\d+)?)?)?(_off)?$/;
 
-  function isDay(text) {
-    var at = Date.parse(text + 'T00:00Z');
-    return !isNaN(at) && new Date(at).toISOString().slice(0, 10) === text;
-  }
-
   // What is wrong with a night, in words; empty if nothing is.
   function nightWrong(n) {
-    if (!isDay(n.date)) { return '“' + n.date + '” is no day'; }
+    if (!window.benchlore.isDay(n.date)) { return '“' + n.date + '” is no day'; }
     var bad = [n.low, n.high].find(function (c) { return !(c >= -30 && c <= 60); });
     if (bad !== undefined) { return 'the night of ' + n.date + ' can\u2019t have been at ' + bad + ' °C: -30 to 60 °C'; }
     if (n.low > n.high) { return 'in the night of ' + n.date + ' the coldest, ' + n.low + ' °C, is above the warmest'; }
@@ -97,11 +92,8 @@
   }
 
   function nightFromFile(n) {
-    var strange = Object.keys(n).find(function (k) { return ['date', 'low', 'high', 'humidity', 'heated'].indexOf(k) < 0; });
-    if (strange) { throw new Error('“' + strange.slice(0, 40) + '” is not known in a night'); }
     var night = { date: words(n.date), low: inUnit(n.low, '°C'), high: inUnit(n.high, '°C') };
     if (n.humidity !== undefined) { night.humidity = inUnit(n.humidity, '%'); }
-    if (n.heated !== undefined && typeof n.heated !== 'boolean') { throw new TypeError('not yes or no'); }
     if (n.heated === false) { night.heated = false; }
     return night;
   }
@@ -203,12 +195,8 @@
     function take(what, f) {
       try { f(); } catch (e) { problems.push(what + ': ' + (e instanceof TypeError ? 'it is missing or not what stands here in a plan file.' : e.message + '.')); }
     }
-    if (file === null || typeof file !== 'object' || Array.isArray(file)) {
-      return { values: v, problems: ['This is no plan file: it holds no names with values.'] };
-    }
-    Object.keys(file).forEach(function (k) {
-      if (KEYS.indexOf(k) < 0) { problems.push('“' + k.slice(0, 40) + '” is not known in a plan file.'); }
-    });
+    var check = window.benchlore.planRules.problems(file);
+    if (check.forms.length) { return { values: v, problems: check.forms }; }
     take('id', function () { v.id = words(file.id); });
     take('title', function () { v.title = words(file.title); v.intro = words(file.intro); });
     take('start', function () { v.start = words(file.start).replace(' ', 'T'); });
@@ -255,7 +243,8 @@
       v.groups = file.parts.length;
       file.parts.forEach(function (p, i) { partValues(p, i + 1, v); });
     });
-    return { values: v, problems: problems };
+    // The form tells of a number that is too large in the reader's own words and units; the schema of any it let by.
+    return { values: v, problems: problems, bounds: check.bounds };
   }
 
   function words(x) {

@@ -4,14 +4,13 @@ import benchlore.generator.find.ScriptData;
 import benchlore.generator.library.Entry;
 import benchlore.generator.library.Kind;
 import benchlore.generator.library.Library;
+import benchlore.generator.planning.Content;
 import benchlore.generator.planning.EngineData;
 import benchlore.schedules.coating.FinishData;
-import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.coating.SolventShare;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.plan.Materials;
-import benchlore.schedules.plan.Shop;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
@@ -40,26 +39,25 @@ public final class PlannerData {
   /**
    * The script.
    *
-   * @param library every record
-   * @param over what finish may go over what
-   * @param shop the shop, if there is one
+   * @param content the records, the rules between them and the shop
    * @return JavaScript that sets {@code window.benchlorePlanner}
    */
-  public static String script(Library library, List<OverRule> over, Optional<Shop> shop) {
-    PlannerData data = new PlannerData(library);
+  public static String script(Content content) {
+    PlannerData data = new PlannerData(content.library());
     Map<String, Object> all = new LinkedHashMap<>();
     all.put("species", data.species());
     all.put("finishes", data.finishes());
     all.put("solvents", data.solvents());
     all.put("adhesives", data.adhesives());
     all.put("bits", data.bits());
-    all.put("shop", shop.map(data.folded::value).orElse(null));
+    all.put("shop", content.shop().map(data.folded::value).orElse(null));
     all.put("trim", data.folded.value(CuttingRequest.Trim.none()));
     all.put("pace", data.folded.value(GlueUpRequest.Pace.usual(1)));
     all.put("places", data.places());
     all.put("grades", data.grades());
     all.put("tapes", data.folded.table(Tape.common()));
-    all.put("over", data.folded.table(over));
+    all.put("over", data.folded.table(content.over()));
+    all.put("planFile", PlanRules.of(content.planSchema()));
     all.put("units", data.folded.units());
     all.put("sources", data.folded.sources());
     return ScriptData.script("benchlorePlanner", all);

@@ -94,6 +94,18 @@ public final class LibraryLoader {
   }
 
   /**
+   * What a kind of file may hold, for a reader that can't read the schema's own file.
+   *
+   * @param content the content folder
+   * @param name name of the schema
+   * @return the schema, each reference replaced by what it refers to; empty if there is none
+   * @throws IOException if the schemas can't be read
+   */
+  public static Map<String, Object> schema(Path content, String name) throws IOException {
+    return SchemaSet.read(content.resolve("schema")).whole(name);
+  }
+
+  /**
    * Loads the drawings of tools, already checked by {@link #load(Path)}.
    *
    * @param content the content folder

@@ -12,6 +12,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +28,7 @@ import java.util.Optional;
  * @param joints joints with the sizes they are drawn by
  * @param edges edge profiles
  * @param plans each plan with its answer, by file name
+ * @param planSchema what a plan file may hold, as a schema without references
  * @param shop the shop they are made in, if the folder holds one
  * @param drawings each tool's drawing, by the tool's id
  */
@@ -37,9 +40,10 @@ public record Content(
     List<Facts> joints,
     List<Facts> edges,
     List<Planned> plans,
+    Map<String, Object> planSchema,
     Optional<Shop> shop,
     Map<String, ToolDrawing> drawings) {
-  /** Copies the lists and the map. */
+  /** Copies the lists and the maps. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
@@ -47,6 +51,8 @@ public record Content(
     joints = List.copyOf(joints);
     edges = List.copyOf(edges);
     plans = List.copyOf(plans);
+    // In the order of the schema, which is the order a reader is told of in.
+    planSchema = Collections.unmodifiableMap(new LinkedHashMap<>(planSchema));
     drawings = Map.copyOf(drawings);
   }
 
@@ -88,6 +94,7 @@ public record Content(
             groups(folder, "joints", "rows", library),
             groups(folder, "edge-profiles", "rows", library),
             plans.value().get(),
+            LibraryLoader.schema(folder, "plans"),
             shop.value().get(),
             drawings.value().get()));
   }

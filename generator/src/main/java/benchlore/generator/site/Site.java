@@ -73,7 +73,7 @@ public final class Site {
     site.sourcesPage();
     String finder = FinderData.script(content.library(), content.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
-    String planner = PlannerData.script(content.library(), content.over(), content.shop());
+    String planner = PlannerData.script(content);
     site.files.put("js/planner-data.js", planner.getBytes(StandardCharsets.UTF_8));
     return site.files;
   }
