@@ -67,23 +67,47 @@
       var read = saved.fromYaml(text);
       if (read.problem) { say(read.problem + ' Nothing was changed.'); return; }
       if (take(read.file)) { kept.check(); }
-    }, function () { say('The file could not be read. Nothing was changed.'); });
+    }).catch(function () { say('The file could not be read. Nothing was changed.'); });
+  }
+
+  // What the form would hold, once all of a file has been found sound; else what is wrong with it. Changes nothing.
+  function prepared(file) {
+    var read = planFile.values(file);
+    var problems = read.problems.concat(read.problems.length ? [] : fields.problems(read.values));
+    if (!problems.length) { problems = read.bounds; }
+    if (problems.length) { return { problems: problems }; }
+    var values = Object.assign({}, fields.defaults, read.values);
+    // A rule may refuse the plan, and the page says why; but a request it can't even read is no plan.
+    var answer = window.benchlore.plan(planFile.request(planFile.of(values)));
+    return { values: values, problems: answer.broken ? ['It can\u2019t be planned: ' + answer.broken + '.'] : [] };
+  }
+
+  // A fault of ours in reading a file is told like one of the file's, so the page stays as it was and alive.
+  function safely(make) {
+    try { return make(); } catch (e) { return { problems: ['It can\u2019t be read: ' + e.message + '.'] }; }
   }
 
   // All of a file or none of it.
   function take(file) {
-    var read = planFile.values(file);
-    var problems = read.problems.concat(fields.problems(read.values));
-    if (problems.length) {
-      tell.replaceChildren(el('p', null, 'This plan file can\u2019t be used; nothing was changed.'), el('ul', null, problems.map(function (p) { return el('li', null, p); })));
+    var before = Object.assign({}, fields.values);
+    var ready = safely(function () { return prepared(file); });
+    if (!ready.problems.length) {
+      run.leave();
+      kept.quiet();
+      ready = safely(function () { put(ready.values); return ready; });
+      if (ready.problems.length) { put(before); }
+    }
+    if (ready.problems.length) {
+      tell.replaceChildren(el('p', null, 'This plan file can\u2019t be used; nothing was changed.'), el('ul', null, ready.problems.map(function (p) { return el('li', null, p); })));
       return false;
     }
-    run.leave();
-    kept.quiet();
-    fields.set(Object.assign({}, fields.defaults, read.values));
-    fields.answerNow();
-    say('“' + read.values.title + '” is open.');
+    say('“' + ready.values.title + '” is open.');
     return true;
+  }
+
+  function put(values) {
+    fields.set(values);
+    fields.answerNow();
   }
 
   function button(id, f) {
