@@ -48,7 +48,7 @@
     run.leave();
     fields.fromAddress(p.address);
     fields.set({});
-    if (p.run && Array.isArray(p.run.done)) { run.resume(p); }
+    if (p.run) { run.resume(p); }
     say('“' + p.name + '” is open.');
   }
 
@@ -66,7 +66,8 @@
     file.text().then(function (text) {
       var read = saved.fromYaml(text);
       if (read.problem) { say(read.problem + ' Nothing was changed.'); return; }
-      if (take(read.file)) { kept.check(); }
+      // A run has looked for a free name already.
+      if (take(read.file) && !run.active()) { kept.check(); }
     }).catch(function () { say('The file could not be read. Nothing was changed.'); });
   }
 
@@ -79,7 +80,7 @@
     var values = Object.assign({}, fields.defaults, read.values);
     // A rule may refuse the plan, and the page says why; but a request it can't even read is no plan.
     var answer = window.benchlore.plan(planFile.request(planFile.of(values)));
-    return { values: values, problems: answer.broken ? ['It can\u2019t be planned: ' + answer.broken + '.'] : [] };
+    return { values: values, run: read.run, problems: answer.broken ? ['It can\u2019t be planned: ' + answer.broken + '.'] : [] };
   }
 
   // A fault of ours in reading a file is told like one of the file's, so the page stays as it was and alive.
@@ -102,6 +103,7 @@
       return false;
     }
     say('“' + ready.values.title + '” is open.');
+    if (ready.run) { run.resumeFile(ready.run); }
     return true;
   }
 
@@ -167,7 +169,7 @@
       say('There is no plan to put in a calendar yet.');
     }
   });
-  button('plan-save', function () { download(current.file.id + '.yaml', 'text/yaml', saved.toYaml(current.file)); });
+  button('plan-save', function () { var file = run.inFile(); download(file.id + '.yaml', 'text/yaml', saved.toYaml(file)); });
   button('plan-open', function () { document.getElementById('plan-file').click(); });
   document.getElementById('plan-file').addEventListener('change', function (e) {
     if (e.target.files.length) { open(e.target.files[0]); }
@@ -184,7 +186,8 @@
     fields: fields,
     again: function () { fields.set({}); },
     say: say,
-    name: name
+    name: name,
+    download: download
   });
   kept.use({ fields: fields, say: say, open: openKept, name: name });
   if (wanted) { begin(wanted[1]); }

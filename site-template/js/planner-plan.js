@@ -108,6 +108,27 @@
     };
   }
 
+  // ---- a run: {done: [{step, slots: [{start, end}]}]} in the page; in the file, each slot is a line
+
+  function runInFile(run, now) {
+    function word(iso) { return iso.replace('T', ' '); }
+    return {
+      saved: word(now.slice(0, 16)),
+      done: run.done.map(function (d) { return { step: d.step, at: d.slots.map(function (s) { return word(s.start) + ' to ' + word(s.end); }) }; })
+    };
+  }
+
+  function runFromFile(told) {
+    var run = { done: told.done.map(function (d) { return { step: d.step, slots: d.at.map(slotFromFile) }; }) };
+    if (!window.benchlore.isDay(told.saved.slice(0, 10)) || !window.benchlore.saved.soundRun(run)) { throw new Error('a step is done at a time that is in no calendar, or ends before it begins'); }
+    return run;
+  }
+
+  function slotFromFile(text) {
+    var ends = text.split(' to ');
+    return { start: ends[0].replace(' ', 'T'), end: ends[1].replace(' ', 'T') };
+  }
+
   // ---- values -> file
 
   function surfaceOf(v, n) {
@@ -191,6 +212,7 @@
 
   function values(file) {
     var v = {};
+    var run = null;
     var problems = [];
     function take(what, f) {
       try { f(); } catch (e) { problems.push(what + ': ' + (e instanceof TypeError ? 'it is missing or not what stands here in a plan file.' : e.message + '.')); }
@@ -238,13 +260,14 @@
       v.clamps = c.count; v.force = inUnit(c.force, 'N'); v.caul = inUnit(c.caul, 'mm'); v.jaw = inUnit(c.jaw, 'mm');
       v.people = shop(file, 'people');
     });
+    take('run', function () { run = file.run === undefined ? null : runFromFile(file.run); });
     take('parts', function () {
       if (file.parts.length > GROUPS) { throw new Error('this page holds ' + GROUPS + ' groups of parts, the file has ' + file.parts.length); }
       v.groups = file.parts.length;
       file.parts.forEach(function (p, i) { partValues(p, i + 1, v); });
     });
     // The form tells of a number that is too large in the reader's own words and units; the schema of any it let by.
-    return { values: v, problems: problems, bounds: check.bounds };
+    return { values: v, problems: problems, bounds: check.bounds, run: run };
   }
 
   function words(x) {
@@ -339,6 +362,7 @@
     of: of,
     values: values,
     request: request,
+    runInFile: runInFile,
     shop: function (file) { shopFile = file; },
     nights: nightsOf,
     nightsText: nightsText,

@@ -9,6 +9,8 @@
   var saved = window.benchlore.saved;
   var kept = window.benchlore.kept;
   var nights = window.benchlore.nights;
+  var planFile = window.benchlore.planFile;
+  var unkept = window.benchlore.unkept;
   var el = view.el;
   var run = null; // {done: [{step, slots}]} while a plan is run
   var mine = null; // the name it is kept under, which is this run's own
@@ -33,7 +35,7 @@
     nights.quiet();
     keep();
     project.again();
-    project.say('“' + step.title + '” is done.');
+    project.say('“' + step.title + '” is done' + (unkept.stands() ? ', but that is not kept in this browser.' : '.'));
   }
 
   function undo() {
@@ -41,12 +43,13 @@
     nights.quiet();
     keep();
     project.again();
-    project.say('The last tick is taken back.');
+    project.say('The last tick is taken back' + (unkept.stands() ? ', but that is not kept in this browser.' : '.'));
   }
 
   function keep() {
     if (project.name() !== mine) { mine = kept.claim(); }
-    saved.keep({ name: mine, address: project.fields.address(), run: run });
+    var problem = saved.keep({ name: mine, address: project.fields.address(), run: run });
+    if (problem) { unkept.show(inFile(), problem); } else { unkept.clear(inFile().title); }
     kept.list();
   }
 
@@ -58,10 +61,25 @@
     begin();
   }
 
+  // The plan as a file, with its ticks while it is run.
+  function inFile() {
+    var file = planFile.of(project.fields.values);
+    if (run) { file.run = planFile.runInFile(run, now()); }
+    return file;
+  }
+
   // Goes on with a plan whose ticks were kept.
   function resume(plan) {
     run = { done: plan.run.done };
     mine = plan.name;
+    begin();
+  }
+
+  // Goes on with ticks that come from a file: from now on they are kept here too, under a name that is free.
+  function resumeFile(more) {
+    run = { done: more.done };
+    mine = null;
+    keep();
     begin();
   }
 
@@ -89,6 +107,8 @@
     var clock = document.getElementById('run-clock');
     if (clock) { clock.textContent = countdown(clock.dataset.to); }
     beats++;
+    // Room may have been made meanwhile.
+    if (beats % 60 === 0 && unkept.stands()) { keep(); }
     // Every minute the plan is laid out again: what is late moves on. Not while someone types in it.
     if (beats % 60 === 0 && !document.getElementById('answer').contains(document.activeElement)) { project.again(); }
   }
@@ -188,6 +208,7 @@
   window.benchlore.run = {
     use: function (p) {
       project = p;
+      unkept.use(p);
       nights.use({ fields: p.fields, say: p.say, progress: progress, keep: function () { if (run) { keep(); } } });
       document.getElementById('plan-run').addEventListener('click', start);
     },
@@ -199,6 +220,8 @@
     progress: progress,
     screen: screen,
     rescue: rescue,
-    resume: resume
+    resume: resume,
+    resumeFile: resumeFile,
+    inFile: inFile
   };
 }());

@@ -14,11 +14,23 @@
     try { return window.localStorage; } catch (e) { return null; }
   }
 
+  // Whether a run is one as it is kept: the engine and the page take every step and moment of it on trust.
+  function soundRun(run) {
+    return run !== null && typeof run === 'object' && Array.isArray(run.done) && run.done.every(function (d) {
+      return d !== null && typeof d === 'object' && typeof d.step === 'string' && d.step !== '' && Array.isArray(d.slots) && d.slots.length > 0 &&
+        d.slots.every(function (s) { return s !== null && typeof s === 'object' && moment(s.start) && moment(s.end) && s.start <= s.end; });
+    });
+  }
+
+  function moment(text) {
+    return typeof text === 'string' && /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d$/.test(text) && window.benchlore.isDay(text.slice(0, 10)) && !isNaN(Date.parse(text));
+  }
+
   function good(list) {
     return list !== null && typeof list === 'object' && list.version === VERSION && Array.isArray(list.plans) &&
       list.plans.every(function (p) {
         return p !== null && typeof p === 'object' && typeof p.name === 'string' && typeof p.address === 'string' &&
-          (p.run === undefined || p.run !== null && typeof p.run === 'object');
+          (p.run === undefined || soundRun(p.run));
       });
   }
 
@@ -107,5 +119,5 @@
     }
   }
 
-  window.benchlore.saved = { read: read, find: find, free: free, keep: keep, keepAt: keepAt, forget: forget, toYaml: toYaml, fromYaml: fromYaml };
+  window.benchlore.saved = { soundRun: soundRun, read: read, find: find, free: free, keep: keep, keepAt: keepAt, forget: forget, toYaml: toYaml, fromYaml: fromYaml };
 }());

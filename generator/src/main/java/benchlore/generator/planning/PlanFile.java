@@ -4,20 +4,24 @@ import benchlore.generator.library.Entry;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
 import benchlore.generator.library.Library;
+import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.plan.CoatChoice;
 import benchlore.schedules.plan.Materials;
 import benchlore.schedules.plan.Part;
 import benchlore.schedules.plan.PlanRequest;
+import benchlore.schedules.plan.Progress;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.wood.Place;
 import benchlore.schedules.wood.RingAngle;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Reads one checked plan file into the engine's request. */
 final class PlanFile {
@@ -43,20 +47,43 @@ final class PlanFile {
             data,
             EngineData.organic(data, library));
     Facts boards = plan.group("boards");
-    return new PlanRequest(
-        start(plan),
-        parts(),
-        materials,
-        coats(finish, data),
-        new ShopFile(shop, plan).shop(),
-        plan.word("place", Place.class).seasons(),
-        boards.flag("settled"),
-        Amount.of(boards.words("moisture")));
+    PlanRequest begun =
+        new PlanRequest(
+            start(plan),
+            parts(),
+            materials,
+            coats(finish, data),
+            new ShopFile(shop, plan).shop(),
+            plan.word("place", Place.class).seasons(),
+            boards.flag("settled"),
+            Amount.of(boards.words("moisture")));
+    return plan.find("run").isEmpty() ? begun : begun.with(progress(plan.group("run")));
+  }
+
+  /**
+   * What the page that runs the plan has ticked off; the rest is laid out from when it was saved.
+   */
+  private static Progress progress(Facts run) {
+    List<Progress.Done> done = new ArrayList<>();
+    for (Facts step : run.groups("done")) {
+      List<Slot> slots = step.list("at").stream().map(PlanFile::slot).toList();
+      done.add(new Progress.Done(step.words("step"), slots));
+    }
+    return new Progress(Optional.of(moment(run.words("saved"))), done);
+  }
+
+  private static Slot slot(String text) {
+    String[] ends = text.split(" to ", 2);
+    return new Slot(moment(ends[0]), moment(ends[1]));
+  }
+
+  private static LocalDateTime moment(String text) {
+    return LocalDateTime.parse(text.replace(' ', 'T'));
   }
 
   /** The first moment of a plan. */
   static LocalDateTime start(Facts plan) {
-    return LocalDateTime.parse(plan.words("start").replace(' ', 'T'));
+    return moment(plan.words("start"));
   }
 
   private Entry record(Kind kind, String id) {

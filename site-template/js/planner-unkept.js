@@ -1,0 +1,57 @@
+// Ticks of a run that this browser could not keep: said for as long as it is so, with a way out as a file.
+// The plan is held here as it was ticked, so that stopping the run or opening another plan loses nothing either.
+(function () {
+  'use strict';
+
+  var saved = window.benchlore.saved;
+  var banner = document.getElementById('run-unkept');
+  var words = document.getElementById('run-unkept-words');
+  var project = null;
+  var held = []; // plan files with their ticks, one of a title
+  var out = false; // whether they have been handed out as they stand
+
+  function others(title) { return held.filter(function (file) { return file.title !== title; }); }
+
+  function titles() { return held.map(function (file) { return '“' + file.title + '”'; }).join(' and '); }
+
+  function show(file, problem) {
+    held = others(file.title).concat([file]);
+    out = false;
+    tell('The ticks of ' + titles() + ' are not kept: they are lost when this page is closed. ' + problem);
+  }
+
+  // Said again only if it is something else: a screen reader is told each time the words are set.
+  function tell(text) {
+    if (words.textContent !== text) { words.textContent = text; }
+    banner.hidden = held.length === 0;
+  }
+
+  // The ticks of this plan are kept now.
+  function clear(title) {
+    var rest = others(title);
+    if (rest.length < held.length) {
+      held = rest;
+      tell(held.length ? 'The ticks of ' + titles() + ' are not kept: they are lost when this page is closed.' : '');
+    }
+  }
+
+  function save() {
+    held.forEach(function (file) { project.download(file.id + '.yaml', 'text/yaml', saved.toYaml(file)); });
+    out = true;
+    tell('The ticks of ' + titles() + ' are handed out as a file, but this browser still keeps none. Open the file to go on.');
+  }
+
+  window.addEventListener('beforeunload', function (e) {
+    if (held.length && !out) { e.preventDefault(); }
+  });
+
+  window.benchlore.unkept = {
+    use: function (p) {
+      project = p;
+      document.getElementById('run-unkept-save').addEventListener('click', save);
+    },
+    show: show,
+    clear: clear,
+    stands: function () { return held.length > 0; }
+  };
+}());
