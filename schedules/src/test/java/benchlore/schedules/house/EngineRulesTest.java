@@ -43,6 +43,7 @@ final class EngineRulesTest {
           Map.entry("answer", Set.of("numeric")),
           Map.entry("numeric", Set.of()),
           Map.entry("calendar", Set.of("numeric")),
+          Map.entry("time", Set.of("numeric")),
           Map.entry("room", Set.of("answer", "numeric")),
           Map.entry("trade", Set.of("answer", "numeric")),
           Map.entry("air", Set.of("answer", "numeric", "room", "trade")),
