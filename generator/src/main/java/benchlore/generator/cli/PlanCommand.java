@@ -17,7 +17,6 @@ import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -129,7 +128,7 @@ final class PlanCommand implements Callable<Integer> {
       answer = Plan.plan(request);
     } catch (MalformedInputException e) {
       throw new IOException(file + " is no UTF-8 text", e);
-    } catch (IllegalArgumentException | DateTimeException e) {
+    } catch (IllegalArgumentException e) {
       var err = spec.commandLine().getErr();
       err.println(file + ": " + e.getMessage());
       err.println("Nothing was planned. A sound request is what --format=request prints.");

@@ -1,9 +1,8 @@
 package benchlore.generator.drawing;
 
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.LocalTime;
-import java.time.temporal.ChronoUnit;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -22,21 +21,13 @@ public final class DayLadder {
   private static final double TOP = 26;
 
   /**
-   * A stretch of local time.
-   *
-   * @param from first moment
-   * @param to first moment after it
-   */
-  public record Stretch(LocalDateTime from, LocalDateTime to) {}
-
-  /**
    * A numbered piece of work.
    *
    * @param number as in the list of steps
    * @param when its stretch
    * @param coat whether a coat goes on, drawn apart
    */
-  public record Block(int number, Stretch when, boolean coat) {}
+  public record Block(int number, Interval when, boolean coat) {}
 
   /**
    * A night that was colder or warmer than the usual.
@@ -45,10 +36,10 @@ public final class DayLadder {
    * @param celsius how warm it is then
    * @param words the same, written out
    */
-  public record Night(LocalDateTime coldest, double celsius, String words) {
-    Stretch dark() {
-      LocalDate morning = coldest.toLocalDate();
-      return new Stretch(morning.minusDays(1).atTime(21, 0), morning.atTime(7, 0));
+  public record Night(Moment coldest, double celsius, String words) {
+    Interval dark() {
+      Date morning = coldest.date();
+      return new Interval(morning.plusDays(-1).at(21, 0), morning.at(7, 0));
     }
   }
 
@@ -63,9 +54,9 @@ public final class DayLadder {
    */
   public record Request(
       List<Block> blocks,
-      List<Stretch> windows,
-      List<Stretch> wet,
-      List<Stretch> shop,
+      List<Interval> windows,
+      List<Interval> wet,
+      List<Interval> shop,
       List<Night> nights) {
     /** Copies the lists; refuses a plan without work. */
     public Request {
@@ -97,14 +88,14 @@ public final class DayLadder {
    * @return SVG
    */
   public static String draw(Request request, String title, String idPrefix) {
-    SortedSet<LocalDate> days = days(request);
+    SortedSet<Date> days = days(request);
     String words = words(request, days);
     Svg svg = Svg.titledHtml(WIDTH, height(days), new Label(idPrefix, title, words), words);
     new DayLadder(request, svg).rows(days);
     return svg.end();
   }
 
-  private static String words(Request request, SortedSet<LocalDate> days) {
+  private static String words(Request request, SortedSet<Date> days) {
     return request.blocks().size()
         + " pieces of work on "
         + days.size()
@@ -115,21 +106,21 @@ public final class DayLadder {
         + ", each day a bar from midnight to midnight; the numbers are those of the steps below.";
   }
 
-  private static SortedSet<LocalDate> days(Request request) {
-    TreeSet<LocalDate> days = new TreeSet<>();
+  private static SortedSet<Date> days(Request request) {
+    TreeSet<Date> days = new TreeSet<>();
     for (Block block : request.blocks()) {
-      days.add(block.when().from().toLocalDate());
+      days.add(block.when().start().date());
     }
     for (Night night : request.nights()) {
-      days.add(night.coldest().toLocalDate());
+      days.add(night.coldest().date());
     }
     return days;
   }
 
-  private static double height(SortedSet<LocalDate> days) {
+  private static double height(SortedSet<Date> days) {
     double height = TOP;
-    LocalDate before = null;
-    for (LocalDate day : days) {
+    Date before = null;
+    for (Date day : days) {
       height += before != null && gap(before, day) > 0 ? GAP_ROW : 0;
       height += ROW;
       before = day;
@@ -137,17 +128,17 @@ public final class DayLadder {
     return height + 4;
   }
 
-  private static long gap(LocalDate before, LocalDate day) {
-    return ChronoUnit.DAYS.between(before, day) - 1;
+  private static int gap(Date before, Date day) {
+    return before.daysUntil(day) - 1;
   }
 
-  private void rows(SortedSet<LocalDate> days) {
+  private void rows(SortedSet<Date> days) {
     for (int hour = 0; hour <= 24; hour += 6) {
       svg.text("middle", LEFT + hour * HOUR, TOP - 10, hour == 24 ? "24" : Integer.toString(hour));
     }
     double y = TOP;
-    LocalDate before = null;
-    for (LocalDate day : days) {
+    Date before = null;
+    for (Date day : days) {
       if (before != null && gap(before, day) > 0) {
         wait(gap(before, day), y);
         y += GAP_ROW;
@@ -158,13 +149,13 @@ public final class DayLadder {
     }
   }
 
-  private void wait(long days, double y) {
+  private void wait(int days, double y) {
     String words = days == 1 ? "1 day passes" : days + " days pass";
     svg.line("lad-wait", LEFT + 2, y + GAP_ROW / 2 - 2, LEFT + 20, y + GAP_ROW / 2 - 2);
     svg.text("start", LEFT + 28, y + GAP_ROW / 2 + 3, words);
   }
 
-  private void row(LocalDate day, double y) {
+  private void row(Date day, double y) {
     svg.rect("lad-day", LEFT, y, 24 * HOUR, ROW - 10);
     svg.rect("lad-night", LEFT, y, 7 * HOUR, ROW - 10);
     svg.rect("lad-night", LEFT + 21 * HOUR, y, 3 * HOUR, ROW - 10);
@@ -172,25 +163,25 @@ public final class DayLadder {
     for (Night night : request.nights()) {
       night(night, day, y);
     }
-    for (Stretch open : request.shop()) {
+    for (Interval open : request.shop()) {
       band("lad-shop", open, day, y, ROW - 10);
     }
-    for (Stretch window : request.windows()) {
+    for (Interval window : request.windows()) {
       band("lad-window", window, day, y + ROW - 10, 4);
     }
-    for (Stretch wet : request.wet()) {
+    for (Interval wet : request.wet()) {
       band("lad-wet", wet, day, y - 3, 3);
     }
     for (Block block : request.blocks()) {
-      if (block.when().from().toLocalDate().equals(day)) {
+      if (block.when().start().date().equals(day)) {
         block(block, y);
       }
     }
   }
 
-  private void night(Night night, LocalDate day, double y) {
+  private void night(Night night, Date day, double y) {
     band("lad-otherwise", night.dark(), day, y, ROW - 10);
-    if (night.coldest().toLocalDate().equals(day)) {
+    if (night.coldest().date().equals(day)) {
       double x = LEFT + hours(day, night.coldest()) * HOUR;
       double tip = y + ROW - 11;
       svg.path("lad-coldest", "M" + Num.of(x) + " " + Num.of(tip) + "l-4 -7h8Z");
@@ -199,18 +190,18 @@ public final class DayLadder {
     }
   }
 
-  private void band(String style, Stretch stretch, LocalDate day, double y, double height) {
-    double from = Math.max(0, hours(day, stretch.from()));
-    double to = Math.min(24, hours(day, stretch.to()));
+  private void band(String style, Interval stretch, Date day, double y, double height) {
+    double from = Math.max(0, hours(day, stretch.start()));
+    double to = Math.min(24, hours(day, stretch.end()));
     if (to > from) {
       svg.rect(style, LEFT + from * HOUR, y, (to - from) * HOUR, height);
     }
   }
 
   private void block(Block block, double y) {
-    LocalDate day = block.when().from().toLocalDate();
-    double from = hours(day, block.when().from());
-    double to = Math.min(24, hours(day, block.when().to()));
+    Date day = block.when().start().date();
+    double from = hours(day, block.when().start());
+    double to = Math.min(24, hours(day, block.when().end()));
     double width = Math.max((to - from) * HOUR, 4);
     svg.rect(block.coat() ? "lad-coat" : "lad-work", LEFT + from * HOUR, y + 2, width, ROW - 14);
     if (width >= (block.number() < 10 ? 10 : 15)) {
@@ -218,7 +209,7 @@ public final class DayLadder {
     }
   }
 
-  private static double hours(LocalDate day, LocalDateTime moment) {
-    return ChronoUnit.SECONDS.between(LocalDateTime.of(day, LocalTime.MIDNIGHT), moment) / 3_600.0;
+  private static double hours(Date day, Moment moment) {
+    return day.midnight().secondsUntil(moment) / 3_600;
   }
 }

@@ -1,12 +1,9 @@
 package benchlore.generator.drawing;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
+import benchlore.schedules.time.Date;
 
 /** Writes SVG: classes for looks, attributes for geometry only. */
 final class Svg {
-  private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
 
   private final StringBuilder out = new StringBuilder();
 
@@ -83,16 +80,16 @@ final class Svg {
   }
 
   /** A day, written out; a page's script may put it the reader's own way. */
-  Svg day(String anchor, double x, double y, LocalDate day) {
+  Svg day(String anchor, double x, double y, Date day) {
     out.append("<text class=\"drw-text\" data-at=\"").append(day).append("\" data-as=\"short\"");
     place(anchor, x, y);
-    out.append(DAY.format(day)).append("</text>");
+    out.append(day.shortWords()).append("</text>");
     return this;
   }
 
   /** The same in a description. */
-  static String dayHtml(LocalDate day) {
-    return "<time datetime=\"" + day + "\" data-as=\"short\">" + DAY.format(day) + "</time>";
+  static String dayHtml(Date day) {
+    return "<time datetime=\"" + day + "\" data-as=\"short\">" + day.shortWords() + "</time>";
   }
 
   /** A step's number, light on a dark block. */

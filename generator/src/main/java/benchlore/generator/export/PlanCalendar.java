@@ -4,11 +4,12 @@ import benchlore.generator.planning.Planned;
 import benchlore.generator.units.Display;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Step;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VAlarm;
@@ -49,10 +50,10 @@ public final class PlanCalendar {
   private static final String MAKER = "-//benchlore//plan//EN";
 
   private final String planId;
-  private final LocalDateTime stamp;
+  private final Moment stamp;
   private final ICalendar calendar = new ICalendar();
 
-  private PlanCalendar(String planId, LocalDateTime stamp) {
+  private PlanCalendar(String planId, Moment stamp) {
     this.planId = planId;
     this.stamp = stamp;
   }
@@ -103,7 +104,7 @@ public final class PlanCalendar {
 
   private void step(Step step) {
     int piece = 0;
-    for (Slot slot : step.stretches()) {
+    for (Interval slot : step.stretches()) {
       piece++;
       String id = step.id() + (piece == 1 ? "" : "-" + piece);
       VEvent event = event(id, step.title(), slot.start(), slot.end());
@@ -140,8 +141,8 @@ public final class PlanCalendar {
   private void windows(ProjectPlan plan) {
     List<CoatStep> coats = plan.coats().coats();
     for (CoatStep coat : coats.subList(0, coats.size() - 1)) {
-      Optional<LocalDateTime> opens = coat.drying().moment(Stage.RECOAT_OPENS);
-      Optional<LocalDateTime> closes = coat.drying().moment(Stage.RECOAT_CLOSES);
+      Optional<Moment> opens = coat.drying().moment(Stage.RECOAT_OPENS);
+      Optional<Moment> closes = coat.drying().moment(Stage.RECOAT_CLOSES);
       if (opens.isEmpty()) {
         continue;
       }
@@ -164,9 +165,9 @@ public final class PlanCalendar {
     if (plan.air().isEmpty() || plan.air().get().reEntries().get(0).second().isEmpty()) {
       return;
     }
-    long seconds = (long) Math.ceil(plan.air().get().reEntries().get(0).second().getAsDouble());
+    double seconds = Math.ceil(plan.air().get().reEntries().get(0).second().getAsDouble());
     for (CoatStep coat : plan.coats().coats()) {
-      LocalDateTime safe = coat.start().plusSeconds(seconds).withSecond(0).plusMinutes(1);
+      Moment safe = coat.start().plusSeconds(seconds).startOfMinute().plusMinutes(1);
       VEvent event =
           event("re-enter-" + coat.number(), "Stay out of the room, fan on", coat.start(), safe);
       event.setDescription(
@@ -177,10 +178,11 @@ public final class PlanCalendar {
     }
   }
 
-  private VEvent event(String id, String title, LocalDateTime from, LocalDateTime to) {
+  private VEvent event(String id, String title, Moment from, Moment to) {
     VEvent event = new VEvent();
     event.setUid(id + "@" + planId + ".benchlore");
-    event.setDateTimeStamp(Date.from(stamp.toInstant(ZoneOffset.UTC)));
+    event.setDateTimeStamp(
+        Date.from(LocalDateTime.parse(stamp.toString()).toInstant(ZoneOffset.UTC)));
     event.setSummary(title);
     event.setDateStart(new DateStart(floating(from)));
     if (to.isAfter(from)) {
@@ -189,15 +191,15 @@ public final class PlanCalendar {
     return event;
   }
 
-  private static ICalDate floating(LocalDateTime moment) {
+  private static ICalDate floating(Moment moment) {
     return new ICalDate(
         new DateTimeComponents(
-            moment.getYear(),
-            moment.getMonthValue(),
-            moment.getDayOfMonth(),
-            moment.getHour(),
-            moment.getMinute(),
-            moment.getSecond(),
+            moment.date().year(),
+            moment.date().month(),
+            moment.date().dayOfMonth(),
+            moment.hour(),
+            moment.minute(),
+            moment.second(),
             false),
         true);
   }

@@ -7,10 +7,10 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Step;
+import benchlore.schedules.time.Interval;
 
 /** A plan as plain text, wide enough for a terminal and narrow enough to print. */
 public final class PlanText {
@@ -78,8 +78,8 @@ public final class PlanText {
 
   private static String when(Step step) {
     if (step.slots().size() == 1) {
-      Slot slot = step.slots().get(0);
-      boolean sameDay = slot.start().toLocalDate().equals(slot.end().toLocalDate());
+      Interval slot = step.slots().get(0);
+      boolean sameDay = slot.start().date().equals(slot.end().date());
       String end = sameDay ? Moments.clock(slot.end()) : Moments.shortly(slot.end());
       return Moments.shortly(slot.start()) + "–" + end;
     }

@@ -2,6 +2,8 @@ package benchlore.generator.export;
 
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Moment;
 import com.fasterxml.jackson.annotation.JsonIncludeProperties;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -13,9 +15,6 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -75,8 +74,8 @@ public final class RequestJson {
 
   private static SimpleModule module() {
     SimpleModule module = new SimpleModule();
-    module.addSerializer(LocalDate.class, text(LocalDate::toString));
-    module.addSerializer(LocalDateTime.class, text(DateTimeFormatter.ISO_LOCAL_DATE_TIME::format));
+    module.addSerializer(Date.class, text(Date::toString));
+    module.addSerializer(Moment.class, text(Moment::toString));
     module.addSerializer(Double.class, new Numbers());
     module.addSerializer(double.class, new Numbers());
     module.addSerializer(OptionalDouble.class, new OptionalDoubles());

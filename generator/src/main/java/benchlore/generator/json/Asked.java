@@ -4,9 +4,8 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.numeric.Numeric;
-import java.time.DateTimeException;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -172,56 +171,27 @@ final class Asked {
   }
 
   /** {@code 2027-01-12T18:30} or with seconds. */
-  LocalDateTime moment(String key) {
-    String text = text(key);
-    String at = path(key);
-    boolean seconds = text.length() == 19;
-    if (!seconds && text.length() != 16) {
-      throw wrong(at, "a moment such as 2027-01-12T18:30");
-    }
-    try {
-      return date(text, at)
-          .atTime(
-              digits(at, text, 11, 13),
-              digits(at, text, 14, 16),
-              seconds ? digits(at, text, 17, 19) : 0);
-    } catch (DateTimeException e) {
-      throw wrong(at, "a moment of the calendar");
-    }
+  Moment moment(String key) {
+    return read(text(key), path(key), Moment::parse);
   }
 
   /** A day such as {@code 2027-01-12}. */
-  LocalDate day(String key) {
-    return day(text(key), path(key));
+  Date day(String key) {
+    return read(text(key), path(key), Date::parse);
   }
 
   /** Days such as {@code 2027-01-12}. */
-  List<LocalDate> days(String key) {
-    return items(key, (item, at) -> day(checked(item, at, Node.Kind.TEXT, "a day").text(), at));
+  List<Date> days(String key) {
+    return items(
+        key,
+        (item, at) -> read(checked(item, at, Node.Kind.TEXT, "a day").text(), at, Date::parse));
   }
 
-  private static LocalDate day(String text, String path) {
+  private static <T> T read(String text, String path, Function<String, T> reader) {
     try {
-      return date(text, path);
-    } catch (DateTimeException e) {
-      throw wrong(path, "a day of the calendar");
+      return reader.apply(text);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(path + ": " + e.getMessage(), e);
     }
-  }
-
-  private static LocalDate date(String text, String path) {
-    return LocalDate.of(
-        digits(path, text, 0, 4), digits(path, text, 5, 7), digits(path, text, 8, 10));
-  }
-
-  private static int digits(String path, String text, int from, int to) {
-    int value = 0;
-    for (int i = from; i < to; i++) {
-      int digit = i < text.length() ? text.charAt(i) - '0' : -1;
-      if (digit < 0 || digit > 9) {
-        throw wrong(path, "made of digits there");
-      }
-      value = value * 10 + digit;
-    }
-    return value;
   }
 }

@@ -80,7 +80,7 @@ final class GlueUpJson {
         .number("targetPascal", pressure.targetPascal());
   }
 
-  private static void moment(Out out, GlueUpSchedule.Moment moment) {
+  private static void moment(Out out, GlueUpSchedule.Milestone moment) {
     out.moment("at", moment.at()).number("afterSecond", moment.afterSecond());
   }
 

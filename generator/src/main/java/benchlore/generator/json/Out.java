@@ -1,8 +1,8 @@
 package benchlore.generator.json;
 
-import java.time.Duration;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,7 +32,7 @@ final class Out {
 
   /** In seconds. */
   Out duration(String key, Duration value) {
-    return number(key, (double) value.getSeconds());
+    return number(key, value.seconds());
   }
 
   Out duration(String key, Optional<Duration> value) {
@@ -63,33 +63,17 @@ final class Out {
   }
 
   /** ISO 8601 local time to the second. */
-  Out moment(String key, LocalDateTime value) {
-    StringBuilder text = date(value.toLocalDate());
-    two(text, 'T', value.getHour());
-    two(text, ':', value.getMinute());
-    two(text, ':', value.getSecond());
-    return text(key, text.toString());
+  Out moment(String key, Moment value) {
+    return text(key, value.toString());
   }
 
   /** ISO 8601 day. */
-  Out day(String key, LocalDate value) {
-    return text(key, date(value).toString());
+  Out day(String key, Date value) {
+    return text(key, value.toString());
   }
 
-  private static StringBuilder date(LocalDate day) {
-    StringBuilder text = new StringBuilder();
-    text.append(day.getYear());
-    two(text, '-', day.getMonthValue());
-    two(text, '-', day.getDayOfMonth());
-    return text;
-  }
-
-  Out moment(String key, Optional<LocalDateTime> value) {
+  Out moment(String key, Optional<Moment> value) {
     return value.isPresent() ? moment(key, value.get()) : nothing(key);
-  }
-
-  private static void two(StringBuilder text, char before, int value) {
-    text.append(before).append(value < 10 ? "0" : "").append(value);
   }
 
   Out texts(String key, List<String> values) {

@@ -1,8 +1,6 @@
 package benchlore.generator.json;
 
 import benchlore.schedules.air.IgnitionSource;
-import benchlore.schedules.calendar.ShopWeek;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatSchedule;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Sheen;
@@ -15,6 +13,8 @@ import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.ShopWeek;
 import benchlore.schedules.trade.ApplicationMethod;
 import java.util.Optional;
 
@@ -53,7 +53,7 @@ final class ProjectJson {
             d ->
                 new Progress.Done(
                     d.text("step"),
-                    d.list("slots", s -> new Slot(s.moment("start"), s.moment("end"))))));
+                    d.list("slots", s -> new Interval(s.moment("start"), s.moment("end"))))));
   }
 
   private static Part part(Asked f) {

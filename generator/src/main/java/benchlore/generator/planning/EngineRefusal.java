@@ -3,7 +3,6 @@ package benchlore.generator.planning;
 import benchlore.generator.library.Fact;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Problem;
-import java.time.DateTimeException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,7 +31,7 @@ final class EngineRefusal {
     try {
       reading.run();
       return List.of();
-    } catch (IllegalArgumentException | DateTimeException e) {
+    } catch (IllegalArgumentException e) {
       return List.of(problem(facts, key, String.valueOf(e.getMessage())));
     }
   }

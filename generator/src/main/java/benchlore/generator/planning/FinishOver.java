@@ -11,7 +11,7 @@ import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.coating.OverVerdict;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import java.util.Optional;
 /** What may go over each finish, as the engine decides it from the rows of the content. */
 public final class FinishOver {
   // Any moment will do: the air is the same all day.
-  private static final LocalDateTime START = LocalDateTime.of(2027, 1, 1, 9, 0);
+  private static final Moment START = Moment.of(2027, 1, 1, 9, 0);
 
   /**
    * One pair.
@@ -29,7 +29,7 @@ public final class FinishOver {
    * @param start when the finish already there went on
    * @param verdict what the engine says
    */
-  public record Pair(Entry upper, Entry under, LocalDateTime start, OverVerdict verdict) {}
+  public record Pair(Entry upper, Entry under, Moment start, OverVerdict verdict) {}
 
   private final Library library;
   private final List<OverRule> rules;

@@ -10,7 +10,7 @@ import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
-import java.time.LocalDate;
+import benchlore.schedules.time.Date;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -59,7 +59,7 @@ final class PlanChecks {
     plan.find("start").ifPresent(start -> day((Fact.Words) start, () -> PlanFile.start(plan)));
     for (Facts facts : List.of(plan, shop)) {
       for (Fact.Words day : facts.wordItems("days-off")) {
-        day(day, () -> LocalDate.parse(day.text()));
+        day(day, () -> Date.parse(day.text()));
       }
     }
   }
@@ -94,7 +94,7 @@ final class PlanChecks {
     Set<String> dates = new LinkedHashSet<>();
     for (Facts night : climate.groups("nights")) {
       String date = night.words("date");
-      night.find("date").ifPresent(fact -> day((Fact.Words) fact, () -> LocalDate.parse(date)));
+      night.find("date").ifPresent(fact -> day((Fact.Words) fact, () -> Date.parse(date)));
       lowAndHigh(night, "low of this night");
       if (!dates.add(date)) {
         problems.add(

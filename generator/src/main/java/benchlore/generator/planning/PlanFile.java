@@ -4,7 +4,7 @@ import benchlore.generator.library.Entry;
 import benchlore.generator.library.Facts;
 import benchlore.generator.library.Kind;
 import benchlore.generator.library.Library;
-import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.time.Interval;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.plan.CoatChoice;
@@ -14,10 +14,10 @@ import benchlore.schedules.plan.PlanRequest;
 import benchlore.schedules.plan.Progress;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.wood.Place;
 import benchlore.schedules.wood.RingAngle;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -66,23 +66,23 @@ final class PlanFile {
   private static Progress progress(Facts run) {
     List<Progress.Done> done = new ArrayList<>();
     for (Facts step : run.groups("done")) {
-      List<Slot> slots = step.list("at").stream().map(PlanFile::slot).toList();
+      List<Interval> slots = step.list("at").stream().map(PlanFile::slot).toList();
       done.add(new Progress.Done(step.words("step"), slots));
     }
     return new Progress(Optional.of(moment(run.words("saved"))), done);
   }
 
-  private static Slot slot(String text) {
+  private static Interval slot(String text) {
     String[] ends = text.split(" to ", 2);
-    return new Slot(moment(ends[0]), moment(ends[1]));
+    return new Interval(moment(ends[0]), moment(ends[1]));
   }
 
-  private static LocalDateTime moment(String text) {
-    return LocalDateTime.parse(text.replace(' ', 'T'));
+  private static Moment moment(String text) {
+    return Moment.parse(text.replace(' ', 'T'));
   }
 
   /** The first moment of a plan. */
-  static LocalDateTime start(Facts plan) {
+  static Moment start(Facts plan) {
     return moment(plan.words("start"));
   }
 

@@ -3,7 +3,6 @@ package benchlore.generator.planning;
 import benchlore.generator.library.Facts;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.RoomAir;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.room.Climate;
@@ -13,8 +12,9 @@ import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.sanding.SandingTool;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.ShopWeek;
+import benchlore.schedules.time.Weekday;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -81,7 +81,7 @@ final class ShopFile {
   static DailySwing.Night night(Facts f) {
     String humidity = f.words("humidity");
     return new DailySwing.Night(
-        LocalDate.parse(f.words("date")),
+        Date.parse(f.words("date")),
         Amount.of(f.words("low")),
         Amount.of(f.words("high")),
         humidity.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Amount.of(humidity)),
@@ -95,7 +95,7 @@ final class ShopFile {
   ShopWeek week() {
     Facts hours = saying("hours").group("hours");
     List<List<ShopWeek.Span>> days = new ArrayList<>();
-    for (DayOfWeek day : DayOfWeek.values()) {
+    for (Weekday day : Weekday.values()) {
       List<ShopWeek.Span> spans = new ArrayList<>();
       for (String span : hours.list(day.name().toLowerCase(Locale.ROOT))) {
         int dash = span.indexOf('-');
@@ -105,7 +105,7 @@ final class ShopFile {
       days.add(spans);
     }
     List<String> off = saying("days-off").list("days-off");
-    return new ShopWeek(days, off.stream().map(LocalDate::parse).toList());
+    return new ShopWeek(days, off.stream().map(Date::parse).toList());
   }
 
   private static int minute(String clock) {

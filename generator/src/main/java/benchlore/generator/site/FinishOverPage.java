@@ -9,7 +9,6 @@ import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.coating.FinishFamily;
 import benchlore.schedules.coating.OverRule;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -87,8 +86,8 @@ final class FinishOverPage {
   private static String wait(FinishOver.Pair pair) {
     return pair.verdict()
         .from()
-        .map(from -> Duration.between(pair.start(), from).toSeconds())
-        .map(seconds -> "after " + Display.html(Quantity.of((double) seconds, Unit.SECOND)))
+        .map(from -> pair.start().secondsUntil(from))
+        .map(seconds -> "after " + Display.html(Quantity.of(seconds, Unit.SECOND)))
         .orElse("");
   }
 }

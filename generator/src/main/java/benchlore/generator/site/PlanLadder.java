@@ -4,7 +4,6 @@ import benchlore.generator.drawing.DayLadder;
 import benchlore.generator.units.Display;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.Stage;
@@ -12,7 +11,8 @@ import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.plan.Step;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,13 +24,13 @@ final class PlanLadder {
 
   static String draw(ProjectPlan plan, Shop room) {
     List<DayLadder.Block> blocks = new ArrayList<>();
-    List<DayLadder.Stretch> shop = new ArrayList<>();
+    List<Interval> shop = new ArrayList<>();
     int number = 1;
     for (Step step : plan.steps()) {
       if (step.kind() == Step.Kind.WORK) {
         addBlocks(blocks, step, number);
-        for (Slot slot : step.slots()) {
-          room.week().hours(slot.start().toLocalDate()).forEach(open -> shop.add(stretch(open)));
+        for (Interval slot : step.slots()) {
+          shop.addAll(room.week().hours(slot.start().date()));
         }
       }
       number++;
@@ -50,7 +50,7 @@ final class PlanLadder {
     List<DayLadder.Night> nights = new ArrayList<>();
     for (Climate.Day day : climate.otherwise()) {
       double celsius = day.hours().get(COLDEST).celsius();
-      LocalDateTime coldest = day.date().atTime(COLDEST, 0);
+      Moment coldest = day.date().at(COLDEST, 0);
       boolean passed = coldest.isAfter(plan.start()) && coldest.isBefore(plan.end());
       if (passed && celsius != climate.hours().get(COLDEST).celsius()) {
         String words = Display.text(Quantity.of(celsius, Unit.CELSIUS));
@@ -63,19 +63,19 @@ final class PlanLadder {
   /** One block for each stretch. */
   private static void addBlocks(List<DayLadder.Block> blocks, Step step, int number) {
     boolean coat = step.id().startsWith("coat-");
-    for (Slot stretch : step.stretches()) {
-      blocks.add(new DayLadder.Block(number, stretch(stretch), coat));
+    for (Interval stretch : step.stretches()) {
+      blocks.add(new DayLadder.Block(number, stretch, coat));
     }
   }
 
   /** The windows of every coat that another follows. */
-  private static List<DayLadder.Stretch> windows(ProjectPlan plan) {
-    List<DayLadder.Stretch> windows = new ArrayList<>();
+  private static List<Interval> windows(ProjectPlan plan) {
+    List<Interval> windows = new ArrayList<>();
     for (CoatStep coat : plan.coats().coats()) {
       DryingTimes drying = coat.drying();
       if (drying.windowKnown() && coat.number() < plan.coats().coats().size()) {
         windows.add(
-            new DayLadder.Stretch(
+            new Interval(
                 drying.moment(Stage.RECOAT_OPENS).orElseThrow(),
                 drying.moment(Stage.RECOAT_CLOSES).orElseThrow()));
       }
@@ -83,17 +83,13 @@ final class PlanLadder {
     return windows;
   }
 
-  private static List<DayLadder.Stretch> wet(ProjectPlan plan) {
-    List<DayLadder.Stretch> wet = new ArrayList<>();
+  private static List<Interval> wet(ProjectPlan plan) {
+    List<Interval> wet = new ArrayList<>();
     for (CoatStep coat : plan.coats().coats()) {
       coat.drying()
           .moment(Stage.TOUCH_DRY)
-          .ifPresent(dry -> wet.add(new DayLadder.Stretch(coat.start(), dry)));
+          .ifPresent(dry -> wet.add(new Interval(coat.start(), dry)));
     }
     return wet;
-  }
-
-  private static DayLadder.Stretch stretch(Slot slot) {
-    return new DayLadder.Stretch(slot.start(), slot.end());
   }
 }

@@ -8,11 +8,11 @@ import benchlore.generator.units.Moments;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Purchase;
 import benchlore.schedules.plan.Step;
-import java.time.LocalDate;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -57,8 +57,8 @@ final class PlanPage {
   }
 
   private void plan(Map<String, Object> values, ProjectPlan plan) {
-    values.put("from", Moments.dayHtml(plan.start().toLocalDate()));
-    values.put("until", Moments.dayHtml(plan.end().toLocalDate()));
+    values.put("from", Moments.dayHtml(plan.start().date()));
+    values.put("until", Moments.dayHtml(plan.end().date()));
     values.put("hours", Display.hours(plan.workSeconds()));
     values.put("ladder", PlanLadder.draw(plan, planned.request().shop()));
     values.put("nights", !PlanLadder.nights(plan, planned.request().shop().climate()).isEmpty());
@@ -72,9 +72,9 @@ final class PlanPage {
       ProjectPlan plan = given.value();
       return Display.hours(plan.workSeconds())
           + " of work, "
-          + Moments.dayHtml(plan.start().toLocalDate())
+          + Moments.dayHtml(plan.start().date())
           + " to "
-          + Moments.dayHtml(plan.end().toLocalDate());
+          + Moments.dayHtml(plan.end().date());
     }
     return "Can&#39;t be done as asked";
   }
@@ -128,11 +128,11 @@ final class PlanPage {
   private List<Map<String, Object>> days(ProjectPlan plan) {
     List<Map<String, Object>> days = new ArrayList<>();
     Set<String> told = new HashSet<>();
-    LocalDate current = null;
+    Date current = null;
     List<Map<String, Object>> steps = new ArrayList<>();
     int number = 1;
     for (Step step : plan.steps()) {
-      LocalDate day = step.start().toLocalDate();
+      Date day = step.start().date();
       if (!day.equals(current)) {
         steps = new ArrayList<>();
         days.add(Map.of("day", Moments.dayHtml(day), "steps", steps));
@@ -181,9 +181,9 @@ final class PlanPage {
 
   private static String when(Step step) {
     List<String> parts = new ArrayList<>();
-    for (Slot slot : step.stretches()) {
-      boolean sameDay = slot.start().toLocalDate().equals(slot.end().toLocalDate());
-      boolean firstDay = slot.start().toLocalDate().equals(step.start().toLocalDate());
+    for (Interval slot : step.stretches()) {
+      boolean sameDay = slot.start().date().equals(slot.end().date());
+      boolean firstDay = slot.start().date().equals(step.start().date());
       String from = firstDay ? Moments.clockHtml(slot.start()) : Moments.shortlyHtml(slot.start());
       parts.add(
           from + "–" + (sameDay ? Moments.clockHtml(slot.end()) : Moments.shortlyHtml(slot.end())));

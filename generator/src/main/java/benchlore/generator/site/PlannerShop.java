@@ -1,16 +1,15 @@
 package benchlore.generator.site;
 
 import benchlore.schedules.air.IgnitionSource;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.plan.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.time.ShopWeek;
+import benchlore.schedules.time.Weekday;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.time.DayOfWeek;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -48,15 +47,15 @@ final class PlannerShop {
   /** The days of the week with their hours, as 18:30-21:30. */
   static List<Map<String, String>> weekdays(Shop shop) {
     List<Map<String, String>> days = new ArrayList<>();
-    for (DayOfWeek day : DayOfWeek.values()) {
+    for (Weekday day : Weekday.values()) {
       List<String> spans = new ArrayList<>();
-      for (ShopWeek.Span span : shop.week().days().get(day.getValue() - 1)) {
+      for (ShopWeek.Span span : shop.week().days().get(day.daysAfterMonday())) {
         spans.add(clock(span.fromMinuteInclusive()) + "-" + clock(span.toMinuteExclusive()));
       }
       days.add(
           Map.of(
               "value", day.name().toLowerCase(Locale.ROOT),
-              "title", day.getDisplayName(TextStyle.FULL, Locale.UK),
+              "title", day.words(),
               "spans", String.join(", ", spans)));
     }
     return days;

@@ -62,7 +62,7 @@ public final class Display {
   }
 
   /** Seconds of work as hours: {@code 12.5 h}. */
-  public static String hours(long seconds) {
+  public static String hours(double seconds) {
     return number(seconds / 3_600.0) + "\u00a0h";
   }
 

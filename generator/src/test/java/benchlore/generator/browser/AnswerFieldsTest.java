@@ -15,6 +15,8 @@ import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.plan.Plan;
 import benchlore.schedules.sanding.MachineOrSand;
 import benchlore.schedules.sanding.Sanding;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.wood.Wood;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -24,9 +26,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -42,11 +41,8 @@ final class AnswerFieldsTest {
           .addModule(
               new SimpleModule()
                   .addSerializer(
-                      LocalDateTime.class,
-                      form(
-                          (time, out) ->
-                              out.writeString(time.format(DateTimeFormatter.ISO_DATE_TIME))))
-                  .addSerializer(Duration.class, form((d, out) -> out.writeNumber(d.getSeconds())))
+                      Moment.class, form((time, out) -> out.writeString(time.toString())))
+                  .addSerializer(Duration.class, form((d, out) -> out.writeNumber(d.seconds())))
                   .addSerializer(
                       OptionalDouble.class,
                       form((v, out) -> out.writeObject(v.isPresent() ? v.getAsDouble() : null)))

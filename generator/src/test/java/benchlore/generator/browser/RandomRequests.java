@@ -10,7 +10,6 @@ import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.FinishData;
@@ -44,6 +43,9 @@ import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.sanding.SurfaceWanted;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.trade.Pores;
 import benchlore.schedules.trade.SprayGun;
@@ -57,8 +59,6 @@ import benchlore.schedules.wood.Tape;
 import benchlore.schedules.wood.WoodData;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -139,7 +139,7 @@ final class RandomRequests {
 
   SheenRequest sheen() {
     FinishData finish = dice.one(finishes);
-    LocalDateTime last = moment();
+    Moment last = moment();
     return new SheenRequest(
         new QuantityRequest(
             finish,
@@ -180,7 +180,7 @@ final class RandomRequests {
         "heating",
         dice.yes() ? heating : Optional.empty(),
         "nights",
-        nights(LocalDate.of(2027, 2, 26)));
+        nights(Date.of(2027, 2, 26)));
   }
 
   Object changingRoom() {
@@ -196,15 +196,15 @@ final class RandomRequests {
   }
 
   DryingRequest drying() {
-    LocalDateTime start = moment();
+    Moment start = moment();
     return new DryingRequest(dice.one(finishes), dice.figure(20, 250), climate(start), start);
   }
 
   /** A day, often with nights that were otherwise about a moment. */
-  private Climate climate(LocalDateTime about) {
+  private Climate climate(Moment about) {
     double low = dice.sound(-2, 24);
     return swing(low, dice.sound(low, 32), dice.sound(20, 95))
-        .climate(dice.yes() ? nights(about.toLocalDate()) : List.of());
+        .climate(dice.yes() ? nights(about.date()) : List.of());
   }
 
   private DailySwing swing(double low, double high, double humidity) {
@@ -215,9 +215,9 @@ final class RandomRequests {
     return new DailySwing(low, high, humidity, heater);
   }
 
-  private List<DailySwing.Night> nights(LocalDate about) {
+  private List<DailySwing.Night> nights(Date about) {
     List<DailySwing.Night> nights = new ArrayList<>();
-    LocalDate date = about.minusDays(2);
+    Date date = about.plusDays(-2);
     for (int i = dice.whole(0, 4); i > 0; i--) {
       date = date.plusDays(dice.whole(1, 3));
       double low = dice.sound(-4, 24);
@@ -232,8 +232,8 @@ final class RandomRequests {
     return nights;
   }
 
-  private LocalDateTime moment() {
-    return LocalDateTime.of(2027, 1, 1, 0, 0).plusMinutes(dice.whole(0, 525_600));
+  private Moment moment() {
+    return Moment.of(2027, 1, 1, 0, 0).plusMinutes(dice.whole(0, 525_600));
   }
 
   GlueUpRequest glueUp() {
@@ -251,7 +251,7 @@ final class RandomRequests {
     }
     double moisture = dice.figure(7, 11);
     double warm = dice.sound(17, 26);
-    LocalDateTime start = moment();
+    Moment start = moment();
     return new GlueUpRequest(
         dice.one(adhesives),
         joints,
@@ -262,7 +262,7 @@ final class RandomRequests {
             dice.figure(0, 20_000)),
         clamps(),
         swing(warm, dice.sound(0, 6) + warm, dice.sound(30, 70))
-            .climate(dice.yes() ? nights(start.toLocalDate()) : List.of()),
+            .climate(dice.yes() ? nights(start.date()) : List.of()),
         start,
         new GlueUpRequest.Pace(
             dice.figure(10, 60), dice.figure(100, 900), dice.figure(10, 40), dice.whole(1, 3)));
@@ -355,7 +355,7 @@ final class RandomRequests {
       parts.add(part("part " + i));
     }
     Shop shop = base.shop();
-    LocalDateTime start = moment();
+    Moment start = moment();
     PlanRequest fresh =
         new PlanRequest(
             start,
@@ -385,14 +385,14 @@ final class RandomRequests {
   }
 
   /** Some steps done one after the other, and a moment to go on from. */
-  private Progress progress(LocalDateTime start) {
+  private Progress progress(Moment start) {
     List<Progress.Done> done = new ArrayList<>();
-    LocalDateTime at = start;
+    Moment at = start;
     for (String step :
         List.of("dry-clamp", "glue-1", "clamps-off-1", "machine", "sand", "coat-1")) {
       if (dice.yes()) {
-        LocalDateTime end = at.plusMinutes(dice.whole(5, 300));
-        done.add(new Progress.Done(step, List.of(new Slot(at, end))));
+        Moment end = at.plusMinutes(dice.whole(5, 300));
+        done.add(new Progress.Done(step, List.of(new Interval(at, end))));
         at = end.plusHours(dice.whole(0, 60));
       }
     }

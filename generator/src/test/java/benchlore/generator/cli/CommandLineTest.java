@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.schedules.time.Moment;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -103,8 +103,8 @@ final class CommandLineTest {
       assertTrue(step.path("id").isTextual(), step.toString());
       assertTrue(step.path("title").isTextual(), step.toString());
       for (JsonNode slot : step.path("slots")) {
-        LocalDateTime start = LocalDateTime.parse(slot.path("start").asText());
-        assertTrue(start.isBefore(LocalDateTime.parse(slot.path("end").asText())));
+        Moment start = Moment.parse(slot.path("start").asText());
+        assertTrue(start.isBefore(Moment.parse(slot.path("end").asText())));
       }
       for (JsonNode caution : step.path("cautions")) {
         assertFalse(caution.at("/measure/pattern").asText().isEmpty(), caution.toString());

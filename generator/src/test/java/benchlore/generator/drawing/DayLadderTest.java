@@ -3,12 +3,13 @@ package benchlore.generator.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 final class DayLadderTest {
-  private static final LocalDateTime MONDAY = LocalDateTime.of(2027, 3, 1, 18, 0);
+  private static final Moment MONDAY = Moment.of(2027, 3, 1, 18, 0);
 
   @Test
   void aNightThatWasOtherwiseIsTintedAndToldOnTheMorningAfter() {
@@ -25,7 +26,7 @@ final class DayLadderTest {
   }
 
   private static String draw(List<DayLadder.Night> nights) {
-    DayLadder.Stretch evening = new DayLadder.Stretch(MONDAY, MONDAY.plusHours(2));
+    Interval evening = new Interval(MONDAY, MONDAY.plusHours(2));
     List<DayLadder.Block> work = List.of(new DayLadder.Block(1, evening, true));
     return DayLadder.draw(
         new DayLadder.Request(work, List.of(), List.of(), List.of(evening), nights), "t", "p");

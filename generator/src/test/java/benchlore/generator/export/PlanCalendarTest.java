@@ -9,11 +9,11 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.plan.ProjectPlan;
 import benchlore.schedules.plan.Step;
+import benchlore.schedules.time.Moment;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -43,7 +43,7 @@ class PlanCalendarTest {
         starts.add(event.getSummary().getValue() + " " + event.getDateTimeStart().getDate());
       }
       for (Step step : plan(planned).steps()) {
-        LocalDateTime start = step.start();
+        Moment start = step.start();
         assertTrue(starts.contains(step.title() + " " + start), planned.id() + ": " + step.title());
       }
     }

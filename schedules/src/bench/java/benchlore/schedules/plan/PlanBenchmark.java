@@ -1,7 +1,6 @@
 package benchlore.schedules.plan;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.cutting.Cutting;
 import benchlore.schedules.cutting.CuttingRequest;
@@ -9,6 +8,7 @@ import benchlore.schedules.cutting.CuttingSchedule;
 import benchlore.schedules.cutting.Machine;
 import benchlore.schedules.cutting.Stock;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.ShopWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;

@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param mildest the figure least past it, among those past it
  * @param throughout whether no wet moment was sound
  */
-record Breach(
-    WetLimit limit, LocalDateTime first, double worst, double mildest, boolean throughout) {
+record Breach(WetLimit limit, Moment first, double worst, double mildest, boolean throughout) {
   /**
    * Looks at the wet hours.
    *
@@ -22,7 +21,7 @@ record Breach(
    */
   static Optional<Breach> find(WetLimit limit, FinishData finish, List<WetAir.Sample> wet) {
     double bound = limit.bound(finish);
-    LocalDateTime first = null;
+    Moment first = null;
     double worst = bound;
     double mildest = Double.NaN;
     boolean throughout = true;

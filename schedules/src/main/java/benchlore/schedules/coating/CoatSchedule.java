@@ -1,7 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Quantity;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,7 +38,7 @@ public record CoatSchedule(
    * @param stage the stage
    * @return the moment; empty if the finish does not state it
    */
-  public Optional<LocalDateTime> moment(Stage stage) {
+  public Optional<Moment> moment(Stage stage) {
     return last().drying().moment(stage);
   }
 }

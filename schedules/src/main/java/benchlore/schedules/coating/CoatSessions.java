@@ -1,10 +1,9 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.calendar.ShopWeek;
-import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.numeric.WallTime;
-import java.time.Duration;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
 import java.util.Optional;
 
 /**
@@ -37,10 +36,10 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
    * @param scuffed whether it is scuffed first
    * @return empty if the hours never hold it
    */
-  Optional<LocalDateTime> first(LocalDateTime ready, boolean scuffed) {
+  Optional<Moment> first(Moment ready, boolean scuffed) {
     Duration before = scuffed ? scuff : Duration.ZERO;
-    Optional<Slot> slot =
-        week.unbroken(Moment.upToFiveMinutes(ready), before.getSeconds() + coat.getSeconds());
-    return slot.map(found -> WallTime.plus(found.start(), before.getSeconds()));
+    Optional<Interval> slot =
+        week.unbroken(ready.upToFiveMinutes(), before.seconds() + coat.seconds());
+    return slot.map(found -> found.start().plusSeconds(before.seconds()));
   }
 }

@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.Optional;
 
 /**
@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param drying how it dries
  */
 public record CoatStep(
-    int number, LocalDateTime start, ScuffReason scuff, Optional<Sheen> sheen, DryingTimes drying) {
+    int number, Moment start, ScuffReason scuff, Optional<Sheen> sheen, DryingTimes drying) {
   /** Refuses nulls and a number below 1. */
   public CoatStep {
     if (start == null || scuff == null || sheen == null || drying == null) {

@@ -2,7 +2,7 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Quantity;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.Optional;
 
 /**
@@ -35,7 +35,7 @@ public final class Coating {
    * @return empty if there is none within 14 days; for a request that {@link #plan} refuses for its
    *     figures, its start
    */
-  public static Optional<LocalDateTime> firstMoment(CoatingRequest request) {
+  public static Optional<Moment> firstMoment(CoatingRequest request) {
     return Sequence.first(request);
   }
 

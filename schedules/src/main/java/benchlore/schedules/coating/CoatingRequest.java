@@ -1,7 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,7 +18,7 @@ import java.util.Optional;
 public record CoatingRequest(
     QuantityRequest quantity,
     Climate climate,
-    LocalDateTime start,
+    Moment start,
     CoatSessions sessions,
     Sheen sheen,
     Laid laid) {
@@ -29,7 +29,7 @@ public record CoatingRequest(
    * @param scuffed whether the last of them is scuffed for the next already
    * @param resume no other coat goes on before this moment
    */
-  public record Laid(List<LocalDateTime> starts, boolean scuffed, Optional<LocalDateTime> resume) {
+  public record Laid(List<Moment> starts, boolean scuffed, Optional<Moment> resume) {
     /** None yet. */
     public static final Laid NONE = new Laid(List.of(), false, Optional.empty());
 
@@ -54,11 +54,7 @@ public record CoatingRequest(
 
   /** A sequence not begun. */
   public CoatingRequest(
-      QuantityRequest quantity,
-      Climate climate,
-      LocalDateTime start,
-      CoatSessions sessions,
-      Sheen sheen) {
+      QuantityRequest quantity, Climate climate, Moment start, CoatSessions sessions, Sheen sheen) {
     this(quantity, climate, start, sessions, sheen, Laid.NONE);
   }
 }

@@ -9,8 +9,7 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -106,7 +105,7 @@ public final class Compatibility {
   private Answer<OverVerdict> given(
       OverRule.Verdict verdict, List<FinishFamily> between, List<String> why, List<OverRule> used) {
     OverRule first = touching(between, used);
-    Optional<LocalDateTime> from =
+    Optional<Moment> from =
         verdict == OverRule.Verdict.NO ? Optional.empty() : moment(first.waitUntil());
     boolean scuff = first.verdict() == OverRule.Verdict.SCUFFED;
     OverVerdict value = new OverVerdict(verdict, from, scuff, between, why, used);
@@ -124,10 +123,10 @@ public final class Compatibility {
   }
 
   /** The moment of a stage; the next later one stated where the finish does not state it. */
-  private Optional<LocalDateTime> moment(Stage stage) {
+  private Optional<Moment> moment(Stage stage) {
     for (Stage at : Stage.values()) {
       if (at.compareTo(stage) >= 0 && at != Stage.RECOAT_CLOSES) {
-        Optional<LocalDateTime> moment = under.moment(at);
+        Optional<Moment> moment = under.moment(at);
         if (moment.isPresent()) {
           return moment;
         }
@@ -140,7 +139,7 @@ public final class Compatibility {
     if (value.from().isEmpty()) {
       return List.of();
     }
-    double wait = WallTime.seconds(under.start(), value.from().get());
+    double wait = under.start().secondsUntil(value.from().get());
     return List.of(
         new Line(
             Figure.computed("wait after the under coat", wait, Unit.SECOND),

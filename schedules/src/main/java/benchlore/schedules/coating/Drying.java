@@ -9,7 +9,7 @@ import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.numeric.Numeric;
 import benchlore.schedules.room.EquivalentAge;
-import java.time.Duration;
+import benchlore.schedules.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -91,7 +91,7 @@ final class Drying {
 
   private List<StageTime> stages(Checks checks, Stage[] wanted) {
     List<StageTime> stages = new ArrayList<>();
-    long[] floor = {0, 0};
+    double[] floor = {0, 0};
     for (Stage stage : wanted) {
       Optional<Datum> stated = stage.of(finish);
       if (stated.isEmpty()) {
@@ -112,7 +112,7 @@ final class Drying {
     return stages;
   }
 
-  private Optional<StageTime> reach(Stage stage, Datum stated, long[] floor) {
+  private Optional<StageTime> reach(Stage stage, Datum stated, double[] floor) {
     if (stage == Stage.RECOAT_CLOSES) {
       OptionalDouble closes = seconds(stated.low(), courses.of(stage));
       return closes.isEmpty()
@@ -125,8 +125,8 @@ final class Drying {
     if (soonest.isEmpty() || planned.isEmpty()) {
       return Optional.empty();
     }
-    long early = Math.max(floor[0], Numeric.ceil(soonest.getAsDouble()));
-    long late = Math.max(floor[1], Numeric.ceil(planned.getAsDouble()));
+    double early = Math.max(floor[0], Numeric.ceil(soonest.getAsDouble()));
+    double late = Math.max(floor[1], Numeric.ceil(planned.getAsDouble()));
     return Optional.of(time(stage, early, Math.max(early, late)));
   }
 
@@ -142,29 +142,29 @@ final class Drying {
     return course.secondsUntil(stated * factor);
   }
 
-  private static long down(OptionalDouble seconds) {
-    return Numeric.round(Math.floor(seconds.getAsDouble()));
+  private static double down(OptionalDouble seconds) {
+    return Math.floor(seconds.getAsDouble());
   }
 
-  private static StageTime time(Stage stage, long soonest, long planned) {
+  private static StageTime time(Stage stage, double soonest, double planned) {
     return new StageTime(stage, Duration.ofSeconds(soonest), Duration.ofSeconds(planned));
   }
 
-  private static long soonest(List<StageTime> stages) {
-    long most = 0;
+  private static double soonest(List<StageTime> stages) {
+    double most = 0;
     for (StageTime time : stages) {
       if (time.stage() != Stage.RECOAT_CLOSES) {
-        most = Math.max(most, time.soonest().getSeconds());
+        most = Math.max(most, time.soonest().seconds());
       }
     }
     return most;
   }
 
-  private static long planned(List<StageTime> stages) {
-    long most = 0;
+  private static double planned(List<StageTime> stages) {
+    double most = 0;
     for (StageTime time : stages) {
       if (time.stage() != Stage.RECOAT_CLOSES) {
-        most = Math.max(most, time.planned().getSeconds());
+        most = Math.max(most, time.planned().seconds());
       }
     }
     return most;

@@ -62,7 +62,7 @@ final class DryingLines {
     Datum stated = time.stage().of(request.finish()).orElseThrow();
     boolean closes = time.stage() == Stage.RECOAT_CLOSES;
     double label = closes ? stated.low() : stated.high();
-    double planned = time.planned().getSeconds();
+    double planned = time.planned().seconds();
     Climate.Reading air = request.climate().at(request.start());
     List<Figure> inputs = new ArrayList<>();
     inputs.add(Figure.of("stated time", label, Unit.SECOND, stated.from()));

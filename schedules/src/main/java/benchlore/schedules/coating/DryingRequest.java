@@ -1,7 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 
 /**
  * One coat put on at one moment.
@@ -12,7 +12,7 @@ import java.time.LocalDateTime;
  * @param start when the coat goes on, local wall-clock time
  */
 public record DryingRequest(
-    FinishData finish, double wetFilmMicron, Climate climate, LocalDateTime start) {
+    FinishData finish, double wetFilmMicron, Climate climate, Moment start) {
   /** Refuses nulls; figures are checked by {@link Coating#drying}. */
   public DryingRequest {
     if (finish == null || climate == null || start == null) {
@@ -21,7 +21,7 @@ public record DryingRequest(
   }
 
   /** The same coat at another moment. */
-  DryingRequest withStart(LocalDateTime other) {
+  DryingRequest withStart(Moment other) {
     return new DryingRequest(finish, wetFilmMicron, climate, other);
   }
 }

@@ -1,8 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.numeric.WallTime;
-import java.time.Duration;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,7 +15,7 @@ import java.util.Optional;
  * @param potLife how long a batch mixed at {@code start} stays usable, if the finish states it
  */
 public record DryingTimes(
-    LocalDateTime start,
+    Moment start,
     List<StageTime> stages,
     double thicknessFactor,
     double dryFilmMicron,
@@ -40,8 +39,8 @@ public record DryingTimes(
   }
 
   /** The moment to plan a stage for; empty if the finish does not state it. */
-  public Optional<LocalDateTime> moment(Stage stage) {
-    return time(stage).map(time -> WallTime.plus(start, time.planned().getSeconds()));
+  public Optional<Moment> moment(Stage stage) {
+    return time(stage).map(time -> start.plusSeconds(time.planned().seconds()));
   }
 
   /**

@@ -4,7 +4,7 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import java.time.Duration;
+import benchlore.schedules.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +57,7 @@ final class FilmCautions {
         Caution.Severity.WORK,
         Note.of(
             "Once mixed, use the batch within {0}; warmth shortens it.",
-            Quantity.of((double) life.getSeconds(), Unit.SECOND)),
+            Quantity.of(life.seconds(), Unit.SECOND)),
         Note.of("Mix only what this coat takes, and clean the tools before it sets."));
   }
 

@@ -6,7 +6,7 @@ import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 
 /**
  * Whether a coat can be put on at all at a moment: a film must be able to form on a dry surface.
@@ -17,7 +17,7 @@ final class FirstMoment {
   static void check(Checks checks, DryingRequest request) {
     FinishData finish = request.finish();
     Climate climate = request.climate();
-    LocalDateTime start = request.start();
+    Moment start = request.start();
     double surface = WorkSurface.celsius(climate, start);
     double minimum = finish.minimumCelsius().low();
     if (surface < minimum && stops(finish)) {

@@ -1,7 +1,6 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.Optional;
 
 /**
@@ -21,15 +20,15 @@ import java.util.Optional;
  * @param start when the coat goes on
  * @param scuff why the coat under it is sanded, if it is
  */
-record NextCoat(LocalDateTime start, ScuffReason scuff) {
+record NextCoat(Moment start, ScuffReason scuff) {
   /**
    * What is done for the next coat.
    *
    * @param scuffed whether the coat under it is scuffed
    * @param resume no work before this moment
    */
-  record Begun(boolean scuffed, Optional<LocalDateTime> resume) {
-    LocalDateTime after(LocalDateTime moment) {
+  record Begun(boolean scuffed, Optional<Moment> resume) {
+    Moment after(Moment moment) {
       return resume.isPresent() && resume.get().isAfter(moment) ? resume.get() : moment;
     }
   }
@@ -58,7 +57,7 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
       return first(begun.after(sands(times)), !begun.scuffed(), last, sessions)
           .map(s -> new NextCoat(s, scuff));
     }
-    Optional<LocalDateTime> start = first(begun.after(opens(times)), false, last, sessions);
+    Optional<Moment> start = first(begun.after(opens(times)), false, last, sessions);
     if (start.isPresent() && missed(finish, times, start.get())) {
       return first(begun.after(afterMiss(finish, times)), !begun.scuffed(), last, sessions)
           .map(s -> new NextCoat(s, ScuffReason.WINDOW_MISSED));
@@ -71,14 +70,14 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
    * no limit while the film is wet, if there is one within 8 days; else the first in air it can
    * stand at all.
    */
-  static Optional<LocalDateTime> first(
-      LocalDateTime ready, boolean scuffed, DryingRequest like, CoatSessions sessions) {
-    Optional<LocalDateTime> passable = Optional.empty();
-    Optional<LocalDateTime> next = sessions.first(ready, scuffed);
-    LocalDateTime last = WallTime.plus(ready, HOURS_TO_LOOK * 3600.0);
-    LocalDateTime worthWaiting = WallTime.plus(ready, SOUND_HOURS * 3600.0);
+  static Optional<Moment> first(
+      Moment ready, boolean scuffed, DryingRequest like, CoatSessions sessions) {
+    Optional<Moment> passable = Optional.empty();
+    Optional<Moment> next = sessions.first(ready, scuffed);
+    Moment last = ready.plusHours(HOURS_TO_LOOK);
+    Moment worthWaiting = ready.plusHours(SOUND_HOURS);
     while (next.isPresent() && !next.get().isAfter(last)) {
-      LocalDateTime moment = next.get();
+      Moment moment = next.get();
       if (moment.isAfter(worthWaiting) && passable.isPresent()) {
         return passable;
       }
@@ -91,14 +90,14 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
         boolean stands = !WetHours.tooCold(coat, times.get());
         passable = passable.isEmpty() && stands ? next : passable;
       }
-      LocalDateTime from = scuffed ? WallTime.plus(moment, -sessions.scuff().getSeconds()) : moment;
-      next = sessions.first(WallTime.plus(WallTime.hour(from), 3600), scuffed);
+      Moment from = scuffed ? moment.plusSeconds(-sessions.scuff().seconds()) : moment;
+      next = sessions.first(from.startOfHour().plusHours(1), scuffed);
     }
     return passable;
   }
 
   /** A coat that is on: scuffed where it had to be, past its window where it was. */
-  static NextCoat laid(int number, FinishData finish, DryingTimes times, LocalDateTime start) {
+  static NextCoat laid(int number, FinishData finish, DryingTimes times, Moment start) {
     ScuffReason planned = planned(number, finish, times);
     boolean missed = planned == ScuffReason.NONE && missed(finish, times, start);
     return new NextCoat(start, missed ? ScuffReason.WINDOW_MISSED : planned);
@@ -113,25 +112,25 @@ record NextCoat(LocalDateTime start, ScuffReason scuff) {
     return finish.raisesGrain() && number == 2 ? ScuffReason.RAISED_GRAIN : ScuffReason.NONE;
   }
 
-  private static boolean missed(FinishData finish, DryingTimes times, LocalDateTime start) {
-    Optional<LocalDateTime> closes = times.moment(Stage.RECOAT_CLOSES);
+  private static boolean missed(FinishData finish, DryingTimes times, Moment start) {
+    Optional<Moment> closes = times.moment(Stage.RECOAT_CLOSES);
     return finish.bond() == CoatBond.WITHIN_WINDOW
         && closes.isPresent()
         && start.isAfter(closes.get());
   }
 
-  private static LocalDateTime afterMiss(FinishData finish, DryingTimes times) {
+  private static Moment afterMiss(FinishData finish, DryingTimes times) {
     boolean wrinkles = finish.family() == FinishFamily.CATALYSED_LACQUER;
     return wrinkles ? times.moment(Stage.FULL_CURE).orElse(sands(times)) : sands(times);
   }
 
-  private static LocalDateTime opens(DryingTimes times) {
+  private static Moment opens(DryingTimes times) {
     return times.moment(Stage.RECOAT_OPENS).orElseThrow();
   }
 
-  private static LocalDateTime sands(DryingTimes times) {
-    LocalDateTime opens = opens(times);
-    LocalDateTime sands = times.moment(Stage.SAND).orElse(opens);
-    return sands.isAfter(opens) ? sands : opens;
+  private static Moment sands(DryingTimes times) {
+    Moment opens = opens(times);
+    Moment sands = times.moment(Stage.SAND).orElse(opens);
+    return opens.orLater(sands);
   }
 }

@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public record OverVerdict(
     OverRule.Verdict holds,
-    Optional<LocalDateTime> from,
+    Optional<Moment> from,
     boolean scuff,
     List<FinishFamily> barrier,
     List<String> why,

@@ -10,8 +10,8 @@ import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.trade.ApplicationMethod;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,7 @@ final class Sequence {
   }
 
   /** The first moment of a coat like those asked for, from the request's start on. */
-  static Optional<LocalDateTime> first(CoatingRequest request) {
+  static Optional<Moment> first(CoatingRequest request) {
     Sequence sequence = new Sequence(request);
     if (!sequence.check().fine()) {
       return Optional.of(request.start());
@@ -108,7 +108,7 @@ final class Sequence {
 
   /** The next coat: when it went on, or when it may. */
   private Optional<NextCoat> after(int number, DryingRequest coat, DryingTimes times) {
-    List<LocalDateTime> laid = request.laid().starts();
+    List<Moment> laid = request.laid().starts();
     return number <= laid.size()
         ? Optional.of(NextCoat.laid(number, finish, times, laid.get(number - 1)))
         : NextCoat.after(
@@ -141,7 +141,7 @@ final class Sequence {
         refused -> refused.reasons());
   }
 
-  private DryingRequest coat(LocalDateTime start) {
+  private DryingRequest coat(Moment start) {
     return new DryingRequest(finish, request.quantity().wetFilmMicron(), request.climate(), start);
   }
 

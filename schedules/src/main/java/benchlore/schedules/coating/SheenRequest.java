@@ -1,7 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.Optional;
 
 /**
@@ -17,8 +17,8 @@ import java.util.Optional;
  */
 public record SheenRequest(
     QuantityRequest job,
-    LocalDateTime lastCoat,
-    LocalDateTime today,
+    Moment lastCoat,
+    Moment today,
     Climate climate,
     Optional<Sheen> existing,
     Sheen wanted) {

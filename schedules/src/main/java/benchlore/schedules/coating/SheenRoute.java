@@ -4,7 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.numeric.Numeric;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -76,8 +76,8 @@ public final class SheenRoute {
   }
 
   private SheenWay lastCoat() {
-    LocalDateTime opens = later(drying.moment(Stage.RECOAT_OPENS));
-    Optional<LocalDateTime> closes = drying.moment(Stage.RECOAT_CLOSES);
+    Moment opens = later(drying.moment(Stage.RECOAT_OPENS));
+    Optional<Moment> closes = drying.moment(Stage.RECOAT_CLOSES);
     boolean closed = closes.isPresent() && opens.isAfter(closes.get());
     boolean within = finish.bond() == CoatBond.WITHIN_WINDOW;
     boolean scuff =
@@ -121,8 +121,8 @@ public final class SheenRoute {
     return new SheenWay(SheenWay.Kind.RUB_OUT, later(drying.moment(Stage.FULL_CURE)), steps);
   }
 
-  private LocalDateTime later(Optional<LocalDateTime> ready) {
-    LocalDateTime today = request.today();
+  private Moment later(Optional<Moment> ready) {
+    Moment today = request.today();
     return ready.isPresent() && ready.get().isAfter(today) ? ready.get() : today;
   }
 

@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 
 /**
@@ -10,7 +10,7 @@ import java.util.List;
  * @param from when it can begin
  * @param steps the work in order; empty if there is nothing to do
  */
-public record SheenWay(Kind kind, LocalDateTime from, List<SheenStep> steps) {
+public record SheenWay(Kind kind, Moment from, List<SheenStep> steps) {
   /** Kinds of ways. */
   public enum Kind {
     /** It has that sheen already. */

@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import java.time.Duration;
+import benchlore.schedules.time.Duration;
 
 /**
  * When one coat reaches a stage, counted from its application.

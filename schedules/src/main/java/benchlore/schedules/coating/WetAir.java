@@ -1,10 +1,9 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
-import java.time.Duration;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -30,7 +29,7 @@ record WetAir(List<Sample> samples) {
    * @param marginCelsius surface less dew point
    */
   record Sample(
-      LocalDateTime moment,
+      Moment moment,
       double celsius,
       double humidityPercent,
       double surfaceCelsius,
@@ -38,10 +37,10 @@ record WetAir(List<Sample> samples) {
 
   static WetAir of(DryingRequest request, Duration longest) {
     double most = request.climate().secondsUntilUsual(request.start()) + DAY_SECONDS;
-    double span = Math.min(most, (double) longest.getSeconds());
+    double span = Math.min(most, longest.seconds());
     List<Sample> samples = new ArrayList<>();
     for (int second = 0; second <= span; second += STEP_SECONDS) {
-      LocalDateTime moment = WallTime.plus(request.start(), (double) second);
+      Moment moment = request.start().plusSeconds(second);
       Climate.Reading air = request.climate().at(moment);
       double surface = WorkSurface.celsius(request.climate(), moment);
       double margin = surface - air.dewPointCelsius();
@@ -53,7 +52,7 @@ record WetAir(List<Sample> samples) {
 
   /** The samples of the first hours. */
   List<Sample> until(Duration wet) {
-    double count = Math.floor(wet.getSeconds() / (double) STEP_SECONDS) + 1;
+    double count = Math.floor(wet.seconds() / (double) STEP_SECONDS) + 1;
     return samples.subList(0, Numeric.round(Math.min(count, samples.size())));
   }
 }

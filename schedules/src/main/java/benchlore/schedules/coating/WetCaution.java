@@ -11,7 +11,7 @@ final class WetCaution {
   static Caution of(Breach breach, DryingRequest request, String better) {
     Quantity worst = Quantity.of(breach.worst(), breach.limit().unit());
     Quantity bound = Quantity.of(breach.limit().bound(request.finish()), breach.limit().unit());
-    String when = " From " + Moment.words(breach.first(), request.start()) + ".";
+    String when = " From " + MomentWords.of(breach.first(), request.start()) + ".";
     String start = better.isEmpty() ? "" : better + ". Otherwise: ";
     return new Caution(
         code(breach.limit()),

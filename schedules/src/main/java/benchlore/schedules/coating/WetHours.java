@@ -6,9 +6,8 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.WallTime;
-import java.time.Duration;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -97,13 +96,13 @@ final class WetHours {
 
   /** A start within a day from which every limit is kept to, in words; empty if there is none. */
   private static String better(DryingRequest request) {
-    LocalDateTime hour = WallTime.hour(request.start());
+    Moment hour = request.start().startOfHour();
     for (int i = 1; i <= HOURS_TO_TRY; i++) {
-      DryingRequest later = request.withStart(WallTime.plus(hour, i * 3600.0));
+      DryingRequest later = request.withStart(hour.plusHours(i));
       if (FirstMoment.fine(later)) {
         Optional<DryingTimes> times = Drying.wetTimes(later);
         if (times.isPresent() && sound(later, times.get())) {
-          return "Start at " + Moment.words(later.start(), request.start()) + " instead";
+          return "Start at " + MomentWords.of(later.start(), request.start()) + " instead";
         }
       }
     }

@@ -4,7 +4,7 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 
 /**
  * The temperature of the work's surface, and how far it stands above the dew point.
@@ -32,12 +32,12 @@ final class WorkSurface {
 
   private WorkSurface() {}
 
-  static double celsius(Climate climate, LocalDateTime moment) {
+  static double celsius(Climate climate, Moment moment) {
     double before = climate.at(moment, -3600).celsius();
     return Math.min(before, climate.at(moment).celsius());
   }
 
-  static double marginCelsius(Climate climate, LocalDateTime moment) {
+  static double marginCelsius(Climate climate, Moment moment) {
     return celsius(climate, moment) - climate.at(moment).dewPointCelsius();
   }
 }

@@ -4,9 +4,8 @@ import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Order;
 import benchlore.schedules.glueup.GlueUpSchedule.Share;
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.EquivalentAge;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +29,7 @@ final class Batches {
   // Most plans tried begin their batches at the same moments.
   private final List<Known> limits = new ArrayList<>();
 
-  private record Known(LocalDateTime start, Limits limits) {}
+  private record Known(Moment start, Limits limits) {}
 
   Batches(GlueUpRequest request, List<Task> tasks) {
     this.request = request;
@@ -38,9 +37,9 @@ final class Batches {
     this.setting = Rates.setting(request.adhesive(), request.wood());
   }
 
-  private Limits limitsAt(LocalDateTime start) {
+  private Limits limitsAt(Moment start) {
     for (Known known : limits) {
-      if (WallTime.compare(known.start(), start) == 0) {
+      if (known.start().equals(start)) {
         return known.limits();
       }
     }
@@ -69,14 +68,14 @@ final class Batches {
     if (one.isEmpty() || other.isEmpty()) {
       return one.isPresent() ? one : other;
     }
-    int order = WallTime.compare(last(other.get()), last(one.get()));
+    int order = last(other.get()).compareTo(last(one.get()));
     boolean fewer = other.get().size() < one.get().size();
     return order < 0 || (order == 0 && fewer) ? other : one;
   }
 
   /** When the last clamps of a plan come off. */
-  static LocalDateTime last(List<Batch> batches) {
-    LocalDateTime last = batches.get(0).clampsOff();
+  static Moment last(List<Batch> batches) {
+    Moment last = batches.get(0).clampsOff();
     for (Batch batch : batches) {
       last = batch.clampsOff().isAfter(last) ? batch.clampsOff() : last;
     }
@@ -88,11 +87,11 @@ final class Batches {
     List<Draft> drafts = new ArrayList<>();
     int next = 0;
     while (next < tasks.size()) {
-      LocalDateTime free = free(done, drafts, tasks.get(next), limit, overlapping);
+      Moment free = free(done, drafts, tasks.get(next), limit, overlapping);
       int used = inUse(done, drafts, free);
       Optional<Batch> batch = Optional.empty();
       for (int hour = 0; hour <= COLD_HOURS && batch.isEmpty(); hour++) {
-        LocalDateTime start = WallTime.plus(free, hour * 3600.0);
+        Moment start = free.plusHours(hour);
         Draft draft = fill(next, start, limit, limit - used);
         batch = draft.tasks().isEmpty() ? batch : batch(draft, start);
         if (batch.isPresent()) {
@@ -111,9 +110,9 @@ final class Batches {
   }
 
   /** The first moment at which hands and enough clamps are free for this joint. */
-  private LocalDateTime free(
+  private Moment free(
       List<Batch> done, List<Draft> drafts, Task task, int limit, boolean overlapping) {
-    LocalDateTime free = request.start();
+    Moment free = request.start();
     if (done.isEmpty()) {
       return free;
     }
@@ -121,7 +120,7 @@ final class Batches {
     for (int i = 0; i < done.size(); i++) {
       boolean samePanel = task.inLine() && drafts.get(i).holds(task.group());
       if (!overlapping || samePanel) {
-        free = later(free, done.get(i).clampsOff());
+        free = free.orLater(done.get(i).clampsOff());
       }
     }
     while (inUse(done, drafts, free) + task.clamps(limit) > limit) {
@@ -130,8 +129,8 @@ final class Batches {
     return free;
   }
 
-  private static LocalDateTime nextOff(List<Batch> done, LocalDateTime after) {
-    LocalDateTime next = last(done);
+  private static Moment nextOff(List<Batch> done, Moment after) {
+    Moment next = last(done);
     for (Batch batch : done) {
       if (batch.clampsOff().isAfter(after) && batch.clampsOff().isBefore(next)) {
         next = batch.clampsOff();
@@ -140,7 +139,7 @@ final class Batches {
     return next;
   }
 
-  private static int inUse(List<Batch> done, List<Draft> drafts, LocalDateTime at) {
+  private static int inUse(List<Batch> done, List<Draft> drafts, Moment at) {
     int used = 0;
     for (int i = 0; i < done.size(); i++) {
       used = used + (done.get(i).clampsOff().isAfter(at) ? drafts.get(i).clamps() : 0);
@@ -148,7 +147,7 @@ final class Batches {
     return used;
   }
 
-  private Draft fill(int next, LocalDateTime start, int limit, int clampsLeft) {
+  private Draft fill(int next, Moment start, int limit, int clampsLeft) {
     Limits within = limitsAt(start);
     Draft draft = Draft.EMPTY;
     for (int i = next; i < tasks.size(); i++) {
@@ -161,7 +160,7 @@ final class Batches {
     return draft;
   }
 
-  private Optional<Batch> batch(Draft draft, LocalDateTime start) {
+  private Optional<Batch> batch(Draft draft, Moment start) {
     if (tooHot(start)) {
       return Optional.empty();
     }
@@ -169,7 +168,7 @@ final class Batches {
     double wait = within.assembly().waitSecond();
     double touching = wait + draft.spreadSecond();
     int untilTight = Numeric.ceil(touching + draft.clampSecond());
-    LocalDateTime tight = WallTime.plus(start, untilTight);
+    Moment tight = start.plusSeconds(untilTight);
     AdhesiveData adhesive = request.adhesive();
     OptionalDouble clamped =
         EquivalentAge.secondsUntil(request.climate(), tight, adhesive.clampTime().high(), setting);
@@ -192,10 +191,10 @@ final class Batches {
             draft.spreadSecond(),
             draft.clampSecond(),
             tight,
-            WallTime.plus(tight, until)));
+            tight.plusSeconds(until)));
   }
 
-  private boolean tooHot(LocalDateTime start) {
+  private boolean tooHot(Moment start) {
     double celsius = request.climate().at(start).celsius();
     return request.adhesive().maximumCelsius().map(most -> celsius > most.low()).orElse(false);
   }
@@ -214,9 +213,5 @@ final class Batches {
       }
     }
     return shares;
-  }
-
-  private static LocalDateTime later(LocalDateTime one, LocalDateTime other) {
-    return one.isAfter(other) ? one : other;
   }
 }

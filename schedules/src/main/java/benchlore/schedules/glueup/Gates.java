@@ -9,8 +9,7 @@ import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -66,7 +65,7 @@ final class Gates {
         return tooSlow(task, limits);
       }
     }
-    double clamped = Moments.clampSeconds(request, request.start()).orElse(86_400);
+    double clamped = Milestones.clampSeconds(request, request.start()).orElse(86_400);
     double coldest = Warmth.coldestCelsius(request.climate(), request.start(), clamped);
     return cold(request, Math.min(coldest, request.climate().lowestCelsius()));
   }
@@ -97,10 +96,10 @@ final class Gates {
   /** Hours to the first start whose air stays warm until clamps come off; 0 if none in a day. */
   private static int hoursUntilWarm(GlueUpRequest request, double minimumCelsius) {
     for (int hour = 1; hour <= 24; hour++) {
-      LocalDateTime start = WallTime.plus(request.start(), hour * 3600.0);
+      Moment start = request.start().plusHours(hour);
       double assembly = Limits.at(request, start).assembly().totalSecond();
-      LocalDateTime tight = WallTime.plus(start, Numeric.ceil(assembly));
-      OptionalDouble clamped = Moments.clampSeconds(request, tight);
+      Moment tight = start.plusSeconds(Numeric.ceil(assembly));
+      OptionalDouble clamped = Milestones.clampSeconds(request, tight);
       double seconds = clamped.orElse(86_400) + assembly;
       if (Warmth.coldestCelsius(request.climate(), start, seconds) >= minimumCelsius) {
         return hour;
@@ -152,8 +151,8 @@ final class Gates {
     Note remedy =
         caul > clamps.caulDepthMetre()
             ? Note.of(
-                "Borrow clamps, or put a straight caul at least {0} deep between clamps and work, so"
-                    + " that each clamp's fan of pressure is wider.",
+                "Borrow clamps, or put a straight caul at least {0} deep between clamps and work,"
+                    + " so that each clamp's fan of pressure is wider.",
                 Quantity.of(caul, Unit.METRE))
             : Note.of("Borrow clamps, or join shorter parts.");
     return new Refusal(

@@ -49,7 +49,7 @@ public final class GlueUp {
     }
     List<Task> tasks = tasks(request, rows, request.pace().people());
     Optional<List<Batch>> batches = new Batches(request, tasks).best();
-    Optional<Moments> moments = batches.flatMap(found -> Moments.of(request, found));
+    Optional<Milestones> moments = batches.flatMap(found -> Milestones.of(request, found));
     if (moments.isEmpty()) {
       return Answer.refuse(List.of(Gates.unplanned(request, tasks)));
     }
@@ -65,7 +65,7 @@ public final class GlueUp {
       Pressure pressure,
       List<Row> rows,
       List<Batch> batches,
-      Moments moments) {
+      Milestones moments) {
     return new GlueUpSchedule(
         GlueNeed.of(request.joints(), request.adhesive()),
         Limits.at(request, request.start()).assembly(),

@@ -2,7 +2,7 @@ package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 
 /**
@@ -23,7 +23,7 @@ public record GlueUpRequest(
     Wood wood,
     Clamps clamps,
     Climate climate,
-    LocalDateTime start,
+    Moment start,
     Pace pace) {
   /** How clamps reach the joints of one group. */
   public enum Arrangement {

@@ -1,6 +1,6 @@
 package benchlore.schedules.glueup;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 
 /**
@@ -22,10 +22,10 @@ public record GlueUpSchedule(
     Pressure pressure,
     List<Row> rows,
     List<Batch> batches,
-    Moment clampsOff,
-    Moment handle,
-    Moment machine,
-    Moment fullLoad) {
+    Milestone clampsOff,
+    Milestone handle,
+    Milestone machine,
+    Milestone fullLoad) {
   /**
    * Adhesive to have at hand.
    *
@@ -144,11 +144,11 @@ public record GlueUpSchedule(
       Order order,
       int clamps,
       double massKilogram,
-      LocalDateTime start,
+      Moment start,
       double spreadSecond,
       double closeSecond,
-      LocalDateTime tight,
-      LocalDateTime clampsOff) {
+      Moment tight,
+      Moment clampsOff) {
     /** Copies the list. */
     public Batch {
       shares = List.copyOf(shares);
@@ -161,7 +161,7 @@ public record GlueUpSchedule(
    * @param at wall-clock time
    * @param afterSecond seconds since the request's start
    */
-  public record Moment(LocalDateTime at, double afterSecond) {}
+  public record Milestone(Moment at, double afterSecond) {}
 
   /** Copies the lists. */
   public GlueUpSchedule {

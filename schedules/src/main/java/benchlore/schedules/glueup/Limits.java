@@ -4,7 +4,7 @@ import benchlore.schedules.answer.Datum;
 import benchlore.schedules.glueup.GlueUpSchedule.Assembly;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.room.EquivalentAge.Rate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 
 /**
  * How long a batch begun at a given moment may take: the label's shortest times on the room's
@@ -15,7 +15,7 @@ import java.time.LocalDateTime;
  */
 record Limits(Assembly assembly, double potSecond) {
   /** The limits for a batch whose first spread is at {@code start}. */
-  static Limits at(GlueUpRequest request, LocalDateTime start) {
+  static Limits at(GlueUpRequest request, Moment start) {
     AdhesiveData adhesive = request.adhesive();
     Rate rate = Rates.open(adhesive, request.wood());
     double wait = 0;
@@ -47,8 +47,7 @@ record Limits(Assembly assembly, double potSecond) {
                     Practice.CLOSED_TO_OPEN.from()));
   }
 
-  private static double seconds(
-      GlueUpRequest request, LocalDateTime start, double label, Rate rate) {
+  private static double seconds(GlueUpRequest request, Moment start, double label, Rate rate) {
     return EquivalentAge.secondsUntil(request.climate(), start, label, rate).orElse(label);
   }
 }

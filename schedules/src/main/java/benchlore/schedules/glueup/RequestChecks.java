@@ -28,7 +28,7 @@ final class RequestChecks {
     found.wood(request.wood());
     found.clamps(request.clamps(), ClampRows.needed(request.adhesive()));
     found.pace(request.pace());
-    int year = request.start().getYear();
+    int year = request.start().date().year();
     found.checks.require(
         year >= 1900 && year <= 2999, "start", "The start is out of range.", "Give a real date.");
     return found.checks.refusals();

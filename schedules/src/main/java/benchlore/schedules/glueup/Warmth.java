@@ -1,9 +1,8 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 
 /** The coldest and warmest air over a stretch of time, looked at every ten minutes. */
 final class Warmth {
@@ -13,13 +12,13 @@ final class Warmth {
   private Warmth() {}
 
   /** Lowest temperature from a moment on for so long; beyond a usual day it repeats. */
-  static double coldestCelsius(Climate climate, LocalDateTime from, double seconds) {
+  static double coldestCelsius(Climate climate, Moment from, double seconds) {
     double stretch = Math.min(seconds, climate.secondsUntilUsual(from) + DAY_SECOND);
     double coldest = climate.at(from).celsius();
     for (int at = STEP_SECOND; at < stretch; at += STEP_SECOND) {
       coldest = Math.min(coldest, climate.at(from, at).celsius());
     }
-    LocalDateTime end = WallTime.plus(from, Numeric.ceil(stretch));
+    Moment end = from.plusSeconds(Numeric.ceil(stretch));
     return Math.min(coldest, climate.at(end).celsius());
   }
 }

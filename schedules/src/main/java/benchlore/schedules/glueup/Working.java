@@ -12,7 +12,6 @@ import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -225,7 +224,7 @@ final class Working {
   }
 
   private void inClamps(String name, Batch batch) {
-    double clamped = WallTime.seconds(batch.tight(), batch.clampsOff());
+    double clamped = batch.tight().secondsUntil(batch.clampsOff());
     List<Figure> air = air();
     air.add(high("clamp time", adhesive.clampTime()));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
@@ -244,7 +243,7 @@ final class Working {
             adhesive.waterBased()
                 ? "age(t) = wait for glue water to spread: 7 d at 20, 4 d at 50, 1 d at 70 deg C"
                 : "age(t) = wait, by the setting rate",
-            List.of(high("wait", Moments.machineLabel(adhesive))),
+            List.of(high("wait", Milestones.machineLabel(adhesive))),
             adhesive.waterBased() ? Rates.DIFFUSION : MATURITY);
     line("full load after", schedule.fullLoad().afterSecond(), Unit.SECOND)
         .add(

@@ -13,7 +13,6 @@ import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatSchedule;
 import benchlore.schedules.coating.CoatSessions;
 import benchlore.schedules.coating.CoatStep;
@@ -28,10 +27,10 @@ import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.trade.SprayGun;
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,8 +62,8 @@ final class CoatSteps {
   private final PlanRequest request;
   private final Draft draft;
   private final double area;
-  private final long coatSeconds;
-  private final long scuffSeconds;
+  private final Duration coatTime;
+  private final Duration scuffTime;
 
   CoatSteps(PlanRequest request, Draft draft) {
     this.request = request;
@@ -75,19 +74,19 @@ final class CoatSteps {
     }
     this.area = total;
     double pace = PlanRules.pace(request.coats().method()).high();
-    this.coatSeconds = Diary.whole(pace * area + PlanRules.AROUND_A_COAT.high());
-    this.scuffSeconds = Diary.whole(PlanRules.SCUFF_PACE.high() * area);
+    this.coatTime =
+        Duration.ofSeconds(pace * area + PlanRules.AROUND_A_COAT.high()).upToFiveMinutes();
+    this.scuffTime = Duration.ofSeconds(PlanRules.SCUFF_PACE.high() * area).upToFiveMinutes();
   }
 
   Optional<Coated> add() {
-    double session = (double) coatSeconds + scuffSeconds;
+    double session = coatTime.seconds() + scuffTime.seconds();
     if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
       return Optional.empty();
     }
-    List<LocalDateTime> laid = laid();
-    LocalDateTime from = request.progress().notBefore(draft.ready());
-    LocalDateTime first =
-        laid.isEmpty() ? Coating.firstMoment(coating(from)).orElse(from) : laid.get(0);
+    List<Moment> laid = laid();
+    Moment from = request.progress().notBefore(draft.ready());
+    Moment first = laid.isEmpty() ? Coating.firstMoment(coating(from)).orElse(from) : laid.get(0);
     Answer<CoatSchedule> answer = Coating.plan(coating(first));
     if (answer instanceof Answer.Refused<CoatSchedule> refused) {
       draft.refuse(refused.reasons());
@@ -131,19 +130,22 @@ final class CoatSteps {
             "coat-" + coat.number(),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
-            when("coat-" + coat.number(), coat.start(), WallTime.plus(coat.start(), coatSeconds)),
+            when(
+                "coat-" + coat.number(),
+                coat.start(),
+                coat.start().plusSeconds(coatTime.seconds())),
             notes(coats, coat, air),
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
     if (i > 0) {
-      LocalDateTime due = window(coats.coats().get(i - 1)).opens();
+      Moment due = window(coats.coats().get(i - 1)).opens();
       double early = Draft.early(coat.start(), due);
       if (early > 0) {
         draft.warn("coat-" + coat.number(), Early.work(early));
       }
     }
-    draft.readyFrom(WallTime.plus(coat.start(), coatSeconds));
+    draft.readyFrom(coat.start().plusSeconds(coatTime.seconds()));
   }
 
   /**
@@ -173,7 +175,7 @@ final class CoatSteps {
   }
 
   private Step scuff(CoatStep coat) {
-    LocalDateTime start = WallTime.plus(coat.start(), -scuffSeconds);
+    Moment start = coat.start().plusSeconds(-scuffTime.seconds());
     String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
     return new Step(
         "scuff-" + coat.number(),
@@ -206,7 +208,7 @@ final class CoatSteps {
                   notes.add(
                       Note.of(
                           capital(stage.words()) + " {0} after it goes on.",
-                          Quantity.of((double) time.planned().getSeconds(), Unit.SECOND))));
+                          Quantity.of(time.planned().seconds(), Unit.SECOND))));
     }
     air.ifPresent(a -> notes.addAll(airNotes(a.value())));
     return notes;
@@ -230,16 +232,12 @@ final class CoatSteps {
   }
 
   private Step.Window window(CoatStep before) {
-    LocalDateTime opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
+    Moment opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
     return new Step.Window(opens, before.drying().moment(Stage.RECOAT_CLOSES));
   }
 
-  private CoatingRequest coating(LocalDateTime start) {
-    CoatSessions sessions =
-        new CoatSessions(
-            request.shop().week(),
-            Duration.ofSeconds(scuffSeconds),
-            Duration.ofSeconds(coatSeconds));
+  private CoatingRequest coating(Moment start) {
+    CoatSessions sessions = new CoatSessions(request.shop().week(), scuffTime, coatTime);
     double edges = 0;
     double faces = 0;
     for (Part part : request.parts()) {
@@ -262,24 +260,24 @@ final class CoatSteps {
   }
 
   /** When the coats went on that are done. */
-  private List<LocalDateTime> laid() {
-    List<LocalDateTime> laid = new ArrayList<>();
-    for (Slot slot : request.progress().run("coat-")) {
+  private List<Moment> laid() {
+    List<Moment> laid = new ArrayList<>();
+    for (Interval slot : request.progress().run("coat-")) {
       laid.add(slot.start());
     }
     return laid;
   }
 
   private CoatingRequest.Laid laidSoFar() {
-    List<LocalDateTime> laid = laid();
+    List<Moment> laid = laid();
     boolean scuffed = !request.progress().slots("scuff-" + (laid.size() + 1)).isEmpty();
     return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
   }
 
   /** When this step was done, or when it is planned. */
-  private List<Slot> when(String step, LocalDateTime start, LocalDateTime end) {
-    List<Slot> done = request.progress().slots(step);
-    return done.isEmpty() ? List.of(new Slot(start, end)) : done;
+  private List<Interval> when(String step, Moment start, Moment end) {
+    List<Interval> done = request.progress().slots(step);
+    return done.isEmpty() ? List.of(new Interval(start, end)) : done;
   }
 
   private Optional<Answer<AirSchedule>> air(CoatSchedule coats) {
@@ -313,7 +311,7 @@ final class CoatSteps {
       return answer;
     }
     boolean formaldehyde = request.materials().finish().family() == FinishFamily.CATALYSED_LACQUER;
-    AirSchedule air = given.value().afterWork((double) coatSeconds);
+    AirSchedule air = given.value().afterWork(coatTime.seconds());
     AirSchedule told = formaldehyde ? air.withoutReEntry() : air;
     List<Line> working = new ArrayList<>();
     for (Line line : given.working()) {

@@ -4,7 +4,6 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.CoatSchedule;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.coating.Stage;
@@ -12,7 +11,8 @@ import benchlore.schedules.sanding.RubOut;
 import benchlore.schedules.sanding.RubOutRequest;
 import benchlore.schedules.sanding.RubOutSchedule;
 import benchlore.schedules.sanding.RubbedSheen;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,11 +21,11 @@ final class CureSteps {
   private CureSteps() {}
 
   static void add(PlanRequest request, Draft draft, CoatSchedule coats) {
-    LocalDateTime last = coats.last().start();
-    LocalDateTime use = coats.moment(Stage.LIGHT_USE).orElse(last);
-    LocalDateTime stack = coats.moment(Stage.STACK).orElse(use);
-    LocalDateTime fit = stack.isAfter(use) ? stack : use;
-    LocalDateTime cured = coats.moment(Stage.FULL_CURE).orElse(fit);
+    Moment last = coats.last().start();
+    Moment use = coats.moment(Stage.LIGHT_USE).orElse(last);
+    Moment stack = coats.moment(Stage.STACK).orElse(use);
+    Moment fit = stack.orLater(use);
+    Moment cured = coats.moment(Stage.FULL_CURE).orElse(fit);
     wait(draft, "dry", "Let the last coat dry before it is handled much", draft.ready(), fit);
     draft.readyFrom(coats.rubOut() && cured.isAfter(fit) ? cured : fit);
     if (coats.rubOut()) {
@@ -34,17 +34,16 @@ final class CureSteps {
     }
     install(request, draft);
     if (!coats.rubOut()) {
-      LocalDateTime from = draft.ready().isBefore(cured) ? draft.ready() : cured;
+      Moment from = draft.ready().isBefore(cured) ? draft.ready() : cured;
       wait(draft, "cure", "Full cure: no water, no wax, nothing left standing on it", from, cured);
     }
   }
 
-  private static void wait(
-      Draft draft, String id, String title, LocalDateTime from, LocalDateTime until) {
+  private static void wait(Draft draft, String id, String title, Moment from, Moment until) {
     if (!until.isAfter(from)) {
       return;
     }
-    draft.add(Step.waiting(id, title, new Slot(from, until), List.of()));
+    draft.add(Step.waiting(id, title, new Interval(from, until), List.of()));
   }
 
   private static void install(PlanRequest request, Draft draft) {
@@ -52,7 +51,8 @@ final class CureSteps {
     for (Part part : request.parts()) {
       count = count + part.count();
     }
-    List<Slot> slots = draft.book("install", "fitting the parts", PlanRules.INSTALL.high() * count);
+    List<Interval> slots =
+        draft.book("install", "fitting the parts", PlanRules.INSTALL.high() * count);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
@@ -87,7 +87,7 @@ final class CureSteps {
       return;
     }
     Answer.Given<RubOutSchedule> given = (Answer.Given<RubOutSchedule>) answer;
-    List<Slot> slots = draft.book("rub-out", "rubbing out", given.value().seconds());
+    List<Interval> slots = draft.book("rub-out", "rubbing out", given.value().seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

@@ -2,10 +2,10 @@ package benchlore.schedules.plan;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.calendar.ShopWeek;
-import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Bookings;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,28 +15,28 @@ import java.util.Optional;
  * which the next step may start. Made and used in one call of {@link Plan#plan}.
  */
 final class Draft {
-  private final Diary diary;
+  private final Bookings bookings;
   private final List<Step> steps = new ArrayList<>();
   private final List<Purchase> shopping = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
   private final List<String> warned = new ArrayList<>();
   private final List<Caution> warnings = new ArrayList<>();
   private final Progress progress;
-  private LocalDateTime ready;
+  private Moment ready;
 
-  Draft(ShopWeek week, LocalDateTime start, Progress progress) {
-    this.diary = new Diary(week);
+  Draft(ShopWeek week, Moment start, Progress progress) {
+    this.bookings = new Bookings(week);
     this.progress = progress;
     this.ready = start;
   }
 
-  LocalDateTime ready() {
+  Moment ready() {
     return ready;
   }
 
   /** Nothing later starts before this moment. */
-  void readyFrom(LocalDateTime moment) {
-    ready = moment.isAfter(ready) ? moment : ready;
+  void readyFrom(Moment moment) {
+    ready = ready.orLater(moment);
   }
 
   void add(Step step) {
@@ -44,8 +44,8 @@ final class Draft {
   }
 
   /** Seconds a moment lies before another; 0 if it does not. */
-  static double early(LocalDateTime moment, LocalDateTime due) {
-    return Math.max(0, WallTime.seconds(moment, due));
+  static double early(Moment moment, Moment due) {
+    return Math.max(0, moment.secondsUntil(due));
   }
 
   /** Adds a caution to the step of this id, laid already or yet to be. */
@@ -84,7 +84,7 @@ final class Draft {
       }
       ordered.add(told);
     }
-    ordered.sort((a, b) -> WallTime.compare(a.start(), b.start()));
+    ordered.sort((a, b) -> a.start().compareTo(b.start()));
     return ordered;
   }
 
@@ -96,8 +96,8 @@ final class Draft {
    * @param what the work in a few words, for a refusal
    * @return the pieces; empty, with a refusal noted, if the calendar does not hold it
    */
-  List<Slot> book(String step, String what, double seconds) {
-    List<Slot> done = progress.slots(step);
+  List<Interval> book(String step, String what, double seconds) {
+    List<Interval> done = progress.slots(step);
     if (!done.isEmpty()) {
       double early = early(done.get(0).start(), ready);
       if (early > 0) {
@@ -106,19 +106,19 @@ final class Draft {
       readyFrom(done.get(done.size() - 1).end());
       return done;
     }
-    List<Slot> slots = diary.pieces(progress.notBefore(ready), seconds);
+    List<Interval> slots = bookings.pieces(progress.notBefore(ready), seconds);
     if (slots.isEmpty()) {
       noHours(what);
       return slots;
     }
-    slots.forEach(diary::take);
+    slots.forEach(bookings::take);
     readyFrom(slots.get(slots.size() - 1).end());
     return slots;
   }
 
   /** The first free stretch from a moment on that holds this without a break; not yet booked. */
-  Optional<Slot> unbroken(String what, LocalDateTime from, double seconds) {
-    Optional<Slot> slot = diary.unbroken(progress.notBefore(from), seconds);
+  Optional<Interval> unbroken(String what, Moment from, double seconds) {
+    Optional<Interval> slot = bookings.unbroken(progress.notBefore(from), seconds);
     if (slot.isEmpty()) {
       noHours(what);
     }
@@ -126,8 +126,8 @@ final class Draft {
   }
 
   /** Books a stretch found before. */
-  void take(Slot slot) {
-    diary.take(slot);
+  void take(Interval slot) {
+    bookings.take(slot);
   }
 
   private void noHours(String what) {

@@ -7,7 +7,7 @@ import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.time.Interval;
 import benchlore.schedules.wood.Film;
 import benchlore.schedules.wood.FitRequest;
 import benchlore.schedules.wood.FitSchedule;
@@ -43,7 +43,7 @@ final class FitSteps {
         return;
       }
     }
-    List<Slot> slots = draft.book("dry-fit", "the dry fit", PlanRules.FIT.high() * count);
+    List<Interval> slots = draft.book("dry-fit", "the dry fit", PlanRules.FIT.high() * count);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

@@ -1,18 +1,19 @@
 package benchlore.schedules.plan;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.time.Interval;
 
 /**
- * One glue-up booked in the diary.
+ * One glue-up booked in the shop's hours.
  *
  * @param label what is glued
  * @param work when
  * @param unclamp when the clamps come off
  * @param answer the engine's schedule for it; its first batch is this session
  */
-record GlueSession(String label, Slot work, Slot unclamp, Answer.Given<GlueUpSchedule> answer) {
+record GlueSession(
+    String label, Interval work, Interval unclamp, Answer.Given<GlueUpSchedule> answer) {
   GlueUpSchedule.Batch batch() {
     return answer.value().batches().get(0);
   }

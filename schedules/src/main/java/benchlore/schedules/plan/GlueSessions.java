@@ -2,13 +2,12 @@ package benchlore.schedules.plan;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.glueup.GlueUpSchedule;
-import benchlore.schedules.numeric.WallTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.wood.WoodData;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,14 +23,14 @@ final class GlueSessions {
    * @param until when they are off
    * @param count how many
    */
-  private record Busy(LocalDateTime until, int count) {}
+  private record Busy(Moment until, int count) {}
 
   private final PlanRequest request;
   private final Draft draft;
   private final List<Busy> busy = new ArrayList<>();
-  private final List<Slot> glued;
-  private final List<Slot> unclamped;
-  private LocalDateTime machine;
+  private final List<Interval> glued;
+  private final List<Interval> unclamped;
+  private Moment machine;
   private double cubicMetre;
 
   GlueSessions(PlanRequest request, Draft draft) {
@@ -43,7 +42,7 @@ final class GlueSessions {
   }
 
   /** From when every joint may be machined. */
-  LocalDateTime machineFrom() {
+  Moment machineFrom() {
     return machine;
   }
 
@@ -76,19 +75,20 @@ final class GlueSessions {
     if (!glued.isEmpty()) {
       return asDone(part, name, joints, stage);
     }
-    LocalDateTime from = draft.ready();
-    LocalDateTime latest = WallTime.plus(from, PlanRules.GLUE_DAYS * 86_400.0);
+    Moment from = draft.ready();
+    Moment latest = from.plusDays(PlanRules.GLUE_DAYS);
     List<Refusal> reasons = List.of();
     while (from.isBefore(latest)) {
-      Optional<Slot> slot = draft.unbroken("a glue-up", from, PlanRules.AROUND_A_GLUE_UP.high());
+      Optional<Interval> slot =
+          draft.unbroken("a glue-up", from, PlanRules.AROUND_A_GLUE_UP.high());
       if (slot.isEmpty()) {
         return Optional.empty();
       }
-      LocalDateTime start = slot.get().start();
+      Moment start = slot.get().start();
       Answer<GlueUpSchedule> answer =
           GlueUp.plan(question(part, name, joints, start, freeClamps(start)));
       if (answer instanceof Answer.Given<GlueUpSchedule> given) {
-        Optional<Slot> work = work(given.value(), start);
+        Optional<Interval> work = work(given.value(), start);
         if (work.isPresent()) {
           boolean whole = given.value().batches().size() == 1 && stage == 1;
           return book(whole ? name : name + ", stage " + stage, work.get(), given);
@@ -97,7 +97,7 @@ final class GlueSessions {
       } else {
         reasons = ((Answer.Refused<GlueUpSchedule>) answer).reasons();
       }
-      from = WallTime.plus(start, 3600);
+      from = start.plusHours(1);
     }
     draft.refuse(reasons);
     return Optional.empty();
@@ -108,7 +108,7 @@ final class GlueSessions {
    * enough, or it would not be done.
    */
   private Optional<GlueSession> asDone(Part part, String name, int joints, int stage) {
-    Slot work = glued.remove(0);
+    Interval work = glued.remove(0);
     Answer<GlueUpSchedule> answer =
         GlueUp.plan(question(part, name, joints, work.start(), request.shop().clamps().count()));
     if (answer instanceof Answer.Given<GlueUpSchedule> given) {
@@ -120,26 +120,27 @@ final class GlueSessions {
   }
 
   /** When the clamps come off: when they did, or the first free moment after the clamp time. */
-  private Optional<Slot> off(GlueUpSchedule.Batch batch) {
+  private Optional<Interval> off(GlueUpSchedule.Batch batch) {
     return unclamped.isEmpty()
         ? draft.unbroken("taking clamps off", batch.clampsOff(), PlanRules.UNCLAMP.high())
         : Optional.of(unclamped.remove(0));
   }
 
   /** The stretch from this start on, if it is free as long as the work takes. */
-  private Optional<Slot> work(GlueUpSchedule schedule, LocalDateTime start) {
+  private Optional<Interval> work(GlueUpSchedule schedule, Moment start) {
     GlueUpSchedule.Batch first = schedule.batches().get(0);
     double seconds = first.spreadSecond() + first.closeSecond();
-    Optional<Slot> slot =
+    Optional<Interval> slot =
         draft.unbroken("a glue-up", start, seconds + PlanRules.AROUND_A_GLUE_UP.high());
     return slot.filter(found -> found.start().equals(start));
   }
 
-  private Optional<GlueSession> book(String label, Slot work, Answer.Given<GlueUpSchedule> given) {
+  private Optional<GlueSession> book(
+      String label, Interval work, Answer.Given<GlueUpSchedule> given) {
     draft.take(work);
     draft.readyFrom(work.end());
     GlueUpSchedule.Batch batch = given.value().batches().get(0);
-    Optional<Slot> off = off(batch);
+    Optional<Interval> off = off(batch);
     if (off.isEmpty()) {
       return Optional.empty();
     }
@@ -147,12 +148,11 @@ final class GlueSessions {
     busy.add(new Busy(off.get().end(), batch.clamps()));
     double density = request.materials().adhesive().density().mid();
     cubicMetre = batch.massKilogram() / density + cubicMetre;
-    machine = later(machine, later(given.value().machine().at(), off.get().end()));
+    machine = machine.orLater(given.value().machine().at().orLater(off.get().end()));
     return Optional.of(new GlueSession(label, work, off.get(), given));
   }
 
-  private GlueUpRequest question(
-      Part part, String name, int joints, LocalDateTime start, int clamps) {
+  private GlueUpRequest question(Part part, String name, int joints, Moment start, int clamps) {
     WoodData wood = request.materials().wood();
     double moist = 1 + request.moisturePercent() / 100;
     double density = wood.specificGravity().low() * 1000 * moist;
@@ -180,7 +180,7 @@ final class GlueSessions {
         GlueUpRequest.Pace.usual(request.shop().people()));
   }
 
-  private int freeClamps(LocalDateTime moment) {
+  private int freeClamps(Moment moment) {
     int free = request.shop().clamps().count();
     for (Busy used : busy) {
       free = used.until().isAfter(moment) ? free - used.count() : free;
@@ -194,9 +194,5 @@ final class GlueSessions {
             "shop.week",
             "No stretch of shop hours is long enough to close the glue-up of " + name + ".",
             "Glue it in stages on a longer day, or get a second pair of hands."));
-  }
-
-  private static LocalDateTime later(LocalDateTime a, LocalDateTime b) {
-    return a.isAfter(b) ? a : b;
   }
 }

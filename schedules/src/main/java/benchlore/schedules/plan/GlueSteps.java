@@ -3,9 +3,9 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.glueup.GlueUpSchedule;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +48,7 @@ final class GlueSteps {
   }
 
   private void prepare(int joints) {
-    List<Slot> slots = draft.book("dry-clamp", "dry clamping", PlanRules.JOINT.high() * joints);
+    List<Interval> slots = draft.book("dry-clamp", "dry clamping", PlanRules.JOINT.high() * joints);
     if (slots.isEmpty()) {
       return;
     }
@@ -71,12 +71,7 @@ final class GlueSteps {
     List<GlueSession> day = new ArrayList<>();
     for (GlueSession session : sessions.of(part)) {
       boolean sameDay =
-          day.isEmpty()
-              || day.get(0)
-                  .work()
-                  .start()
-                  .toLocalDate()
-                  .equals(session.work().start().toLocalDate());
+          day.isEmpty() || day.get(0).work().start().date().equals(session.work().start().date());
       if (!sameDay) {
         flush(part, day);
         day = new ArrayList<>();
@@ -93,7 +88,7 @@ final class GlueSteps {
     GlueSession first = day.get(0);
     double early = 0;
     for (GlueSession session : day) {
-      LocalDateTime due = session.batch().clampsOff();
+      Moment due = session.batch().clampsOff();
       early = Math.max(early, Draft.early(session.unclamp().start(), due));
     }
     if (early > 0) {
@@ -121,8 +116,8 @@ final class GlueSteps {
             Optional.of(new Step.Window(first.batch().clampsOff(), Optional.empty()))));
   }
 
-  private static List<Slot> slots(List<GlueSession> day, boolean work) {
-    List<Slot> slots = new ArrayList<>();
+  private static List<Interval> slots(List<GlueSession> day, boolean work) {
+    List<Interval> slots = new ArrayList<>();
     for (GlueSession session : day) {
       slots.add(work ? session.work() : session.unclamp());
     }
@@ -166,14 +161,14 @@ final class GlueSteps {
   }
 
   private void finish() {
-    LocalDateTime machine = sessions.machineFrom();
-    LocalDateTime from = draft.ready();
+    Moment machine = sessions.machineFrom();
+    Moment from = draft.ready();
     draft.add(
         new Step(
             "wait-joints",
             "Let the joints settle before machining",
             Step.Kind.WAIT,
-            List.of(new Slot(from, machine.isAfter(from) ? machine : from)),
+            List.of(new Interval(from, from.orLater(machine))),
             List.of(
                 Note.of(
                     "Glue water swells the wood at a joint. Planed flat now, the joint sinks later"

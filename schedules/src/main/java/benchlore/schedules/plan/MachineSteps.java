@@ -2,7 +2,7 @@ package benchlore.schedules.plan;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Note;
-import benchlore.schedules.calendar.Slot;
+import benchlore.schedules.time.Interval;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,7 +27,7 @@ final class MachineSteps {
     if (seconds <= 0) {
       return;
     }
-    List<Slot> slots = draft.book("machine", "machining", seconds);
+    List<Interval> slots = draft.book("machine", "machining", seconds);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

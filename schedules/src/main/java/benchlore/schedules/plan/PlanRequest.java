@@ -1,7 +1,7 @@
 package benchlore.schedules.plan;
 
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.wood.Seasons;
-import java.time.LocalDateTime;
 import java.util.List;
 
 /**
@@ -18,7 +18,7 @@ import java.util.List;
  * @param progress what is done already
  */
 public record PlanRequest(
-    LocalDateTime start,
+    Moment start,
     List<Part> parts,
     Materials materials,
     CoatChoice coats,
@@ -40,7 +40,7 @@ public record PlanRequest(
 
   /** A project not begun. */
   public PlanRequest(
-      LocalDateTime start,
+      Moment start,
       List<Part> parts,
       Materials materials,
       CoatChoice coats,

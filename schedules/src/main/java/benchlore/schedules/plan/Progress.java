@@ -1,7 +1,7 @@
 package benchlore.schedules.plan;
 
-import benchlore.schedules.calendar.Slot;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +15,7 @@ import java.util.Optional;
  *     begins
  * @param done what is done
  */
-public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
+public record Progress(Optional<Moment> resume, List<Done> done) {
   /** Nothing is done. */
   public static final Progress NONE = new Progress(Optional.empty(), List.of());
 
@@ -25,7 +25,7 @@ public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
    * @param step its id, such as "coat-2"
    * @param slots when it was done, in order; a slot for each blank of a glue-up; not empty
    */
-  public record Done(String step, List<Slot> slots) {
+  public record Done(String step, List<Interval> slots) {
     /** Copies the list; refuses a step without a name or time. */
     public Done {
       slots = List.copyOf(slots);
@@ -44,7 +44,7 @@ public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
   }
 
   /** When a step was done; empty if it is not. */
-  List<Slot> slots(String step) {
+  List<Interval> slots(String step) {
     for (Done one : done) {
       if (one.step().equals(step)) {
         return one.slots();
@@ -54,10 +54,10 @@ public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
   }
 
   /** The times of numbered steps that are done, from number 1 on without a gap, one list. */
-  List<Slot> run(String prefix) {
-    List<Slot> run = new ArrayList<>();
+  List<Interval> run(String prefix) {
+    List<Interval> run = new ArrayList<>();
     int number = 1;
-    List<Slot> slots = slots(prefix + number);
+    List<Interval> slots = slots(prefix + number);
     while (!slots.isEmpty()) {
       run.addAll(slots);
       number++;
@@ -67,7 +67,7 @@ public record Progress(Optional<LocalDateTime> resume, List<Done> done) {
   }
 
   /** The moment, or the one work is taken up at if that is later. */
-  LocalDateTime notBefore(LocalDateTime moment) {
+  Moment notBefore(Moment moment) {
     return resume.isPresent() && resume.get().isAfter(moment) ? resume.get() : moment;
   }
 }

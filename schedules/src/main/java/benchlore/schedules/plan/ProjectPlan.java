@@ -2,7 +2,7 @@ package benchlore.schedules.plan;
 
 import benchlore.schedules.air.AirSchedule;
 import benchlore.schedules.coating.CoatSchedule;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,24 +26,24 @@ public record ProjectPlan(
   }
 
   /** The first moment of work. */
-  public LocalDateTime start() {
+  public Moment start() {
     return steps.get(0).start();
   }
 
   /** When the last step is done. */
-  public LocalDateTime end() {
-    LocalDateTime end = steps.get(0).end();
+  public Moment end() {
+    Moment end = steps.get(0).end();
     for (Step step : steps) {
-      end = step.end().isAfter(end) ? step.end() : end;
+      end = end.orLater(step.end());
     }
     return end;
   }
 
   /** Hands-on seconds of all steps. */
-  public long workSeconds() {
-    long seconds = 0;
+  public double workSeconds() {
+    double seconds = 0;
     for (Step step : steps) {
-      seconds = seconds + step.workSeconds();
+      seconds = step.workSeconds() + seconds;
     }
     return seconds;
   }

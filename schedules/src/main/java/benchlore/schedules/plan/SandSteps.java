@@ -9,7 +9,6 @@ import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.sanding.GrainRaising;
@@ -19,6 +18,7 @@ import benchlore.schedules.sanding.SandingPass;
 import benchlore.schedules.sanding.SandingRequest;
 import benchlore.schedules.sanding.SandingSchedule;
 import benchlore.schedules.sanding.SurfaceWanted;
+import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,7 +53,7 @@ final class SandSteps {
     if (draft.refused()) {
       return;
     }
-    List<Slot> slots = draft.book("sand", "sanding", seconds - between - surface.seconds());
+    List<Interval> slots = draft.book("sand", "sanding", seconds - between - surface.seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

@@ -2,10 +2,10 @@ package benchlore.schedules.plan;
 
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.RoomAir;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.SandingShop;
+import benchlore.schedules.time.ShopWeek;
 import java.util.List;
 
 /**

@@ -3,9 +3,8 @@ package benchlore.schedules.plan;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
-import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +25,7 @@ public record Step(
     String id,
     String title,
     Kind kind,
-    List<Slot> slots,
+    List<Interval> slots,
     List<Note> notes,
     List<Caution> cautions,
     List<Line> working,
@@ -45,7 +44,7 @@ public record Step(
    * @param opens earliest
    * @param closes latest without extra work; empty if there is none
    */
-  public record Window(LocalDateTime opens, Optional<LocalDateTime> closes) {}
+  public record Window(Moment opens, Optional<Moment> closes) {}
 
   /** Copies the lists; refuses nulls and a step without time. */
   public Step {
@@ -70,28 +69,28 @@ public record Step(
   }
 
   /** A wait of one stretch, nothing to do in it. */
-  static Step waiting(String id, String title, Slot slot, List<Line> working) {
+  static Step waiting(String id, String title, Interval slot, List<Line> working) {
     return new Step(
         id, title, Kind.WAIT, List.of(slot), List.of(), List.of(), working, Optional.empty());
   }
 
   /** When it begins. */
-  public LocalDateTime start() {
+  public Moment start() {
     return slots.get(0).start();
   }
 
   /** When it is done. */
-  public LocalDateTime end() {
+  public Moment end() {
     return slots.get(slots.size() - 1).end();
   }
 
   /** Its stretches: slots that follow each other without a pause are one. */
-  public List<Slot> stretches() {
-    List<Slot> stretches = new ArrayList<>();
-    for (Slot slot : slots) {
+  public List<Interval> stretches() {
+    List<Interval> stretches = new ArrayList<>();
+    for (Interval slot : slots) {
       int last = stretches.size() - 1;
-      if (last >= 0 && WallTime.compare(stretches.get(last).end(), slot.start()) == 0) {
-        stretches.set(last, new Slot(stretches.get(last).start(), slot.end()));
+      if (last >= 0 && stretches.get(last).end().compareTo(slot.start()) == 0) {
+        stretches.set(last, new Interval(stretches.get(last).start(), slot.end()));
       } else {
         stretches.add(slot);
       }
@@ -100,10 +99,10 @@ public record Step(
   }
 
   /** Hands-on seconds; 0 for a wait. */
-  public long workSeconds() {
-    long seconds = 0;
-    for (Slot slot : slots) {
-      seconds = seconds + slot.seconds();
+  public double workSeconds() {
+    double seconds = 0;
+    for (Interval slot : slots) {
+      seconds = slot.seconds() + seconds;
     }
     return kind == Kind.WORK ? seconds : 0;
   }

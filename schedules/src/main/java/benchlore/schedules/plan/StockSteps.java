@@ -4,14 +4,13 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.wood.Air;
 import benchlore.schedules.wood.FitRequest;
 import benchlore.schedules.wood.FitSchedule;
 import benchlore.schedules.wood.Wood;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,13 +29,13 @@ final class StockSteps {
     Answer<FitSchedule> answer = Wood.plan(fit(request, thickest));
     if (answer instanceof Answer.Given<FitSchedule> given) {
       FitSchedule.Settling settling = given.value().settling();
-      LocalDateTime end = WallTime.plus(draft.ready(), Math.ceil(settling.highSecond()));
+      Moment end = draft.ready().plusSeconds(Math.ceil(settling.highSecond()));
       draft.add(
           new Step(
               "settle",
               "Let the boards settle in the shop",
               Step.Kind.WAIT,
-              List.of(new Slot(draft.ready(), end)),
+              List.of(new Interval(draft.ready(), end)),
               List.of(
                   Note.of(
                       "Stack them on stickers with air all round for {0} to {1}, until two meter"

@@ -8,12 +8,11 @@ import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.Slot;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.sanding.GrainRaising;
 import benchlore.schedules.sanding.PoreFilling;
 import benchlore.schedules.sanding.SandingExtras;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -117,7 +116,7 @@ final class SurfaceSteps {
   private record Work(String id, String title, double seconds, List<Caution> cautions) {}
 
   private void work(Work work, Note... notes) {
-    List<Slot> slots = draft.book(work.id(), work.title(), work.seconds());
+    List<Interval> slots = draft.book(work.id(), work.title(), work.seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
@@ -133,15 +132,15 @@ final class SurfaceSteps {
   }
 
   private void wait(String id, String title, Datum dries) {
-    LocalDateTime from = draft.ready();
-    LocalDateTime until = WallTime.plus(from, Math.ceil(dries.high()));
+    Moment from = draft.ready();
+    Moment until = from.plusSeconds(Math.ceil(dries.high()));
     Line line =
         new Line(
             Figure.of("wait", dries.high(), dries.unit(), dries.from()),
             "the longest of the range; longer in the cold, and the label wins",
             List.of(),
             Provenance.commonPractice("bone dry before it is sanded"));
-    draft.add(Step.waiting(id, title, new Slot(from, until), List.of(line)));
+    draft.add(Step.waiting(id, title, new Interval(from, until), List.of(line)));
     draft.readyFrom(until);
   }
 }

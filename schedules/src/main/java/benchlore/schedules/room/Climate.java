@@ -1,9 +1,8 @@
 package benchlore.schedules.room;
 
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +47,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
    * @param date the day, from midnight to midnight
    * @param hours its 24 readings
    */
-  public record Day(LocalDate date, List<Reading> hours) {
+  public record Day(Date date, List<Reading> hours) {
     /** Copies the list; refuses any number of readings but 24. */
     public Day {
       if (date == null) {
@@ -67,7 +66,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
     List<Day> days = new ArrayList<>();
     int last = Integer.MIN_VALUE;
     for (Day day : otherwise) {
-      int number = WallTime.day(day.date());
+      int number = day.date().epochDay();
       if (number <= last) {
         throw new IllegalArgumentException("otherwise must be in order, each date once");
       }
@@ -138,20 +137,20 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
   }
 
   /** The air at a moment. */
-  public Reading at(LocalDateTime moment) {
+  public Reading at(Moment moment) {
     return at(moment, 0);
   }
 
   /** The air so many seconds after a moment, or before it if negative; within fifty years. */
-  public Reading at(LocalDateTime moment, int secondsLater) {
-    int start = moment.getHour() * 3600 + moment.getMinute() * 60 + moment.getSecond();
+  public Reading at(Moment moment, int secondsLater) {
+    int start = moment.hour() * 3600 + moment.minute() * 60 + moment.second();
     int second = Math.floorMod(start + secondsLater, DAY_SECONDS);
     int hour = second / 3600;
     double share = second % 3600 / 3600.0;
     List<Reading> today = hours;
     List<Reading> next = hours;
     if (!otherwise.isEmpty()) {
-      int day = WallTime.day(moment.toLocalDate());
+      int day = moment.date().epochDay();
       day = day + Math.floorDiv(start + secondsLater, DAY_SECONDS);
       today = hoursOf(day);
       next = hour < 23 ? today : hoursOf(day + 1);
@@ -165,7 +164,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
 
   private List<Reading> hoursOf(int number) {
     for (Day day : otherwise) {
-      if (WallTime.day(day.date()) == number) {
+      if (day.date().epochDay() == number) {
         return day.hours();
       }
     }
@@ -180,9 +179,9 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
    * @param stretch the least number it may have, the first being 0
    * @return its number; {@code Integer.MAX_VALUE} if all is as usual from there on
    */
-  int nextOtherwise(LocalDate from, int stretch) {
+  int nextOtherwise(Date from, int stretch) {
     for (Day day : otherwise) {
-      int ahead = WallTime.day(day.date()) - WallTime.day(from);
+      int ahead = day.date().epochDay() - from.epochDay();
       if (ahead >= stretch) {
         // A stretch reaches into the next date and, in its last hour, towards the one after.
         return Math.max(stretch, ahead - 2);
@@ -192,12 +191,12 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
   }
 
   /** Seconds from a moment until each day is as usual; 0 if they are already. */
-  public double secondsUntilUsual(LocalDateTime from) {
+  public double secondsUntilUsual(Moment from) {
     if (otherwise.isEmpty()) {
       return 0;
     }
-    LocalDate last = otherwise.get(otherwise.size() - 1).date();
-    return Math.max(0, WallTime.seconds(from, WallTime.plusDays(last, 1).atTime(0, 0)));
+    Date last = otherwise.get(otherwise.size() - 1).date();
+    return Math.max(0, from.secondsUntil(last.plusDays(1).at(0, 0)));
   }
 
   /** The lowest temperature of the usual day, deg C. */

@@ -1,7 +1,6 @@
 package benchlore.schedules.room;
 
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDate;
+import benchlore.schedules.time.Date;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +61,7 @@ public record DailySwing(
    *     24 hours from 15:00
    */
   public record Night(
-      LocalDate date,
+      Date date,
       double lowCelsius,
       double highCelsius,
       OptionalDouble afternoonHumidityPercent,
@@ -101,7 +100,7 @@ public record DailySwing(
       Night night = nights.get(i);
       Ends ends = ends(night, usual.dew());
       days.add(new Climate.Day(night.date(), day(before, ends)));
-      LocalDate next = WallTime.plusDays(night.date(), 1);
+      Date next = night.date().plusDays(1);
       boolean runsOn = i + 1 < nights.size() && nights.get(i + 1).date().equals(next);
       if (!runsOn) {
         days.add(new Climate.Day(next, day(ends, usual)));

@@ -1,8 +1,7 @@
 package benchlore.schedules.room;
 
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -61,7 +60,7 @@ public final class EquivalentAge {
    * @return seconds of clock time; empty if not reached in 400 days
    */
   public static OptionalDouble secondsUntil(
-      Climate climate, LocalDateTime start, double neededSeconds, Rate rate) {
+      Climate climate, Moment start, double neededSeconds, Rate rate) {
     return course(climate, start, rate).secondsUntil(neededSeconds);
   }
 
@@ -73,19 +72,19 @@ public final class EquivalentAge {
    * @param start when the process starts
    * @param rate relative rate
    */
-  public static Course course(Climate climate, LocalDateTime start, Rate rate) {
+  public static Course course(Climate climate, Moment start, Rate rate) {
     return new Course(climate, start, rate);
   }
 
   /** The rates from a start on. Remembers those it has worked out; not for sharing. */
   public static final class Course {
     private final Climate climate;
-    private final LocalDateTime start;
+    private final Moment start;
     private final Rate rate;
     private final Stretch usual;
     private final List<Stretch> others = new ArrayList<>();
 
-    private Course(Climate climate, LocalDateTime start, Rate rate) {
+    private Course(Climate climate, Moment start, Rate rate) {
       this.climate = climate;
       this.start = start;
       this.rate = rate;
@@ -99,7 +98,7 @@ public final class EquivalentAge {
           return made;
         }
       }
-      Stretch made = new Stretch(number, climate, WallTime.plus(start, number * 86_400.0), rate);
+      Stretch made = new Stretch(number, climate, start.plusDays(number), rate);
       others.add(made);
       return made;
     }
@@ -113,11 +112,11 @@ public final class EquivalentAge {
     public OptionalDouble secondsUntil(double neededSeconds) {
       double left = neededSeconds;
       int number = 0;
-      int next = climate.nextOtherwise(start.toLocalDate(), 0);
+      int next = climate.nextOtherwise(start.date(), 0);
       while (left > 0 && next <= MOST_DAYS && (next - number) * usual.seconds <= left) {
         Stretch other = other(next);
         if (other.same(usual)) {
-          next = climate.nextOtherwise(start.toLocalDate(), next + 1);
+          next = climate.nextOtherwise(start.date(), next + 1);
           continue;
         }
         left = left - (next - number) * usual.seconds;
@@ -126,7 +125,7 @@ public final class EquivalentAge {
         }
         left = left - other.seconds;
         number = next + 1;
-        next = climate.nextOtherwise(start.toLocalDate(), number);
+        next = climate.nextOtherwise(start.date(), number);
       }
       if (usual.seconds <= 0) {
         return left > 0 ? OptionalDouble.empty() : OptionalDouble.of(0);
@@ -146,7 +145,7 @@ public final class EquivalentAge {
     private final double[] rates = new double[STEPS_A_DAY];
     private final double seconds;
 
-    Stretch(int number, Climate climate, LocalDateTime start, Rate rate) {
+    Stretch(int number, Climate climate, Moment start, Rate rate) {
       this.number = number;
       double sum = 0;
       for (int i = 0; i < STEPS_A_DAY; i++) {
@@ -192,8 +191,7 @@ public final class EquivalentAge {
    * @param rate relative rate
    * @return seconds in the reference air
    */
-  public static double ageSeconds(
-      Climate climate, LocalDateTime start, double elapsedSeconds, Rate rate) {
+  public static double ageSeconds(Climate climate, Moment start, double elapsedSeconds, Rate rate) {
     double age = 0;
     double done = 0;
     while (done < elapsedSeconds) {

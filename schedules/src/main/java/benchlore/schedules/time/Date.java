@@ -1,5 +1,7 @@
 package benchlore.schedules.time;
 
+import java.util.List;
+
 /**
  * A day of the Gregorian calendar.
  *
@@ -19,6 +21,20 @@ public record Date(int epochDay) implements Comparable<Date> {
   /** The last year a date is made for. */
   public static final int LAST_YEAR = 2200;
 
+  private static final List<String> MONTHS =
+      List.of(
+          "January",
+          "February",
+          "March",
+          "April",
+          "May",
+          "June",
+          "July",
+          "August",
+          "September",
+          "October",
+          "November",
+          "December");
   private static final Weekday[] WEEK = Weekday.values();
   private static final int FOUR_CENTURIES = 146_097;
   private static final int ISO_LETTERS = 10;
@@ -163,6 +179,21 @@ public record Date(int epochDay) implements Comparable<Date> {
   @Override
   public int compareTo(Date other) {
     return Integer.compare(epochDay, other.epochDay);
+  }
+
+  /** With its weekday and year: {@code Sat 3 April 2027}. */
+  public String words() {
+    return dayWords() + MONTHS.get(month() - 1) + " " + year();
+  }
+
+  /** With its weekday: {@code Sat 3 Apr}. */
+  public String shortWords() {
+    String month = MONTHS.get(month() - 1);
+    return dayWords() + month.substring(0, Math.min(month.length(), month() == 9 ? 4 : 3));
+  }
+
+  private String dayWords() {
+    return weekday().words().substring(0, 3) + " " + dayOfMonth() + " ";
   }
 
   /** {@code 2027-01-12}. */

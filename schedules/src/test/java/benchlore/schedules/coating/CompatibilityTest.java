@@ -8,14 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What goes over what: the engine decides by rows handed in. */
 class CompatibilityTest {
-  private static final LocalDateTime NINE = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
 
   private static OverRule row(
       FinishFamily upper, FinishFamily under, OverRule.Verdict verdict, Stage wait) {

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.room.Climate;
-import java.time.Duration;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -21,14 +21,14 @@ import org.junit.jupiter.api.Test;
 
 /** One coat: stages, monotone in temperature, humidity and thickness. */
 class DryingTest {
-  private static final LocalDateTime NINE = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
 
   private static DryingTimes times(FinishData finish, double micron, Climate room) {
     return Answers.value(Coating.drying(new DryingRequest(finish, micron, room, NINE)));
   }
 
-  private static long seconds(DryingTimes times, Stage stage) {
-    return times.time(stage).orElseThrow().planned().toSeconds();
+  private static double seconds(DryingTimes times, Stage stage) {
+    return times.time(stage).orElseThrow().planned().seconds();
   }
 
   @Test
@@ -78,7 +78,7 @@ class DryingTest {
     DryingTimes once = times(maker.make(), micron, room);
     DryingTimes twice = times(maker.make(), 2 * micron, room);
     for (StageTime time : once.stages()) {
-      long least = 2 * time.planned().toSeconds() - 2;
+      double least = 2 * time.planned().seconds() - 2;
       assertTrue(seconds(twice, time.stage()) >= least, time.stage().words());
     }
   }
@@ -92,7 +92,7 @@ class DryingTest {
     DryingTimes cool = times(maker.make(), maker.wetFilm, Climate.steady(celsius, 50));
     DryingTimes warm = times(maker.make(), maker.wetFilm, Climate.steady(celsius + more, 50));
     for (StageTime time : cool.stages()) {
-      assertTrue(seconds(warm, time.stage()) <= time.planned().toSeconds());
+      assertTrue(seconds(warm, time.stage()) <= time.planned().seconds());
     }
   }
 
@@ -122,17 +122,17 @@ class DryingTest {
     FinishMaker maker = FinishMaker.of(mechanism);
     Climate room = Climate.swing(low, low + rise, humidity);
     DryingRequest request =
-        new DryingRequest(maker.make(), maker.wetFilm, room, NINE.withHour(hour));
+        new DryingRequest(maker.make(), maker.wetFilm, room, NINE.date().at(hour, 0));
     Coating.drying(request)
         .fold(
             given -> {
               DryingTimes times = given.value();
-              long touch = seconds(times, Stage.TOUCH_DRY);
+              double touch = seconds(times, Stage.TOUCH_DRY);
               for (StageTime time : times.stages()) {
-                assertTrue(time.soonest().toSeconds() >= 0);
+                assertTrue(time.soonest().seconds() >= 0);
                 if (time.stage() != Stage.RECOAT_CLOSES) {
-                  assertTrue(time.planned().toSeconds() >= touch);
-                  assertTrue(time.planned().toSeconds() <= seconds(times, Stage.FULL_CURE));
+                  assertTrue(time.planned().seconds() >= touch);
+                  assertTrue(time.planned().seconds() <= seconds(times, Stage.FULL_CURE));
                 }
               }
               return true;
@@ -145,8 +145,8 @@ class DryingTest {
     FinishMaker maker = FinishMaker.epoxy();
     Duration cool = times(maker.make(), 80, Climate.steady(15, 50)).potLife().orElseThrow();
     Duration warm = times(maker.make(), 80, Climate.steady(25, 50)).potLife().orElseThrow();
-    assertEquals(1200, warm.toSeconds());
-    assertEquals(2400.0, (double) cool.toSeconds(), 1);
+    assertEquals(1200, warm.seconds());
+    assertEquals(2400.0, (double) cool.seconds(), 1);
   }
 
   @Test

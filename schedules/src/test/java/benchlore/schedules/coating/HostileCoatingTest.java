@@ -3,12 +3,12 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.trade.SprayGun;
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Nonsense in, a refusal out. */
 class HostileCoatingTest {
-  private static final LocalDateTime NINE = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
   private static final Climate ROOM = Climate.steady(20, 50);
 
   private static QuantityRequest job(FinishData finish, CoatedArea area, int coats, double micron) {

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
-import java.time.Duration;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -17,7 +17,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** Waits and hours against the integrator and the root finder of a general numeric library. */
 class IndependentCoatingTest {
-  private static final LocalDateTime MIDNIGHT = LocalDateTime.of(2026, 5, 4, 0, 0);
+  private static final Moment MIDNIGHT = Moment.of(2026, 5, 4, 0, 0);
 
   /** What passed until the planned wait, integrated hour by hour, is the label's time. */
   @Property(tries = 200)
@@ -31,10 +31,10 @@ class IndependentCoatingTest {
     FinishMaker maker = FinishMaker.of(mechanism);
     FinishData finish = maker.make();
     Climate room = Climate.swing(low, low + rise, humidity);
-    LocalDateTime start = MIDNIGHT.withHour(hour);
+    Moment start = MIDNIGHT.date().at(hour, 0);
     DryingRequest request = new DryingRequest(finish, maker.wetFilm * thicker, room, start);
     DryingTimes times = Answers.value(Coating.drying(request));
-    long wait = times.time(Stage.RECOAT_OPENS).orElseThrow().planned().toSeconds();
+    double wait = times.time(Stage.RECOAT_OPENS).orElseThrow().planned().seconds();
     double label = maker.recoatOpens.high() * times.thicknessFactor();
     double passed = integral(DryingRate.of(finish, mechanism), room, start, wait);
     // Ten-minute midpoints differ a little where the swing kinks or the rate is capped.
@@ -48,22 +48,22 @@ class IndependentCoatingTest {
       @ForAll @DoubleRange(min = 13, max = 28) double high) {
     Climate room = Climate.swing(low, high, 40);
     FinishMaker maker = FinishMaker.oil();
-    LocalDateTime start = MIDNIGHT.withHour(15);
+    Moment start = MIDNIGHT.date().at(15, 0);
     double crossing =
         new BrentSolver(1e-6)
             .solve(1000, s -> celsius(room, start, s) - maker.minimumCelsius, 0, 14 * 3600.0);
     DryingRequest request = new DryingRequest(maker.make(), 80, room, start);
     List<WetAir.Sample> air = WetAir.of(request, Duration.ofHours(14)).samples();
     Breach breach = Breach.find(WetLimit.COLD, maker.make(), air).orElseThrow();
-    double found = (double) Duration.between(start, breach.first()).toSeconds();
+    double found = Duration.between(start, breach.first()).seconds();
     assertTrue(found >= crossing - 1e-3, found + " against " + crossing);
     assertTrue(found <= crossing + 600 + 1e-3, found + " against " + crossing);
   }
 
   private static double integral(
-      EquivalentAge.Rate rate, Climate room, LocalDateTime start, long seconds) {
+      EquivalentAge.Rate rate, Climate room, Moment start, double seconds) {
     double sum = 0;
-    for (long from = 0; from < seconds; from += 3600) {
+    for (double from = 0; from < seconds; from += 3600) {
       double span = Math.min(3600, seconds - from);
       Climate.Reading before = room.at(start.plusSeconds(from));
       Climate.Reading after = room.at(start.plusSeconds(from + 3600));
@@ -81,7 +81,7 @@ class IndependentCoatingTest {
     return new Climate.Reading(celsius, before.relativeHumidityPercent() + share * rise);
   }
 
-  private static double celsius(Climate room, LocalDateTime start, double second) {
+  private static double celsius(Climate room, Moment start, double second) {
     Climate.Reading before = room.at(start.plusHours((long) (second / 3600)));
     Climate.Reading after = room.at(start.plusHours((long) (second / 3600) + 1));
     return between(before, after, second % 3600 / 3600).celsius();

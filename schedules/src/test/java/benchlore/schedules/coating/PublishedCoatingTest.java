@@ -8,9 +8,9 @@ import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.trade.SprayGun;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** The coating rules against published figures, one row a test. */
 class PublishedCoatingTest {
-  private static final LocalDateTime START = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Moment START = Moment.of(2026, 5, 4, 9, 0);
   private static final double SQUARE_FOOT = 0.09290304;
   private static final double GALLON = 0.003785411784;
 

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.trade.SprayGun;
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 
 /** Whole sequences: windows, scuffing, shop hours, sheen. */
 class SequenceTest {
-  private static final LocalDateTime NINE = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
   private static final Climate ROOM = Climate.steady(20, 50);
 
   private static Answer<CoatSchedule> plan(
@@ -54,10 +54,11 @@ class SequenceTest {
     return scuffs;
   }
 
-  private static long hoursBetween(CoatSchedule schedule, int first) {
+  private static double hoursBetween(CoatSchedule schedule, int first) {
     return Duration.between(
-            schedule.coats().get(first).start(), schedule.coats().get(first + 1).start())
-        .toHours();
+                schedule.coats().get(first).start(), schedule.coats().get(first + 1).start())
+            .seconds()
+        / 3600;
   }
 
   @Test
@@ -131,7 +132,7 @@ class SequenceTest {
     Climate shed = Climate.steady(8, 50).withHeating(8, 17, 20);
     CoatSchedule schedule = Answers.value(plan(maker, 3, shed, CoatSessions.ALWAYS, Sheen.GLOSS));
     for (CoatStep step : schedule.coats()) {
-      int hour = step.start().getHour();
+      int hour = step.start().hour();
       assertTrue(hour >= 8 && hour <= 16, step.start().toString());
     }
   }

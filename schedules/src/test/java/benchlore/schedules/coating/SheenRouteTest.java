@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.Moment;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.trade.SprayGun;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,15 +18,15 @@ import org.junit.jupiter.api.Test;
 
 /** The ways to a sheen. */
 class SheenRouteTest {
-  private static final LocalDateTime NINE = LocalDateTime.of(2026, 5, 4, 9, 0);
+  private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
 
   private static Answer<SheenPlan> plan(
-      FinishMaker maker, LocalDateTime today, Optional<Sheen> existing, Sheen wanted) {
+      FinishMaker maker, Moment today, Optional<Sheen> existing, Sheen wanted) {
     return plan(maker, today, existing, wanted, 1);
   }
 
   private static Answer<SheenPlan> plan(
-      FinishMaker maker, LocalDateTime today, Optional<Sheen> existing, Sheen wanted, double face) {
+      FinishMaker maker, Moment today, Optional<Sheen> existing, Sheen wanted, double face) {
     QuantityRequest job =
         new QuantityRequest(
             maker.make(),
@@ -141,7 +141,7 @@ class SheenRouteTest {
   void workBeforeTheLastCoatIsRefused() {
     assertEquals(
         List.of("today"),
-        Answers.refused(plan(FinishMaker.oil(), NINE.minusDays(1), Optional.empty(), Sheen.SATIN)));
+        Answers.refused(plan(FinishMaker.oil(), NINE.plusDays(-1), Optional.empty(), Sheen.SATIN)));
   }
 
   @Property(tries = 200)

@@ -6,16 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The air's limits while a coat is wet: which hour, and what to change. */
 class WetHoursTest {
-  private static final LocalDateTime DAY = LocalDateTime.of(2026, 5, 4, 0, 0);
+  private static final Moment DAY = Moment.of(2026, 5, 4, 0, 0);
 
   private static Answer<DryingTimes> coat(FinishMaker maker, Climate room, int hour) {
-    return Coating.drying(new DryingRequest(maker.make(), maker.wetFilm, room, DAY.withHour(hour)));
+    return Coating.drying(
+        new DryingRequest(maker.make(), maker.wetFilm, room, DAY.date().at(hour, 0)));
   }
 
   @Test
@@ -56,8 +57,8 @@ class WetHoursTest {
     Climate shed = Climate.steady(3, 60).withHeating(8, 20, 20);
     DryingTimes rests = Answers.value(coat(FinishMaker.epoxy(), shed, 9));
     DryingTimes warm = Answers.value(coat(FinishMaker.epoxy(), Climate.steady(20, 60), 9));
-    long resting = rests.time(Stage.FULL_CURE).orElseThrow().planned().toSeconds();
-    long steady = warm.time(Stage.FULL_CURE).orElseThrow().planned().toSeconds();
+    double resting = rests.time(Stage.FULL_CURE).orElseThrow().planned().seconds();
+    double steady = warm.time(Stage.FULL_CURE).orElseThrow().planned().seconds();
     assertTrue(resting > 1.8 * steady, resting + " against " + steady);
   }
 

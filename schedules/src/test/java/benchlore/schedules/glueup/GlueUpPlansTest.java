@@ -17,7 +17,8 @@ import benchlore.schedules.glueup.GlueUpRequest.Wood;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Order;
 import benchlore.schedules.room.Climate;
-import java.time.Duration;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.UnivariateFunction;
@@ -47,10 +48,13 @@ class GlueUpPlansTest {
     Batch batch = Samples.given(request).batches().get(0);
     UnivariateFunction rate =
         t -> {
-          double celsius = climate.at(batch.tight().plusNanos((long) (t * 1e9))).celsius();
+          Moment second = batch.tight().plusSeconds(Math.floor(t));
+          double before = climate.at(second).celsius();
+          double after = climate.at(second.plusSeconds(1)).celsius();
+          double celsius = before + (after - before) * (t - Math.floor(t));
           return Math.exp(Math.log(2) * (celsius - 20) / 10);
         };
-    double seconds = Duration.between(batch.tight(), batch.clampsOff()).toMillis() / 1000.0;
+    double seconds = Duration.between(batch.tight(), batch.clampsOff()).seconds();
     double age = new SimpsonIntegrator(1e-6, 1e-6, 3, 30).integrate(1_000_000, rate, 0, seconds);
     assertEquals(minutes * 60, age, 5 + minutes * 60 * 0.001);
   }
@@ -92,8 +96,7 @@ class GlueUpPlansTest {
     assertEquals(5 * 20, batch.closeSecond(), 1e-9);
     assertEquals(Order.SPREAD_ALL, batch.order());
     // Wood at 9 % slows setting by 1/16 of 1 to 1.25 over 8 to 12 %.
-    assertEquals(
-        3600 * 1.0625, Duration.between(batch.tight(), batch.clampsOff()).toMillis() / 1000.0, 1);
+    assertEquals(3600 * 1.0625, Duration.between(batch.tight(), batch.clampsOff()).seconds(), 1);
     assertEquals(7 * 86_400, plan.machine().afterSecond(), 300);
   }
 
@@ -190,7 +193,7 @@ class GlueUpPlansTest {
     assertEquals(600, plan.assembly().waitSecond(), 1e-9);
     assertEquals(0, plan.rows().get(0).count());
     Batch batch = plan.batches().get(0);
-    assertTrue(Duration.between(batch.start(), batch.tight()).toMinutes() >= 10);
+    assertTrue(Duration.between(batch.start(), batch.tight()).seconds() / 60 >= 10);
     assertEquals(batch.tight(), batch.clampsOff());
   }
 
@@ -221,13 +224,13 @@ class GlueUpPlansTest {
                 from.wood(),
                 from.clamps(),
                 climate,
-                Samples.NINE.withHour(11),
+                Samples.NINE.date().at(11, 0),
                 from.pace()),
             new Pace(60, 400, 30, 1));
     GlueUpSchedule plan = Samples.given(request);
     assertTrue(plan.batches().size() > 1);
     for (Batch batch : plan.batches()) {
-      double seconds = Duration.between(batch.start(), batch.clampsOff()).toMillis() / 1000.0;
+      double seconds = Duration.between(batch.start(), batch.clampsOff()).seconds();
       assertTrue(Warmth.coldestCelsius(climate, batch.start(), seconds) >= 8);
     }
     assertTrue(codes(request).contains("cold-night"));

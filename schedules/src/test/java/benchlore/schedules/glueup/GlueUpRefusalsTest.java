@@ -16,6 +16,7 @@ import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpRequest.Wood;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -137,7 +138,7 @@ class GlueUpRefusalsTest {
             FINE.wood(),
             FINE.clamps(),
             FINE.climate(),
-            java.time.LocalDateTime.MAX,
+            new Moment(1e13),
             FINE.pace());
     assertRefusedFor("start", request);
   }

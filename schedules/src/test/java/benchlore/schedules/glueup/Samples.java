@@ -14,7 +14,7 @@ import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpRequest.Wood;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,7 +23,7 @@ final class Samples {
   static final double INCH = 0.0254;
   static final double PSI = 6894.757;
   static final double POUND_FORCE = 4.4482216;
-  static final LocalDateTime NINE = LocalDateTime.of(2024, 3, 4, 9, 0);
+  static final Moment NINE = Moment.of(2024, 3, 4, 9, 0);
 
   private static final Provenance TEST = Provenance.fromMemory("test");
 

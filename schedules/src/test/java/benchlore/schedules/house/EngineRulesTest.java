@@ -23,7 +23,7 @@ final class EngineRulesTest {
   private static final String OWN = "benchlore.schedules.";
 
   private static final Set<String> JDK =
-      Set.of("java.lang", "java.math", "java.time", "java.util", "java.util.function");
+      Set.of("java.lang", "java.math", "java.util", "java.util.function");
 
   /** A name written in full, in an import or elsewhere. */
   private static final Pattern QUALIFIED =
@@ -42,30 +42,20 @@ final class EngineRulesTest {
       Map.ofEntries(
           Map.entry("answer", Set.of("numeric")),
           Map.entry("numeric", Set.of()),
-          Map.entry("calendar", Set.of("numeric")),
           Map.entry("time", Set.of("numeric")),
-          Map.entry("room", Set.of("answer", "numeric")),
+          Map.entry("room", Set.of("answer", "numeric", "time")),
           Map.entry("trade", Set.of("answer", "numeric")),
           Map.entry("air", Set.of("answer", "numeric", "room", "trade")),
           Map.entry("sanding", Set.of("answer", "numeric", "trade")),
           Map.entry("wood", Set.of("answer", "numeric", "room", "trade")),
           Map.entry("cutting", Set.of("answer", "numeric")),
-          Map.entry("glueup", Set.of("answer", "calendar", "numeric", "room", "wood")),
-          Map.entry("coating", Set.of("answer", "calendar", "numeric", "room", "trade")),
+          Map.entry("glueup", Set.of("answer", "time", "numeric", "room", "wood")),
+          Map.entry("coating", Set.of("answer", "time", "numeric", "room", "trade")),
           Map.entry(
               "plan",
               Set.of(
-                  "answer",
-                  "numeric",
-                  "calendar",
-                  "room",
-                  "trade",
-                  "air",
-                  "sanding",
-                  "wood",
-                  "cutting",
-                  "glueup",
-                  "coating")));
+                  "answer", "numeric", "time", "room", "trade", "air", "sanding", "wood", "cutting",
+                  "glueup", "coating")));
 
   @Test
   void itDependsOnTheJdkAlone() throws IOException {

@@ -11,7 +11,6 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.room.Climate;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +49,7 @@ class CoatAirWordsTest {
     ProjectPlan plan = plan(changes).orElseThrow();
     AirSchedule.ReEntry back = plan.air().orElseThrow().reEntries().get(0);
     Step coat = plan.find("coat-1").orElseThrow();
-    double work = Duration.between(coat.start(), coat.end()).getSeconds();
+    double work = coat.start().secondsUntil(coat.end());
     assertTrue(back.second().orElse(1e9) > work);
     List<String> told = coat.notes().stream().map(Note::pattern).toList();
     assertEquals(

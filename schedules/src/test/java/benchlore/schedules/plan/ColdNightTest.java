@@ -7,19 +7,20 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.coating.CoatSchedule;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
 import benchlore.schedules.room.DailySwing.Night;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** One night that was colder: every wait that passes through it is longer, and nothing else. */
@@ -30,7 +31,7 @@ class ColdNightTest {
   @Test
   void theUsualNightGivesTheUsualPlan() {
     ProjectPlan plan = plan(USUAL);
-    for (LocalDate date : dates(plan)) {
+    for (Date date : dates(plan)) {
       assertEquals(plan, plan(project(night(date, 17))), date.toString());
     }
   }
@@ -38,14 +39,14 @@ class ColdNightTest {
   @Test
   void aNightAfterAllIsCuredChangesNothing() {
     ProjectPlan plan = plan(USUAL);
-    LocalDate after = plan.end().toLocalDate().plusDays(1);
+    Date after = plan.end().date().plusDays(1);
     assertEquals(times(plan), times(plan(project(night(after, 2)))));
   }
 
   @Test
   void aNightBeforeTheStartChangesNothing() {
     ProjectPlan plan = plan(USUAL);
-    LocalDate before = plan.start().toLocalDate().minusDays(2);
+    Date before = plan.start().date().plusDays(-2);
     assertEquals(plan, plan(project(night(before, 2))));
   }
 
@@ -53,7 +54,7 @@ class ColdNightTest {
   void aColderNightNeverEndsThePlanEarlierAndOftenLater() {
     ProjectPlan plan = plan(USUAL);
     int later = 0;
-    for (LocalDate date : dates(plan)) {
+    for (Date date : dates(plan)) {
       ProjectPlan cold = plan(project(night(date, 11)));
       assertFalse(cold.end().isBefore(plan.end()), date.toString());
       later = cold.end().isAfter(plan.end()) ? later + 1 : later;
@@ -65,7 +66,7 @@ class ColdNightTest {
   void theCoatOfThatEveningWaitsLongerAndTheOneBeforeDoesNot() {
     Progress progress = until("coat-2");
     ProjectPlan usual = plan(USUAL.with(progress));
-    LocalDate evening = usual.find("coat-2").orElseThrow().start().toLocalDate();
+    Date evening = usual.find("coat-2").orElseThrow().start().date();
     ProjectPlan cold = plan(project(night(evening, 11)).with(progress));
     for (Stage stage : List.of(Stage.RECOAT_OPENS, Stage.FULL_CURE)) {
       assertTrue(
@@ -73,14 +74,14 @@ class ColdNightTest {
     }
     assertEquals(
         moment(usual.coats(), 0, Stage.RECOAT_OPENS), moment(cold.coats(), 0, Stage.RECOAT_OPENS));
-    LocalDateTime window = cold.find("coat-3").orElseThrow().window().orElseThrow().opens();
+    Moment window = cold.find("coat-3").orElseThrow().window().orElseThrow().opens();
     assertEquals(moment(cold.coats(), 1, Stage.RECOAT_OPENS), window);
   }
 
   @Test
   void aColdNightInTheWetHoursIsToldAtItsCoat() {
     Progress progress = until("coat-2");
-    LocalDate evening = plan(USUAL).find("coat-2").orElseThrow().start().toLocalDate();
+    Date evening = plan(USUAL).find("coat-2").orElseThrow().start().date();
     List<String> before = codes(plan(USUAL.with(progress)), "coat-2");
     List<String> after = codes(plan(project(night(evening, 2)).with(progress)), "coat-2");
     assertTrue(after.containsAll(before), before + " " + after);
@@ -91,11 +92,11 @@ class ColdNightTest {
   void theJointGluedThatEveningIsReadyLater() {
     Progress progress = until("glue-1");
     ProjectPlan usual = plan(USUAL.with(progress));
-    LocalDate evening = usual.find("glue-1").orElseThrow().start().toLocalDate();
+    Date evening = usual.find("glue-1").orElseThrow().start().date();
     ProjectPlan cold = plan(project(night(evening, 7)).with(progress));
     assertTrue(
         settled(cold).isAfter(settled(usual)), settled(cold) + " is not after " + settled(usual));
-    ProjectPlan after = plan(project(night(evening.minusDays(2), 7)).with(progress));
+    ProjectPlan after = plan(project(night(evening.plusDays(-2), 7)).with(progress));
     assertEquals(settled(usual), settled(after));
   }
 
@@ -113,9 +114,9 @@ class ColdNightTest {
   }
 
   /** When the last wait before machining is over. */
-  private static LocalDateTime settled(ProjectPlan plan) {
-    LocalDateTime last = plan.start();
-    LocalDateTime machine = plan.find("machine").orElseThrow().start();
+  private static Moment settled(ProjectPlan plan) {
+    Moment last = plan.start();
+    Moment machine = plan.find("machine").orElseThrow().start();
     for (Step step : plan.steps()) {
       if (step.kind() == Step.Kind.WAIT && !step.end().isAfter(machine)) {
         last = step.end().isAfter(last) ? step.end() : last;
@@ -124,7 +125,7 @@ class ColdNightTest {
     return last;
   }
 
-  private static LocalDateTime moment(CoatSchedule coats, int coat, Stage stage) {
+  private static Moment moment(CoatSchedule coats, int coat, Stage stage) {
     DryingTimes drying = coats.coats().get(coat).drying();
     return drying.moment(stage).orElseThrow();
   }
@@ -133,15 +134,17 @@ class ColdNightTest {
     return plan.find(step).orElseThrow().cautions().stream().map(Caution::code).toList();
   }
 
-  private static List<LocalDate> dates(ProjectPlan plan) {
-    return plan.start().toLocalDate().datesUntil(plan.end().toLocalDate()).toList();
+  private static List<Date> dates(ProjectPlan plan) {
+    Date first = plan.start().date();
+    int days = first.daysUntil(plan.end().date());
+    return IntStream.range(0, days).mapToObj(first::plusDays).toList();
   }
 
   private static List<String> times(ProjectPlan plan) {
     return plan.steps().stream().map(step -> step.id() + " " + step.slots()).toList();
   }
 
-  private static Climate night(LocalDate date, double low) {
+  private static Climate night(Date date, double low) {
     return ROOM.climate(List.of(new Night(date, low, 21, OptionalDouble.empty(), true)));
   }
 

@@ -6,10 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.calendar.ShopWeek;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
+import benchlore.schedules.time.Weekday;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +65,7 @@ class PlanTest {
 
   @Test
   void nobodyDoesTwoThingsAtOnceAndOnlyInShopHours() {
-    List<Slot> work = new ArrayList<>();
+    List<Interval> work = new ArrayList<>();
     for (Step step : PLAN.steps()) {
       if (step.kind() == Step.Kind.WORK) {
         work.addAll(step.slots());
@@ -72,9 +73,9 @@ class PlanTest {
     }
     work.sort((a, b) -> a.start().compareTo(b.start()));
     for (int i = 0; i < work.size(); i++) {
-      Slot slot = work.get(i);
+      Interval slot = work.get(i);
       assertTrue(Projects.evenings().open(slot.start()), slot.toString());
-      assertTrue(Projects.evenings().open(slot.end().minusSeconds(1)), slot.toString());
+      assertTrue(Projects.evenings().open(slot.end().plusSeconds(-1)), slot.toString());
       if (i > 0) {
         assertFalse(slot.start().isBefore(work.get(i - 1).end()), work.get(i - 1) + " " + slot);
       }
@@ -83,7 +84,7 @@ class PlanTest {
 
   @Test
   void clampsStayOnUntilTheyMayComeOff() {
-    LocalDateTime off = step("clamps-off-1").window().orElseThrow().opens();
+    Moment off = step("clamps-off-1").window().orElseThrow().opens();
     assertFalse(step("clamps-off-1").start().isBefore(off));
   }
 
@@ -102,8 +103,7 @@ class PlanTest {
   void missedWindowPutsInTheScuff() {
     ShopWeek saturdays =
         ShopWeek.of(
-            Map.of(java.time.DayOfWeek.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))),
-            List.of());
+            Map.of(Weekday.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))), List.of());
     ProjectPlan plan = plan(Projects.of(saturdays, HEATED, 1));
     Step scuff = plan.find("scuff-2").orElseThrow();
     Step coat = plan.find("coat-2").orElseThrow();
@@ -139,8 +139,7 @@ class PlanTest {
   void coatAfterItsWindowCarriesTheCaution() {
     ShopWeek saturdays =
         ShopWeek.of(
-            Map.of(java.time.DayOfWeek.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))),
-            List.of());
+            Map.of(Weekday.SATURDAY, List.of(new ShopWeek.Span(8 * 60, 18 * 60))), List.of());
     Step coat = plan(Projects.of(saturdays, HEATED, 1)).find("coat-2").orElseThrow();
     List<String> codes = coat.cautions().stream().map(Caution::code).toList();
     assertTrue(codes.contains("recoat-window-missed"), codes.toString());
@@ -160,7 +159,7 @@ class PlanTest {
   /** The end itself may come minutes earlier: an hour later start can save a scuffing. */
   @Test
   void morePanelsAreMoreWork() {
-    long work = 0;
+    double work = 0;
     for (int panels = 1; panels <= 4; panels++) {
       ProjectPlan plan = plan(Projects.of(Projects.evenings(), HEATED, panels));
       assertTrue(plan.workSeconds() > work);

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.calendar.Slot;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.plan.Progress.Done;
 import benchlore.schedules.room.Climate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ class ProgressTest {
   void whatIsDoneInTimeMovesNothing() {
     ProjectPlan plan = plan(PROJECT);
     for (int n = 1; n < plan.steps().size(); n++) {
-      LocalDateTime end = plan.steps().get(n - 1).end();
+      Moment end = plan.steps().get(n - 1).end();
       if (underWay(plan, n, end)) {
         continue; // Another step begins before this one ends: late, if only this one is done.
       }
@@ -48,12 +48,12 @@ class ProgressTest {
     int at = index(plan, "sand");
     List<Done> done = all(plan, at);
     Step sand = plan.steps().get(at);
-    List<Slot> late = new ArrayList<>();
-    for (Slot slot : sand.slots()) {
-      late.add(new Slot(slot.start().plusDays(9), slot.end().plusDays(9)));
+    List<Interval> late = new ArrayList<>();
+    for (Interval slot : sand.slots()) {
+      late.add(new Interval(slot.start().plusDays(9), slot.end().plusDays(9)));
     }
     done.add(new Done("sand", late));
-    LocalDateTime end = late.get(late.size() - 1).end();
+    Moment end = late.get(late.size() - 1).end();
     ProjectPlan after = plan(PROJECT.with(new Progress(Optional.of(end), done)));
     for (int i = 0; i < at; i++) {
       assertEquals(plan.steps().get(i).slots(), after.steps().get(i).slots());
@@ -67,7 +67,7 @@ class ProgressTest {
   void aCoatFarPastItsWindowIsScuffedFirst() {
     ProjectPlan plan = plan(PROJECT);
     int at = index(plan, "coat-1") + 1;
-    LocalDateTime weeksLater = plan.steps().get(at - 1).end().plusDays(60);
+    Moment weeksLater = plan.steps().get(at - 1).end().plusDays(60);
     Progress done = new Progress(Optional.of(weeksLater), all(plan, at));
     ProjectPlan after = plan(PROJECT.with(done));
     assertFalse(after.find("coat-2").orElseThrow().start().isBefore(weeksLater));
@@ -83,9 +83,9 @@ class ProgressTest {
     for (String id : List.of("clamps-off-1", "machine", "coat-2")) {
       int at = index(plan, id);
       List<Done> done = all(plan, at);
-      List<Slot> soon = new ArrayList<>();
-      for (Slot slot : plan.steps().get(at).slots()) {
-        soon.add(new Slot(slot.start().minusHours(200), slot.end().minusHours(200)));
+      List<Interval> soon = new ArrayList<>();
+      for (Interval slot : plan.steps().get(at).slots()) {
+        soon.add(new Interval(slot.start().plusHours(-200), slot.end().plusHours(-200)));
       }
       done.add(new Done(id, soon));
       Progress progress = new Progress(Optional.of(plan.steps().get(at).end()), done);
@@ -100,7 +100,7 @@ class ProgressTest {
   @Test
   void nothingUndoneStartsBeforeNow() {
     ProjectPlan plan = plan(PROJECT);
-    LocalDateTime now = plan.start().plusDays(30);
+    Moment now = plan.start().plusDays(30);
     for (Step step : plan(PROJECT.with(new Progress(Optional.of(now), List.of()))).steps()) {
       if (step.kind() == Step.Kind.WORK) {
         assertFalse(step.start().isBefore(now), step.id());
@@ -108,7 +108,7 @@ class ProgressTest {
     }
   }
 
-  private static boolean underWay(ProjectPlan plan, int from, LocalDateTime end) {
+  private static boolean underWay(ProjectPlan plan, int from, Moment end) {
     return plan.steps().subList(from, plan.steps().size()).stream()
         .anyMatch(step -> step.start().isBefore(end) && step.kind() == Step.Kind.WORK);
   }

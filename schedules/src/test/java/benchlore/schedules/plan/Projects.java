@@ -6,7 +6,6 @@ import benchlore.schedules.air.SolventData;
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Unit;
-import benchlore.schedules.calendar.ShopWeek;
 import benchlore.schedules.coating.CoatBond;
 import benchlore.schedules.coating.DryingMechanism;
 import benchlore.schedules.coating.FinishData;
@@ -24,13 +23,14 @@ import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.sanding.SandingTool;
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.time.Moment;
+import benchlore.schedules.time.ShopWeek;
+import benchlore.schedules.time.Weekday;
 import benchlore.schedules.trade.ApplicationMethod;
 import benchlore.schedules.trade.Pores;
 import benchlore.schedules.wood.Place;
 import benchlore.schedules.wood.RingAngle;
 import benchlore.schedules.wood.WoodData;
-import java.time.DayOfWeek;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -39,7 +39,7 @@ import java.util.Optional;
 
 /** Invented projects for tests: cherry, a yellow glue, a brushed oil varnish, a heated shop. */
 final class Projects {
-  static final LocalDateTime START = LocalDateTime.of(2027, 1, 12, 18, 0);
+  static final Moment START = Moment.of(2027, 1, 12, 18, 0);
   private static final Provenance FROM = Provenance.fromMemory("test");
 
   private Projects() {}
@@ -79,14 +79,14 @@ final class Projects {
 
   /** Tuesday and Thursday evenings, Saturday and Sunday. */
   static ShopWeek evenings() {
-    Map<DayOfWeek, List<ShopWeek.Span>> days = new EnumMap<>(DayOfWeek.class);
+    Map<Weekday, List<ShopWeek.Span>> days = new EnumMap<>(Weekday.class);
     List<ShopWeek.Span> evening = List.of(new ShopWeek.Span(18 * 60 + 30, 21 * 60 + 30));
-    days.put(DayOfWeek.TUESDAY, evening);
-    days.put(DayOfWeek.THURSDAY, evening);
+    days.put(Weekday.TUESDAY, evening);
+    days.put(Weekday.THURSDAY, evening);
     days.put(
-        DayOfWeek.SATURDAY,
+        Weekday.SATURDAY,
         List.of(new ShopWeek.Span(9 * 60, 12 * 60 + 30), new ShopWeek.Span(13 * 60 + 30, 18 * 60)));
-    days.put(DayOfWeek.SUNDAY, List.of(new ShopWeek.Span(10 * 60, 16 * 60)));
+    days.put(Weekday.SUNDAY, List.of(new ShopWeek.Span(10 * 60, 16 * 60)));
     return ShopWeek.of(days, List.of());
   }
 

@@ -8,7 +8,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.room.Climate;
-import java.time.Duration;
+import benchlore.schedules.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -67,7 +67,7 @@ class SurfaceStepsTest {
   /** The steps are taken out of sanding, not added to it. */
   @Test
   void sandingTheBareWoodTakesAsLongWithAndWithoutThem() {
-    long plain = step(plan(false, false, Sheen.GLOSS), "sand").workSeconds();
+    double plain = step(plan(false, false, Sheen.GLOSS), "sand").workSeconds();
     assertEquals(plain, step(plan(true, false, Sheen.GLOSS), "sand").workSeconds());
   }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -12,8 +12,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class ClimateTest {
-  private static LocalDateTime at(int hour, int minute) {
-    return LocalDateTime.of(2026, 1, 1, hour, minute);
+  private static Moment at(int hour, int minute) {
+    return Moment.of(2026, 1, 1, hour, minute);
   }
 
   @Test

@@ -3,7 +3,7 @@ package benchlore.schedules.room;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** The integral against closed forms and against a general numeric library. */
 class EquivalentAgeTest {
-  private static final LocalDateTime FIVE = LocalDateTime.of(2026, 3, 1, 5, 0);
+  private static final Moment FIVE = Moment.of(2026, 3, 1, 5, 0);
   private static final EquivalentAge.Rate DOUBLING = EquivalentAge.q10(2, 20);
 
   /** On a straight line T = a + b t the age is (exp(k T2) - exp(k T1)) / (k b). */
@@ -45,7 +45,7 @@ class EquivalentAgeTest {
       @ForAll @IntRange(min = 0, max = 23) int hour) {
     Climate day = Climate.swing(low, low + rise, 50);
     EquivalentAge.Rate rate = EquivalentAge.q10(q10, 20);
-    LocalDateTime start = LocalDateTime.of(2026, 1, 1, hour, 0);
+    Moment start = Moment.of(2026, 1, 1, hour, 0);
     double sum = 0;
     for (int h = 0; h < 24; h++) {
       Climate.Reading from = day.at(start.plusHours(h));
@@ -90,7 +90,7 @@ class EquivalentAgeTest {
   void aProcessThatRestsAtNightGoesOnInTheMorning() {
     Climate day = Climate.steady(5, 50).withHeating(8, 16, 20);
     EquivalentAge.Rate heated = air -> air.celsius() >= 19.999 ? 1 : 0;
-    LocalDateTime start = LocalDateTime.of(2026, 1, 1, 8, 0);
+    Moment start = Moment.of(2026, 1, 1, 8, 0);
     double until = EquivalentAge.secondsUntil(day, start, 8 * 3600, heated).orElseThrow();
     // Heated readings stand at 8 to 15, so the first day gives 7 whole hours.
     assertEquals(24 * 3600 + 3600, until, 1e-6);

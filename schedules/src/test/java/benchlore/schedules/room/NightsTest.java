@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.room.DailySwing.Heater;
 import benchlore.schedules.room.DailySwing.Night;
-import java.time.LocalDate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Date;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 
 /** Nights that were colder or warmer than usual. */
 class NightsTest {
-  private static final LocalDate DATE = LocalDate.of(2027, 2, 28);
-  private static final LocalDateTime NOON = DATE.atTime(12, 0);
+  private static final Date DATE = Date.of(2027, 2, 28);
+  private static final Moment NOON = DATE.at(12, 0);
   private static final DailySwing USUAL = new DailySwing(10, 20, 50, Optional.empty());
   private static final EquivalentAge.Rate DOUBLING = EquivalentAge.q10(2, 20);
 
@@ -29,15 +29,15 @@ class NightsTest {
   void aNightBendsItsOwnLinesAndNoOthers() {
     Climate usual = USUAL.climate(List.of());
     Climate cold = USUAL.climate(List.of(night(DATE, 0, 20)));
-    assertEquals(20, cold.at(DATE.atTime(15, 0)).celsius(), 1e-12);
-    assertEquals(10, cold.at(DATE.atTime(22, 0)).celsius(), 1e-12);
-    assertEquals(0, cold.at(DATE.plusDays(1).atTime(5, 0)).celsius(), 1e-12);
-    assertEquals(10, cold.at(DATE.plusDays(1).atTime(10, 0)).celsius(), 1e-12);
-    assertEquals(20, cold.at(DATE.plusDays(1).atTime(15, 0)).celsius(), 1e-12);
+    assertEquals(20, cold.at(DATE.at(15, 0)).celsius(), 1e-12);
+    assertEquals(10, cold.at(DATE.at(22, 0)).celsius(), 1e-12);
+    assertEquals(0, cold.at(DATE.plusDays(1).at(5, 0)).celsius(), 1e-12);
+    assertEquals(10, cold.at(DATE.plusDays(1).at(10, 0)).celsius(), 1e-12);
+    assertEquals(20, cold.at(DATE.plusDays(1).at(15, 0)).celsius(), 1e-12);
     for (int minute = -3 * 1440; minute < 4 * 1440; minute += 10) {
-      LocalDateTime at = DATE.atStartOfDay().plusMinutes(minute);
-      boolean before = !at.isAfter(DATE.atTime(15, 0));
-      if (before || !at.isBefore(DATE.plusDays(1).atTime(15, 0))) {
+      Moment at = DATE.midnight().plusMinutes(minute);
+      boolean before = !at.isAfter(DATE.at(15, 0));
+      if (before || !at.isBefore(DATE.plusDays(1).at(15, 0))) {
         assertEquals(usual.at(at), cold.at(at), at.toString());
       }
     }
@@ -46,17 +46,17 @@ class NightsTest {
   @Test
   void theHighBelongsToTheAfternoonBefore() {
     Climate warm = USUAL.climate(List.of(night(DATE, 10, 30)));
-    assertEquals(20, warm.at(DATE.atTime(10, 0)).celsius(), 1e-12);
-    assertEquals(30, warm.at(DATE.atTime(15, 0)).celsius(), 1e-12);
-    assertEquals(20, warm.at(DATE.plusDays(1).atTime(15, 0)).celsius(), 1e-12);
+    assertEquals(20, warm.at(DATE.at(10, 0)).celsius(), 1e-12);
+    assertEquals(30, warm.at(DATE.at(15, 0)).celsius(), 1e-12);
+    assertEquals(20, warm.at(DATE.plusDays(1).at(15, 0)).celsius(), 1e-12);
   }
 
   @Test
   void nightsThatFollowEachOtherShareTheMorningBetween() {
     Climate cold = USUAL.climate(List.of(night(DATE, 0, 20), night(DATE.plusDays(1), -6, 12)));
-    assertEquals(6, cold.at(DATE.plusDays(1).atTime(10, 0)).celsius(), 1e-12);
-    assertEquals(12, cold.at(DATE.plusDays(1).atTime(15, 0)).celsius(), 1e-12);
-    assertEquals(-6, cold.at(DATE.plusDays(2).atTime(5, 0)).celsius(), 1e-12);
+    assertEquals(6, cold.at(DATE.plusDays(1).at(10, 0)).celsius(), 1e-12);
+    assertEquals(12, cold.at(DATE.plusDays(1).at(15, 0)).celsius(), 1e-12);
+    assertEquals(-6, cold.at(DATE.plusDays(2).at(5, 0)).celsius(), 1e-12);
     assertEquals(3, cold.otherwise().size());
   }
 
@@ -88,23 +88,23 @@ class NightsTest {
   void theWaterInTheAirStaysUnlessItsHumidityIsTold() {
     Climate usual = USUAL.climate(List.of());
     Climate same = USUAL.climate(List.of(night(DATE, 10, 16)));
-    LocalDateTime evening = DATE.atTime(18, 0);
+    Moment evening = DATE.at(18, 0);
     assertEquals(usual.at(evening).dewPointCelsius(), same.at(evening).dewPointCelsius(), 1e-9);
     Climate dry = USUAL.climate(List.of(new Night(DATE, 10, 20, OptionalDouble.of(20), true)));
-    assertEquals(20, dry.at(DATE.atTime(15, 0)).relativeHumidityPercent(), 1e-9);
-    assertEquals(50, dry.at(DATE.plusDays(1).atTime(15, 0)).relativeHumidityPercent(), 1e-9);
+    assertEquals(20, dry.at(DATE.at(15, 0)).relativeHumidityPercent(), 1e-9);
+    assertEquals(50, dry.at(DATE.plusDays(1).at(15, 0)).relativeHumidityPercent(), 1e-9);
   }
 
   @Test
   void aHeaterWarmsTheNightUnlessItStoodStill() {
     DailySwing heated = new DailySwing(10, 20, 50, Optional.of(new Heater(20, 8, 18)));
-    LocalDateTime five = DATE.plusDays(1).atTime(5, 0);
+    Moment five = DATE.plusDays(1).at(5, 0);
     Climate on = heated.climate(List.of(night(DATE, 0, 20)));
     assertEquals(18, on.at(five).celsius(), 1e-12);
     Climate off = heated.climate(List.of(new Night(DATE, 0, 20, OptionalDouble.empty(), false)));
     assertEquals(0, off.at(five).celsius(), 1e-12);
     assertEquals(18, off.at(five.plusDays(1)).celsius(), 1e-12);
-    assertEquals(18, off.at(five.minusDays(1)).celsius(), 1e-12);
+    assertEquals(18, off.at(five.plusDays(-1)).celsius(), 1e-12);
   }
 
   @Property(tries = 200)
@@ -131,7 +131,7 @@ class NightsTest {
     Climate almost =
         USUAL.climate(List.of(night(DATE, 10 - 1e-9, 20), night(DATE.plusDays(9), 10 + 1e-9, 20)));
     assertEquals(4, almost.otherwise().size());
-    LocalDateTime start = NOON.plusHours(hours);
+    Moment start = NOON.plusHours(hours);
     double usual = until(USUAL.climate(List.of()), start, needed);
     assertEquals(usual, until(almost, start, needed), 1e-2);
   }
@@ -142,7 +142,7 @@ class NightsTest {
       @ForAll @DoubleRange(min = 0, max = 3e5) double needed,
       @ForAll @IntRange(min = -60, max = 60) int hours) {
     Climate cold = USUAL.climate(List.of(night(DATE, 10 - colder, 20)));
-    LocalDateTime start = NOON.plusHours(hours);
+    Moment start = NOON.plusHours(hours);
     double usual = until(USUAL.climate(List.of()), start, needed);
     assertTrue(until(cold, start, needed) >= usual - 1e-6);
   }
@@ -153,11 +153,11 @@ class NightsTest {
       @ForAll @IntRange(min = 0, max = 86_399) int second,
       @ForAll @DoubleRange(min = -20, max = 20) double low) {
     Climate usual = USUAL.climate(List.of());
-    LocalDateTime start = DATE.atStartOfDay().plusSeconds(second);
+    Moment start = DATE.midnight().plusSeconds(second);
     double ready = until(usual, start, needed);
     // The sum goes by whole steps: the one it is ready in has to end before the night begins.
-    LocalDateTime at = start.plusSeconds((long) Math.ceil(ready) + EquivalentAge.STEP_SECONDS);
-    LocalDate evening = at.getHour() < 15 ? at.toLocalDate() : at.toLocalDate().plusDays(1);
+    Moment at = start.plusSeconds((long) Math.ceil(ready) + EquivalentAge.STEP_SECONDS);
+    Date evening = at.hour() < 15 ? at.date() : at.date().plusDays(1);
     Climate later = USUAL.climate(List.of(night(evening, low, 20)));
     assertEquals(ready, until(later, start, needed));
   }
@@ -194,7 +194,7 @@ class NightsTest {
       @ForAll @DoubleRange(min = -10, max = 20) double low,
       @ForAll @IntRange(min = -30, max = 30) int hours) {
     Climate air = USUAL.climate(List.of(night(DATE, low, 20), night(DATE.plusDays(4), 2, 8)));
-    LocalDateTime start = NOON.plusHours(hours);
+    Moment start = NOON.plusHours(hours);
     double elapsed = until(air, start, needed);
     double age = EquivalentAge.ageSeconds(air, start, elapsed, DOUBLING);
     assertEquals(needed, age, 1e-6 * needed + 1e-6);
@@ -221,7 +221,7 @@ class NightsTest {
         IllegalArgumentException.class, () -> new Night(DATE, 4, 9, OptionalDouble.of(120), true));
     List<Night> twice = List.of(night(DATE, 4, 9), night(DATE, 5, 9));
     assertThrows(IllegalArgumentException.class, () -> USUAL.climate(twice));
-    List<Night> backward = List.of(night(DATE, 4, 9), night(DATE.minusDays(5), 5, 9));
+    List<Night> backward = List.of(night(DATE, 4, 9), night(DATE.plusDays(-5), 5, 9));
     assertThrows(IllegalArgumentException.class, () -> USUAL.climate(backward));
   }
 
@@ -242,11 +242,11 @@ class NightsTest {
     return points[i - 1][1] + share * (points[i][1] - points[i - 1][1]);
   }
 
-  private static Night night(LocalDate date, double low, double high) {
+  private static Night night(Date date, double low, double high) {
     return new Night(date, low, high, OptionalDouble.empty(), true);
   }
 
-  private static double until(Climate air, LocalDateTime start, double needed) {
+  private static double until(Climate air, Moment start, double needed) {
     return EquivalentAge.secondsUntil(air, start, needed, DOUBLING).orElseThrow();
   }
 }

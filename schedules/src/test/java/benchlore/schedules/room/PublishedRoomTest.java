@@ -2,14 +2,14 @@ package benchlore.schedules.room;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** The room's formulas against published figures, one row a test. */
 class PublishedRoomTest {
-  private static final LocalDateTime START = LocalDateTime.of(2026, 1, 1, 0, 0);
+  private static final Moment START = Moment.of(2026, 1, 1, 0, 0);
   private static final double GAS_CONSTANT = 8.314462618;
 
   @ParameterizedTest(name = "{arguments}")

@@ -26,8 +26,6 @@ final class CallScan extends TreePathScanner<Void, Void> {
   private static final Set<String> WRITES_NUMBERS = Set.of("valueOf", "append", "toString");
   private static final Set<String> FORMATS =
       Set.of("format", "formatted", "matches", "replaceAll", "replaceFirst", "split");
-  private static final List<String> VALUE_TYPES =
-      List.of("LocalDateTime", "LocalDate", "LocalTime", "Duration", "DayOfWeek");
   private static final List<String> OUTSIDE =
       List.of(
           "java.lang.System",
@@ -93,7 +91,7 @@ final class CallScan extends TreePathScanner<Void, Void> {
     reportIf(narrows(owner, name), Rule.UNCHECKED_CAST);
     reportIf(formats(owner, name, arguments), Rule.FORMATTING);
     reportIf(streams(owner, method), Rule.STREAM);
-    reportIf(owner.startsWith("java.time.") && !plainTime(owner, name), Rule.ZONES_AND_FORMATTERS);
+    reportIf(owner.startsWith("java.time."), Rule.JDK_TIME);
     reportIf(outside(owner, name), Rule.OUTSIDE_WORLD);
     reportIf(writesNumber(name, method, arguments), Rule.NUMBER_TEXT);
   }
@@ -116,12 +114,6 @@ final class CallScan extends TreePathScanner<Void, Void> {
   private static boolean streams(String owner, ExecutableElement method) {
     return owner.startsWith("java.util.stream.")
         || method.getReturnType().toString().startsWith("java.util.stream.");
-  }
-
-  private static boolean plainTime(String owner, String name) {
-    boolean value = VALUE_TYPES.contains(owner.substring("java.time.".length()));
-    return value
-        && !Set.of("parse", "now", "format", "atZone", "atOffset", "toString").contains(name);
   }
 
   private static boolean outside(String owner, String name) {

@@ -79,10 +79,11 @@ class GuardTest {
           FORMATTING             | return s.toLowerCase(Locale.getDefault());
           STREAM                 | return numbers.stream();
           STREAM                 | return java.util.stream.IntStream.range(0, 3);
-          ZONES_AND_FORMATTERS   | return java.time.LocalDateTime.parse(s);
-          ZONES_AND_FORMATTERS   | return java.time.LocalDate.now();
-          ZONES_AND_FORMATTERS   | return java.time.ZoneId.of(s);
-          ZONES_AND_FORMATTERS   | return java.time.format.DateTimeFormatter.ofPattern(s);
+          JDK_TIME               | return java.time.LocalDateTime.parse(s);
+          JDK_TIME               | return java.time.LocalDate.now();
+          JDK_TIME               | return java.time.LocalDateTime.of(2027, 1, 1, 8, 0).plusSeconds(i);
+          JDK_TIME               | return java.time.ZoneId.of(s);
+          JDK_TIME               | return java.time.format.DateTimeFormatter.ofPattern(s);
           OUTSIDE_WORLD          | return System.nanoTime();
           OUTSIDE_WORLD          | return new Random();
           OUTSIDE_WORLD          | return new Thread();
@@ -119,7 +120,6 @@ class GuardTest {
           return (double) i;
           throw new IllegalArgumentException("i must be above 0: " + i);
           return s.toLowerCase(Locale.ROOT);
-          return java.time.LocalDateTime.of(2027, 1, 1, 8, 0).plusSeconds(i);
           """)
   void letsPassWhatIsGood(String body) throws IOException {
     assertEquals(List.of(), broken(body));

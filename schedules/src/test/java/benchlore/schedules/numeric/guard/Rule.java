@@ -16,8 +16,8 @@ enum Rule {
   FORMATTING("String.format, formatted, a regular expression or a case change by locale"),
   /** Adds 27 KB. */
   STREAM("a stream; write a loop"),
-  /** Adds 250 KB and more, and a zone database. */
-  ZONES_AND_FORMATTERS("java.time beyond its value types: parsing, formats, zones, the clock"),
+  /** Weighs much, counts slowly in JavaScript, and knows zones and the clock. */
+  JDK_TIME("java.time; use schedules.time"),
   /** The engine is a function of its arguments. */
   OUTSIDE_WORLD("the system, threads, files, randomness, reflection");
 

@@ -2,12 +2,11 @@ package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Datum;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
-import benchlore.schedules.glueup.GlueUpSchedule.Moment;
+import benchlore.schedules.glueup.GlueUpSchedule.Milestone;
 import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.numeric.WallTime;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.room.EquivalentAge.Rate;
-import java.time.LocalDateTime;
+import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,20 +20,20 @@ import java.util.OptionalDouble;
  * @param machine machining across the joint
  * @param fullLoad full load
  */
-record Moments(Moment clampsOff, Moment handle, Moment machine, Moment fullLoad) {
+record Milestones(Milestone clampsOff, Milestone handle, Milestone machine, Milestone fullLoad) {
   /** Seconds in clamps for a joint pressed at a moment; empty if it never sets. */
-  static OptionalDouble clampSeconds(GlueUpRequest request, LocalDateTime tight) {
+  static OptionalDouble clampSeconds(GlueUpRequest request, Moment tight) {
     Rate setting = Rates.setting(request.adhesive(), request.wood());
     double label = request.adhesive().clampTime().high();
     return EquivalentAge.secondsUntil(request.climate(), tight, label, setting);
   }
 
   /** The moments after these batches; empty if the air never lets the joint reach one of them. */
-  static Optional<Moments> of(GlueUpRequest request, List<Batch> batches) {
+  static Optional<Milestones> of(GlueUpRequest request, List<Batch> batches) {
     AdhesiveData adhesive = request.adhesive();
     Rate setting = Rates.setting(adhesive, request.wood());
-    LocalDateTime tight = batches.get(batches.size() - 1).tight();
-    LocalDateTime off = Batches.last(batches);
+    Moment tight = batches.get(batches.size() - 1).tight();
+    Moment off = Batches.last(batches);
     double machineLabel = machineLabel(adhesive).high();
     OptionalDouble handled =
         EquivalentAge.secondsUntil(
@@ -48,12 +47,12 @@ record Moments(Moment clampsOff, Moment handle, Moment machine, Moment fullLoad)
     if (handled.isEmpty() || loaded.isEmpty() || settled.isEmpty()) {
       return Optional.empty();
     }
-    LocalDateTime handle = later(off, after(tight, handled.getAsDouble()));
-    LocalDateTime machine = later(handle, after(tight, settled.getAsDouble()));
-    LocalDateTime load = later(handle, after(tight, loaded.getAsDouble()));
-    LocalDateTime start = request.start();
+    Moment handle = off.orLater(after(tight, handled.getAsDouble()));
+    Moment machine = handle.orLater(after(tight, settled.getAsDouble()));
+    Moment load = handle.orLater(after(tight, loaded.getAsDouble()));
+    Moment start = request.start();
     return Optional.of(
-        new Moments(
+        new Milestones(
             moment(start, off),
             moment(start, handle),
             moment(start, machine),
@@ -71,15 +70,11 @@ record Moments(Moment clampsOff, Moment handle, Moment machine, Moment fullLoad)
     return adhesive.waterBased() ? Rates.machining() : setting;
   }
 
-  private static Moment moment(LocalDateTime start, LocalDateTime at) {
-    return new Moment(at, WallTime.seconds(start, at));
+  private static Milestone moment(Moment start, Moment at) {
+    return new Milestone(at, start.secondsUntil(at));
   }
 
-  private static LocalDateTime after(LocalDateTime from, double seconds) {
-    return WallTime.plus(from, Numeric.ceil(seconds));
-  }
-
-  private static LocalDateTime later(LocalDateTime one, LocalDateTime other) {
-    return one.isAfter(other) ? one : other;
+  private static Moment after(Moment from, double seconds) {
+    return from.plusSeconds(Numeric.ceil(seconds));
   }
 }
