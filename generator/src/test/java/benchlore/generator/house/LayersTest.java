@@ -36,8 +36,6 @@ final class LayersTest {
               "site",
               Set.of("library", "planning", "drawing", "find", "units", "export", "tables")),
           Map.entry("browser", Set.of("json")),
-          // It asks which functions a page calls.
-          Map.entry("script", Set.of("browser")),
           Map.entry("cli", Set.of("library", "planning", "site", "export")));
 
   private static final Pattern SAYS =

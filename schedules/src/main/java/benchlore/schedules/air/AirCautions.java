@@ -2,7 +2,6 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
 import benchlore.schedules.answer.Unit;
@@ -130,11 +129,11 @@ final class AirCautions {
     boolean flammable = Flammability.any(request);
     List<IgnitionSource> sources = request.ignitionSources();
     boolean spark =
-        Checks.among(sources, IgnitionSource.BRUSHED_MOTOR)
-            || Checks.among(sources, IgnitionSource.UNRATED_ELECTRICAL);
+        sources.contains(IgnitionSource.BRUSHED_MOTOR)
+            || sources.contains(IgnitionSource.UNRATED_ELECTRICAL);
     when(flammable && spark, Warning.SPARKS, cautions);
     when(flammable, Warning.EXHAUST_FAN, cautions);
-    when(flammable && Checks.among(sources, IgnitionSource.STATIC), Warning.STATIC, cautions);
+    when(flammable && sources.contains(IgnitionSource.STATIC), Warning.STATIC, cautions);
     when(Flammability.UNKNOWN.in(request), Warning.FLASH_UNKNOWN, cautions);
     when(Flammability.HARD_TO_LIGHT.in(request), Warning.HARD_TO_LIGHT, cautions);
   }

@@ -19,7 +19,7 @@ final class HomeRefusals {
     }
     boolean flammable = Flammability.any(request);
     for (IgnitionSource source : IgnitionSource.values()) {
-      if (Checks.among(request.ignitionSources(), source)) {
+      if (request.ignitionSources().contains(source)) {
         ignition(source, flammable, request.sprays(), checks);
       }
     }

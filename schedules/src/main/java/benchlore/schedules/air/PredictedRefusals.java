@@ -45,8 +45,8 @@ final class PredictedRefusals {
   }
 
   private static boolean sparks(AirRequest request) {
-    return Checks.among(request.ignitionSources(), IgnitionSource.BRUSHED_MOTOR)
-        || Checks.among(request.ignitionSources(), IgnitionSource.UNRATED_ELECTRICAL);
+    return request.ignitionSources().contains(IgnitionSource.BRUSHED_MOTOR)
+        || request.ignitionSources().contains(IgnitionSource.UNRATED_ELECTRICAL);
   }
 
   private static void add(String problem, Quantity how, AirSchedule schedule, Checks checks) {

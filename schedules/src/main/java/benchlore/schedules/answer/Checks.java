@@ -49,21 +49,6 @@ public final class Checks {
     return this;
   }
 
-  /**
-   * Whether a list of words holds one.
-   *
-   * @param words words of a closed list, or texts
-   * @param wanted the one looked for
-   */
-  public static <T extends Comparable<T>> boolean among(List<T> words, T wanted) {
-    for (T word : words) {
-      if (word == wanted || word.compareTo(wanted) == 0) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   /** True if nothing was wrong so far. */
   public boolean fine() {
     return refusals.isEmpty();

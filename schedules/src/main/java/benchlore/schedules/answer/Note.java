@@ -25,17 +25,6 @@ public record Note(String pattern, List<Quantity> quantities) {
     }
   }
 
-  /** Whether both say the same with the same quantities. */
-  public boolean same(Note other) {
-    boolean same = pattern.equals(other.pattern) && quantities.size() == other.quantities.size();
-    for (int i = 0; same && i < quantities.size(); i++) {
-      Quantity one = quantities.get(i);
-      Quantity two = other.quantities.get(i);
-      same = one.value() == two.value() && one.unit() == two.unit();
-    }
-    return same;
-  }
-
   /** A sentence with its quantities in order. */
   public static Note of(String pattern, Quantity... quantities) {
     return new Note(pattern, List.of(quantities));

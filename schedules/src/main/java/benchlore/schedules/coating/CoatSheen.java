@@ -17,14 +17,14 @@ final class CoatSheen {
     if (sold.isEmpty()) {
       return Optional.empty();
     }
-    if (last && Checks.among(sold, wanted)) {
+    if (last && sold.contains(wanted)) {
       return Optional.of(wanted);
     }
     return Optional.of(glossiest(sold));
   }
 
   static boolean rubOut(FinishData finish, Sheen wanted) {
-    return !finish.sheens().isEmpty() && !Checks.among(finish.sheens(), wanted);
+    return !finish.sheens().isEmpty() && !finish.sheens().contains(wanted);
   }
 
   static void check(Checks checks, FinishData finish, Sheen wanted) {

@@ -2,7 +2,6 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Figure;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
@@ -115,7 +114,7 @@ public final class Compatibility {
   /** The row for what goes straight onto the under coat; the deciding row where there is none. */
   private static OverRule touching(List<FinishFamily> between, List<OverRule> used) {
     for (OverRule row : used) {
-      if (Checks.among(between, row.upper())) {
+      if (between.contains(row.upper())) {
         return row;
       }
     }

@@ -36,7 +36,8 @@ final class LiquidQuantity {
           "first-coat-soaks",
           Caution.Severity.WORK,
           Note.of(
-              "The figure is for a surface that takes up nothing; bare wood drinks the first coat."),
+              "The figure is for a surface that takes up nothing; bare wood drinks the first"
+                  + " coat."),
           Note.of("Have more at hand than the figure, most for end grain and open or soft woods."));
 
   private LiquidQuantity() {}
@@ -71,7 +72,7 @@ final class LiquidQuantity {
     checks.within("coats", request.coats(), 1, 50, Unit.COUNT);
     checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
     checks.require(
-        Checks.among(request.finish().methods(), request.method()),
+        request.finish().methods().contains(request.method()),
         "method",
         "This finish is not made to go on that way.",
         "Choose one of the ways its label names.");

@@ -177,7 +177,7 @@ final class Sequence {
   /** The hour's cautions belong to their coat; the same words twice help nobody. */
   private void addCaution(int number, Caution caution) {
     for (Caution told : cautions) {
-      if (told.code().equals(caution.code()) && told.measure().same(caution.measure())) {
+      if (told.code().equals(caution.code()) && told.measure().equals(caution.measure())) {
         return;
       }
     }

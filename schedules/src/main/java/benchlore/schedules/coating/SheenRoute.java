@@ -60,7 +60,7 @@ public final class SheenRoute {
     if (request.existing().isPresent() && request.existing().get() == request.wanted()) {
       ways.add(new SheenWay(SheenWay.Kind.LEAVE, request.today(), List.of()));
     }
-    if (Checks.among(finish.sheens(), request.wanted())) {
+    if (finish.sheens().contains(request.wanted())) {
       ways.add(lastCoat());
     }
     if (RubFamily.of(finish).reaches(request.wanted())) {

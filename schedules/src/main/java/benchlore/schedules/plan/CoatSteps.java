@@ -8,7 +8,6 @@ import benchlore.schedules.air.Respirator;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
-import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Note;
 import benchlore.schedules.answer.Quantity;
@@ -329,7 +328,7 @@ final class CoatSteps {
     List<String> told = new ArrayList<>();
     for (CoatStep coat : coats.coats()) {
       String sheen = coat.sheen().map(SheenWords::of).orElse("");
-      if (Checks.among(told, sheen)) {
+      if (told.contains(sheen)) {
         continue;
       }
       told.add(sheen);

@@ -1,6 +1,5 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Checks;
 import benchlore.schedules.numeric.Numeric;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +35,7 @@ record Cutting(
     double power = Numeric.pow(grain, SandingRules.GRAIN_POWER.low());
     List<Cutting> all = new ArrayList<>();
     for (SandingTool tool : SandingTool.values()) {
-      if (Checks.among(tools, tool) && tool.takes(grit.micron())) {
+      if (tools.contains(tool) && tool.takes(grit.micron())) {
         SandingTool.Row row = tool.row();
         double rate = row.removal() * power * stock.easeFactor();
         double area = stock.areaSquareMetre();

@@ -25,11 +25,6 @@ public record Grit(GritSystem system, int number, double micron, Provenance from
     }
   }
 
-  /** Whether both are the same grade of the same scale. */
-  boolean same(Grit other) {
-    return system == other.system && number == other.number;
-  }
-
   /** The grade as the trade writes it, the scale always shown: "P180", "CAMI 180". */
   public String label() {
     return system.prefix() + number;

@@ -201,8 +201,8 @@ public final class RubOut {
   }
 
   private static boolean powered(SandingShop shop) {
-    return Checks.among(shop.tools(), SandingTool.RANDOM_ORBIT)
-        || Checks.among(shop.tools(), SandingTool.BELT);
+    return shop.tools().contains(SandingTool.RANDOM_ORBIT)
+        || shop.tools().contains(SandingTool.BELT);
   }
 
   private static void add(

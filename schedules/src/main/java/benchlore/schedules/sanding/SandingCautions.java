@@ -175,7 +175,7 @@ final class SandingCautions {
     for (Grit grit : needed) {
       boolean there = request.shop().has(grit);
       if (!there && request.start() instanceof StartSurface.SandedTo sanded) {
-        there = sanded.grit().same(grit);
+        there = sanded.grit().equals(grit);
       }
       if (!there) {
         add(

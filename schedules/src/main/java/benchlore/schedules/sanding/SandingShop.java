@@ -26,12 +26,7 @@ public record SandingShop(List<Grit> shelf, List<SandingTool> tools, double jump
 
   /** Whether a grade is on the shelf. */
   boolean has(Grit grit) {
-    for (Grit other : shelf) {
-      if (other.same(grit)) {
-        return true;
-      }
-    }
-    return false;
+    return shelf.contains(grit);
   }
 
   /** The same shop with one more grade. */

@@ -1,2 +1,0 @@
-/** Names that the signatures of {@code java.time} bring with them. */
-package org.teavm.classlib.java.time.chrono;
