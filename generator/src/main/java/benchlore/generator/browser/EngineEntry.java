@@ -1,6 +1,6 @@
 package benchlore.generator.browser;
 
-import benchlore.generator.json.EngineJson;
+import benchlore.schedules.exchange.EngineJson;
 import org.teavm.jso.JSExport;
 import org.teavm.jso.JSObject;
 

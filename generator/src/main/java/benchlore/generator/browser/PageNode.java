@@ -1,6 +1,6 @@
 package benchlore.generator.browser;
 
-import benchlore.generator.json.Node;
+import benchlore.schedules.exchange.Node;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.JSObject;
 

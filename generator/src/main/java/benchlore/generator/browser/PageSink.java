@@ -1,6 +1,6 @@
 package benchlore.generator.browser;
 
-import benchlore.generator.json.Sink;
+import benchlore.schedules.exchange.Sink;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.JSObject;
 

@@ -1,6 +1,6 @@
 package benchlore.generator.cli;
 
-import benchlore.generator.library.Loaded;
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.planning.Content;
 import benchlore.generator.site.Site;
 import benchlore.generator.site.SiteWriter;
@@ -46,7 +46,7 @@ final class BuildCommand implements Callable<Integer> {
     SiteWriter.ready(out, folder);
     Progress progress = new Progress(spec.commandLine().getErr());
     progress.stage("load, check and plan");
-    Loaded<Content> loaded = Content.load(folder);
+    LoadResult<Content> loaded = Content.load(folder);
     if (loaded.value().isEmpty()) {
       progress.done();
       Report.problems(spec.commandLine().getErr(), loaded.problems(), "No site was written.");

@@ -1,7 +1,7 @@
 package benchlore.generator.cli;
 
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Loaded;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.planning.Content;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -25,7 +25,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     return content.open(
         (folder, template) -> {
-          Loaded<Content> loaded = Content.load(folder);
+          LoadResult<Content> loaded = Content.load(folder);
           var err = spec.commandLine().getErr();
           if (loaded.value().isEmpty()) {
             Report.problems(err, loaded.problems(), "Nothing was written.");

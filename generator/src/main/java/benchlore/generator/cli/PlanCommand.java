@@ -1,17 +1,17 @@
 package benchlore.generator.cli;
 
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
 import benchlore.generator.export.PlanText;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Loaded;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.plan.Plan;
-import benchlore.schedules.plan.PlanRequest;
-import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.project.Project;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.ProjectRequest;
 import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
@@ -60,7 +60,8 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   /** A question with its answer. */
-  private record Told(String id, String title, PlanRequest request, Answer<ProjectPlan> answer) {}
+  private record Told(
+      String id, String title, ProjectRequest request, Answer<ProjectPlan> answer) {}
 
   @Mixin private ContentOption content;
 
@@ -103,12 +104,12 @@ final class PlanCommand implements Callable<Integer> {
       throw new IOException(file + " is a folder; give a plan file");
     }
     var err = spec.commandLine().getErr();
-    Loaded<Library> library = Content.library(folder);
+    LoadResult<Library> library = Content.library(folder);
     if (library.value().isEmpty()) {
       Report.problems(err, library.problems(), "Nothing was planned.");
       return Benchlore.PROBLEMS;
     }
-    Loaded<List<Planned>> plans = Plans.of(folder, List.of(file), library.value().get());
+    LoadResult<List<Planned>> plans = Plans.of(folder, List.of(file), library.value().get());
     if (plans.value().isEmpty()) {
       Report.problems(err, plans.problems(), "Nothing was planned.");
       return Benchlore.PROBLEMS;
@@ -121,11 +122,11 @@ final class PlanCommand implements Callable<Integer> {
     if (Files.isDirectory(file)) {
       throw new IOException(file + " is a folder; give a request");
     }
-    PlanRequest request;
+    ProjectRequest request;
     Answer<ProjectPlan> answer;
     try {
       request = PlanJson.parse(Files.readString(file));
-      answer = Plan.plan(request);
+      answer = Project.plan(request);
     } catch (MalformedInputException e) {
       throw new IOException(file + " is no UTF-8 text", e);
     } catch (IllegalArgumentException e) {

@@ -1,6 +1,6 @@
 package benchlore.generator.cli;
 
-import benchlore.generator.library.Problem;
+import benchlore.generator.content.Problem;
 import java.io.PrintWriter;
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package benchlore.generator.export;
 
-import benchlore.generator.json.EngineJson;
-import benchlore.generator.json.Node;
-import benchlore.generator.json.Sink;
+import benchlore.schedules.exchange.EngineJson;
+import benchlore.schedules.exchange.Node;
+import benchlore.schedules.exchange.Sink;
 import java.util.ArrayDeque;
 import java.util.Deque;
 

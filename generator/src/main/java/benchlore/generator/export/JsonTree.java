@@ -1,6 +1,6 @@
 package benchlore.generator.export;
 
-import benchlore.generator.json.Node;
+import benchlore.schedules.exchange.Node;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;

@@ -3,11 +3,11 @@ package benchlore.generator.export;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.units.Display;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Stage;
-import benchlore.schedules.plan.ProjectPlan;
-import benchlore.schedules.plan.Step;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import biweekly.ICalVersion;
@@ -123,7 +123,7 @@ public final class PlanCalendar {
     for (Caution caution : step.cautions()) {
       lines.add("! " + Display.text(caution.what()) + " " + Display.text(caution.measure()));
     }
-    for (Note note : step.notes()) {
+    for (Message note : step.notes()) {
       lines.add(Display.text(note));
     }
     return plain(String.join("\n", lines));

@@ -1,9 +1,9 @@
 package benchlore.generator.export;
 
-import benchlore.generator.json.EngineJson;
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.plan.PlanRequest;
-import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.exchange.EngineJson;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.ProjectRequest;
 
 /**
  * A plan as JSON, its request and its answer, as {@link EngineJson} describes them: what a page's
@@ -20,7 +20,7 @@ public final class PlanJson {
   }
 
   /** The request as JSON, ending in a line break. */
-  public static String render(PlanRequest request) {
+  public static String render(ProjectRequest request) {
     return RequestJson.indented(request);
   }
 
@@ -29,7 +29,7 @@ public final class PlanJson {
    *
    * @throws IllegalArgumentException if it holds none, naming what is wrong
    */
-  public static PlanRequest parse(String text) {
+  public static ProjectRequest parse(String text) {
     return EngineJson.planRequest(JsonTree.read(text));
   }
 }

@@ -5,11 +5,11 @@ import benchlore.generator.units.Display;
 import benchlore.generator.units.Moments;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.plan.ProjectPlan;
-import benchlore.schedules.plan.Purchase;
-import benchlore.schedules.plan.Step;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.Purchase;
+import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Interval;
 
 /** A plan as plain text, wide enough for a terminal and narrow enough to print. */
@@ -66,7 +66,7 @@ public final class PlanText {
                             .filter(w.opens()::isBefore)
                             .map(c -> " to " + Moments.shortly(c))
                             .orElse("")));
-    for (Note note : step.notes()) {
+    for (Message note : step.notes()) {
       line("      ", Display.text(note));
     }
     for (Caution caution : step.cautions()) {

@@ -1,21 +1,21 @@
 package benchlore.generator.export;
 
-import benchlore.generator.find.ScriptData;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.pagedata.ScriptData;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.EngineData;
-import benchlore.schedules.coating.FinishData;
-import benchlore.schedules.coating.SolventShare;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.glueup.GlueUpRequest;
-import benchlore.schedules.plan.Materials;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.SolventShare;
+import benchlore.schedules.movement.PlaceClimate;
+import benchlore.schedules.movement.Tape;
+import benchlore.schedules.project.Materials;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
-import benchlore.schedules.wood.Place;
-import benchlore.schedules.wood.Tape;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -64,10 +64,10 @@ public final class PlannerData {
   }
 
   /** Records of a kind with what the engine takes of each. */
-  private Map<String, Object> records(Kind kind, Function<Entry, Optional<?>> engine) {
+  private Map<String, Object> records(Kind kind, Function<LibraryRecord, Optional<?>> engine) {
     List<Object> heads = new ArrayList<>();
     List<Object> records = new ArrayList<>();
-    for (Entry entry : library.of(kind)) {
+    for (LibraryRecord entry : library.of(kind)) {
       Optional<?> record = engine.apply(entry);
       if (record.isPresent()) {
         heads.add(List.of(entry.id(), entry.title(), entry.url()));
@@ -83,7 +83,7 @@ public final class PlannerData {
   private Map<String, Object> species() {
     Map<String, Object> table = records(Kind.SPECIES, entry -> Optional.of(EngineData.wood(entry)));
     List<Object> sanding = new ArrayList<>();
-    for (Entry entry : library.of(Kind.SPECIES)) {
+    for (LibraryRecord entry : library.of(Kind.SPECIES)) {
       sanding.add(Materials.sandingWood(EngineData.wood(entry)));
     }
     table.put("sanding", folded.table(sanding));
@@ -94,8 +94,8 @@ public final class PlannerData {
     Map<String, Object> table = records(Kind.FINISHES, EngineData::finish);
     List<Object> shares = new ArrayList<>();
     List<Object> sanded = new ArrayList<>();
-    for (Entry entry : library.of(Kind.FINISHES)) {
-      Optional<FinishData> finish = EngineData.finish(entry);
+    for (LibraryRecord entry : library.of(Kind.FINISHES)) {
+      Optional<Finish> finish = EngineData.finish(entry);
       finish.ifPresent(f -> shares.add(shares(f)));
       finish.ifPresent(f -> sanded.add(f.sandedBetweenCoats()));
     }
@@ -105,7 +105,7 @@ public final class PlannerData {
   }
 
   /** The organic part of what evaporates, each solvent by its id, as the air rules take it. */
-  private List<Object> shares(FinishData finish) {
+  private List<Object> shares(Finish finish) {
     List<Object> shares = new ArrayList<>();
     for (var share : EngineData.organic(finish, library)) {
       shares.add(folded.value(new SolventShare(share.solvent().id(), share.massShare())));
@@ -127,7 +127,7 @@ public final class PlannerData {
 
   private List<Object> places() {
     List<Object> places = new ArrayList<>();
-    for (Place place : Place.values()) {
+    for (PlaceClimate place : PlaceClimate.values()) {
       Map<String, Object> row = new LinkedHashMap<>();
       String id = place.name().toLowerCase(Locale.ROOT).replace('_', '-');
       row.put("id", id);

@@ -1,6 +1,6 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.WrittenUnits;
+import benchlore.generator.content.WrittenUnits;
 
 /** A figure a maker writes in a plan: {@code 900 mm}, in the engine's unit. */
 final class Amount {

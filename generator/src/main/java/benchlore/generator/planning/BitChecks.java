@@ -1,9 +1,9 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Problem;
 import benchlore.generator.drawing.BitGeometry;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Problem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +12,7 @@ final class BitChecks {
   private BitChecks() {}
 
   /** What keeps a router-bit record from being drawn, each at its field. */
-  static List<Problem> problems(Entry bit) {
+  static List<Problem> problems(LibraryRecord bit) {
     List<Problem> problems = new ArrayList<>();
     for (String line : BitGeometry.problems(BitData.of(bit))) {
       int colon = line.indexOf(':');

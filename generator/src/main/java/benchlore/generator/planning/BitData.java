@@ -1,12 +1,12 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.BearingPlace;
 import benchlore.generator.drawing.BitGeometry;
 import benchlore.generator.drawing.BitShape;
 import benchlore.generator.drawing.FluteForm;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,7 +15,7 @@ public final class BitData {
   private BitData() {}
 
   /** The measures of a bit, in millimetres; of a range the middle. */
-  public static BitGeometry of(Entry bit) {
+  public static BitGeometry of(LibraryRecord bit) {
     Facts f = bit.facts();
     Facts bearing = f.group("bearing");
     return new BitGeometry(
@@ -36,11 +36,11 @@ public final class BitData {
         optional(f.optionalDatum("step")));
   }
 
-  private static OptionalDouble optional(Optional<Datum> datum) {
+  private static OptionalDouble optional(Optional<SourcedRange> datum) {
     return datum.map(d -> OptionalDouble.of(millimetre(d))).orElse(OptionalDouble.empty());
   }
 
-  private static double millimetre(Datum metres) {
+  private static double millimetre(SourcedRange metres) {
     return metres.mid() * 1_000;
   }
 }

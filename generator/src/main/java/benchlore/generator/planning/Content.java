@@ -1,13 +1,13 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
-import benchlore.generator.library.Loaded;
-import benchlore.generator.library.Problem;
-import benchlore.generator.tables.Table;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
+import benchlore.generator.content.Problem;
 import benchlore.schedules.coating.OverRule;
-import benchlore.schedules.plan.Shop;
+import benchlore.schedules.project.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,29 +63,29 @@ public record Content(
    * @return the content, or every problem
    * @throws IOException if the folder can't be read
    */
-  public static Loaded<Content> load(Path folder) throws IOException {
-    Loaded<Library> loaded = library(folder);
+  public static LoadResult<Content> load(Path folder) throws IOException {
+    LoadResult<Library> loaded = library(folder);
     if (loaded.value().isEmpty()) {
-      return Loaded.failed(loaded.problems());
+      return LoadResult.failed(loaded.problems());
     }
     Library library = loaded.value().get();
-    Loaded<Map<String, ToolDrawing>> drawings = ToolDrawing.load(folder, library);
+    LoadResult<Map<String, ToolDrawing>> drawings = ToolDrawing.load(folder, library);
     if (drawings.value().isEmpty()) {
-      return Loaded.failed(drawings.problems());
+      return LoadResult.failed(drawings.problems());
     }
-    Loaded<List<Planned>> plans = Plans.all(folder, library);
-    Loaded<List<Table>> tables = TableFiles.load(folder, library);
+    LoadResult<List<Planned>> plans = Plans.all(folder, library);
+    LoadResult<List<Table>> tables = TableFiles.load(folder, library);
     List<Problem> problems = new ArrayList<>(plans.problems());
     problems.addAll(tables.problems());
     if (!problems.isEmpty()) {
-      return Loaded.failed(problems);
+      return LoadResult.failed(problems);
     }
     // Where there are plans, they have told what is wrong with the shop.
-    Loaded<Optional<Shop>> shop = Plans.shop(folder, library);
+    LoadResult<Optional<Shop>> shop = Plans.shop(folder, library);
     if (shop.value().isEmpty()) {
-      return Loaded.failed(shop.problems());
+      return LoadResult.failed(shop.problems());
     }
-    return Loaded.of(
+    return LoadResult.of(
         new Content(
             library,
             groups(folder, "lexicon", "words", library),
@@ -106,13 +106,13 @@ public record Content(
    * @return the records, or every problem
    * @throws IOException if the folder can't be read
    */
-  public static Loaded<Library> library(Path folder) throws IOException {
-    Loaded<Library> loaded = LibraryLoader.load(folder);
+  public static LoadResult<Library> library(Path folder) throws IOException {
+    LoadResult<Library> loaded = LibraryLoader.load(folder);
     if (loaded.value().isEmpty()) {
       return loaded;
     }
     List<Problem> problems = RecordChecks.of(loaded.value().get());
-    return problems.isEmpty() ? loaded : Loaded.failed(problems);
+    return problems.isEmpty() ? loaded : LoadResult.failed(problems);
   }
 
   /** The groups of a file beside the folders; none where there is no such file. */

@@ -1,25 +1,25 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.schedules.air.Release;
-import benchlore.schedules.air.SolventData;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.coating.CoatBond;
-import benchlore.schedules.coating.DryingMechanism;
-import benchlore.schedules.coating.FinishData;
-import benchlore.schedules.coating.FinishFamily;
-import benchlore.schedules.coating.FinishRole;
-import benchlore.schedules.coating.Sheen;
-import benchlore.schedules.coating.SolventShare;
-import benchlore.schedules.coating.UsePlace;
 import benchlore.schedules.cutting.Bit;
-import benchlore.schedules.glueup.AdhesiveData;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.Pores;
-import benchlore.schedules.wood.WoodData;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.Pores;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.material.SolventShare;
+import benchlore.schedules.material.Species;
+import benchlore.schedules.material.UsePlace;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,9 +47,9 @@ public final class EngineData {
   private EngineData() {}
 
   /** A species. */
-  public static WoodData wood(Entry species) {
+  public static Species wood(LibraryRecord species) {
     Facts f = species.facts();
-    return new WoodData(
+    return new Species(
         f.datum("specific-gravity"),
         f.optionalDatum("hardness"),
         f.datum("radial-shrinkage"),
@@ -76,11 +76,11 @@ public final class EngineData {
   }
 
   /** An adhesive. */
-  public static AdhesiveData adhesive(Entry adhesive) {
+  public static Adhesive adhesive(LibraryRecord adhesive) {
     Facts f = adhesive.facts();
-    return new AdhesiveData(
-        f.word("family", AdhesiveData.Family.class),
-        f.word("setting", AdhesiveData.Setting.class),
+    return new Adhesive(
+        f.word("family", Adhesive.Family.class),
+        f.word("setting", Adhesive.Setting.class),
         f.flag("water-based"),
         f.datum("open-time"),
         f.optionalDatum("closed-time"),
@@ -99,8 +99,8 @@ public final class EngineData {
         f.datum("maximum-gap"),
         f.optionalDatum("rate-q10"),
         f.optionalDatum("pot-life"),
-        f.word("oily-woods", AdhesiveData.OilyWoods.class),
-        f.word("water-resistance", AdhesiveData.WaterResistance.class),
+        f.word("oily-woods", Adhesive.OilyWoods.class),
+        f.word("water-resistance", Adhesive.WaterResistance.class),
         f.flag("creeps"));
   }
 
@@ -109,7 +109,7 @@ public final class EngineData {
    *
    * @return empty for a material that carries no drying figures, such as a rubbing compound
    */
-  public static Optional<FinishData> finish(Entry finish) {
+  public static Optional<Finish> finish(LibraryRecord finish) {
     Facts f = finish.facts();
     for (String key : SCHEDULED) {
       if (f.optionalDatum(key).isEmpty()) {
@@ -119,8 +119,8 @@ public final class EngineData {
     return Optional.of(schedulable(f));
   }
 
-  private static FinishData schedulable(Facts f) {
-    return new FinishData(
+  private static Finish schedulable(Facts f) {
+    return new Finish(
         f.word("family", FinishFamily.class),
         f.word("role", FinishRole.class),
         f.wordList("mechanisms", DryingMechanism.class),
@@ -169,9 +169,9 @@ public final class EngineData {
   }
 
   /** A solvent. */
-  public static SolventData solvent(Entry solvent) {
+  public static Solvent solvent(LibraryRecord solvent) {
     Facts f = solvent.facts();
-    return new SolventData(
+    return new Solvent(
         solvent.id(),
         f.datum("molar-mass"),
         f.datum("density"),
@@ -191,7 +191,7 @@ public final class EngineData {
    * The organic part of what evaporates from a finish, shares by mass that add up to 1; the figure
    * for solvent in the tin counts no water, so water is left out here too.
    */
-  public static List<Release.Share> organic(FinishData finish, Library library) {
+  public static List<Release.Share> organic(Finish finish, Library library) {
     double whole = 0;
     for (SolventShare share : finish.solvents()) {
       whole = share.solvent().equals(WATER) ? whole : share.massShare() + whole;
@@ -199,7 +199,7 @@ public final class EngineData {
     List<Release.Share> shares = new ArrayList<>();
     for (SolventShare share : finish.solvents()) {
       if (!share.solvent().equals(WATER)) {
-        Entry entry = library.find(Kind.SOLVENTS, share.solvent()).orElseThrow();
+        LibraryRecord entry = library.find(Kind.SOLVENTS, share.solvent()).orElseThrow();
         shares.add(new Release.Share(solvent(entry), share.massShare() / whole));
       }
     }
@@ -211,7 +211,7 @@ public final class EngineData {
    * marked. Records don't say how high a bearing is, so it has none: speed, feed and passes ask for
    * none either.
    */
-  public static Bit bit(Entry bit) {
+  public static Bit bit(LibraryRecord bit) {
     Facts f = bit.facts();
     return Bit.plain(
         f.datum("diameter").mid(),
@@ -221,7 +221,7 @@ public final class EngineData {
   }
 
   /** The single figure of a range that a plan takes where its file gives none: the middle. */
-  static double usual(Datum datum) {
+  static double usual(SourcedRange datum) {
     return datum.mid();
   }
 }

@@ -1,8 +1,8 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Fact;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Problem;
+import benchlore.generator.content.Fact;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Problem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

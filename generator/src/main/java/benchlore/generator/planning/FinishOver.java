@@ -1,15 +1,15 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Compatibility;
 import benchlore.schedules.coating.CompatibilityRequest;
 import benchlore.schedules.coating.DryingRequest;
-import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.coating.OverVerdict;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
@@ -29,7 +29,7 @@ public final class FinishOver {
    * @param start when the finish already there went on
    * @param verdict what the engine says
    */
-  public record Pair(Entry upper, Entry under, Moment start, OverVerdict verdict) {}
+  public record Pair(LibraryRecord upper, LibraryRecord under, Moment start, OverVerdict verdict) {}
 
   private final Library library;
   private final List<OverRule> rules;
@@ -47,14 +47,14 @@ public final class FinishOver {
    * @param under a finish
    * @return pairs by the upper finish's title; empty for a material without drying figures
    */
-  public List<Pair> over(Entry under) {
+  public List<Pair> over(LibraryRecord under) {
     List<Pair> pairs = new ArrayList<>();
-    Optional<FinishData> below = EngineData.finish(under);
+    Optional<Finish> below = EngineData.finish(under);
     if (below.isEmpty()) {
       return pairs;
     }
-    for (Entry upper : library.of(Kind.FINISHES)) {
-      Optional<FinishData> above = EngineData.finish(upper);
+    for (LibraryRecord upper : library.of(Kind.FINISHES)) {
+      Optional<Finish> above = EngineData.finish(upper);
       if (above.isPresent() && !upper.equals(under)) {
         decide(above.get(), below.get())
             .ifPresent(verdict -> pairs.add(new Pair(upper, under, START, verdict)));
@@ -63,7 +63,7 @@ public final class FinishOver {
     return pairs;
   }
 
-  private Optional<OverVerdict> decide(FinishData above, FinishData below) {
+  private Optional<OverVerdict> decide(Finish above, Finish below) {
     Climate air =
         Climate.steady(below.referenceCelsius().mid(), below.referenceHumidityPercent().mid());
     DryingRequest coat = new DryingRequest(below, below.wetFilmMicron().mid(), air, START);

@@ -1,10 +1,10 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Facts;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.coating.FinishFamily;
+import benchlore.generator.content.Facts;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.coating.Stage;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

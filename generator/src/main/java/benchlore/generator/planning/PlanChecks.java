@@ -1,11 +1,11 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Fact;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Problem;
+import benchlore.generator.content.Fact;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Problem;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
@@ -144,7 +144,7 @@ final class PlanChecks {
 
   private void finish() {
     Facts finish = plan.group("finish");
-    Entry record = library.find(Kind.FINISHES, finish.words("record")).orElseThrow();
+    LibraryRecord record = library.find(Kind.FINISHES, finish.words("record")).orElseThrow();
     if (EngineData.finish(record).isEmpty()) {
       problems.add(
           finish

@@ -1,23 +1,23 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.schedules.time.Interval;
-import benchlore.schedules.coating.FinishData;
-import benchlore.schedules.coating.Sheen;
-import benchlore.schedules.plan.CoatChoice;
-import benchlore.schedules.plan.Materials;
-import benchlore.schedules.plan.Part;
-import benchlore.schedules.plan.PlanRequest;
-import benchlore.schedules.plan.Progress;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.movement.PlaceClimate;
+import benchlore.schedules.movement.RingAngle;
+import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Part;
+import benchlore.schedules.project.Progress;
+import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.sanding.SawnBy;
 import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.wood.Place;
-import benchlore.schedules.wood.RingAngle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -36,10 +36,9 @@ final class PlanFile {
   }
 
   /** The request; what its parts refuse, {@link PlanChecks} has found before. */
-  PlanRequest request() {
+  ProjectRequest request() {
     Facts finish = plan.group("finish");
-    FinishData data =
-        EngineData.finish(record(Kind.FINISHES, finish.words("record"))).orElseThrow();
+    Finish data = EngineData.finish(record(Kind.FINISHES, finish.words("record"))).orElseThrow();
     Materials materials =
         new Materials(
             EngineData.wood(record(Kind.SPECIES, plan.words("species"))),
@@ -47,14 +46,14 @@ final class PlanFile {
             data,
             EngineData.organic(data, library));
     Facts boards = plan.group("boards");
-    PlanRequest begun =
-        new PlanRequest(
+    ProjectRequest begun =
+        new ProjectRequest(
             start(plan),
             parts(),
             materials,
             coats(finish, data),
             new ShopFile(shop, plan).shop(),
-            plan.word("place", Place.class).seasons(),
+            plan.word("place", PlaceClimate.class).seasons(),
             boards.flag("settled"),
             Amount.of(boards.words("moisture")));
     return plan.find("run").isEmpty() ? begun : begun.with(progress(plan.group("run")));
@@ -86,11 +85,11 @@ final class PlanFile {
     return moment(plan.words("start"));
   }
 
-  private Entry record(Kind kind, String id) {
+  private LibraryRecord record(Kind kind, String id) {
     return library.find(kind, id).orElseThrow();
   }
 
-  private static CoatChoice coats(Facts finish, FinishData data) {
+  private static CoatChoice coats(Facts finish, Finish data) {
     String film = finish.words("wet-film");
     return new CoatChoice(
         Integer.parseInt(finish.words("coats")),

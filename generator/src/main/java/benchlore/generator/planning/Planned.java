@@ -1,9 +1,9 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Facts;
+import benchlore.generator.content.Facts;
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.plan.PlanRequest;
-import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.ProjectRequest;
 
 /**
  * A plan file with the engine's answer to it.
@@ -15,7 +15,7 @@ import benchlore.schedules.plan.ProjectPlan;
  * @param text the plan file as it was written
  */
 public record Planned(
-    String id, Facts facts, PlanRequest request, Answer<ProjectPlan> answer, String text) {
+    String id, Facts facts, ProjectRequest request, Answer<ProjectPlan> answer, String text) {
   /** Its title. */
   public String title() {
     return facts.words("title");

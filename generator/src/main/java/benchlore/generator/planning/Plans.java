@@ -1,14 +1,14 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.FactFile;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
-import benchlore.generator.library.Loaded;
-import benchlore.generator.library.Problem;
-import benchlore.schedules.plan.Plan;
-import benchlore.schedules.plan.PlanRequest;
-import benchlore.schedules.plan.Shop;
+import benchlore.generator.content.FactFile;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
+import benchlore.generator.content.Problem;
+import benchlore.schedules.project.Project;
+import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.project.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,10 +30,10 @@ public final class Plans {
    * @return each plan with its answer, by file name; or every problem in the files
    * @throws IOException if a file can't be read
    */
-  public static Loaded<List<Planned>> all(Path content, Library library) throws IOException {
+  public static LoadResult<List<Planned>> all(Path content, Library library) throws IOException {
     Path folder = content.resolve("plans");
     if (!Files.isDirectory(folder)) {
-      return Loaded.of(List.of());
+      return LoadResult.of(List.of());
     }
     try (Stream<Path> files = Files.list(folder)) {
       List<Path> plans = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
@@ -49,21 +49,21 @@ public final class Plans {
    * @return the shop, empty where there is no {@code shop.yaml}; or every problem in it
    * @throws IOException if the file can't be read
    */
-  public static Loaded<Optional<Shop>> shop(Path content, Library library) throws IOException {
+  public static LoadResult<Optional<Shop>> shop(Path content, Library library) throws IOException {
     Path file = content.resolve("shop.yaml");
     if (!Files.exists(file)) {
-      return Loaded.of(Optional.empty());
+      return LoadResult.of(Optional.empty());
     }
-    Loaded<Map<String, Facts>> shop =
+    LoadResult<Map<String, Facts>> shop =
         LibraryLoader.loadFacts(content, List.of(file), "shop", library);
     if (shop.value().isEmpty()) {
-      return Loaded.failed(shop.problems());
+      return LoadResult.failed(shop.problems());
     }
     Facts facts = shop.value().get().get("shop");
     List<Problem> problems = PlanChecks.ofShop(facts, library);
     return problems.isEmpty()
-        ? Loaded.of(Optional.of(new ShopFile(facts, facts).shop()))
-        : Loaded.failed(problems);
+        ? LoadResult.of(Optional.of(new ShopFile(facts, facts).shop()))
+        : LoadResult.failed(problems);
   }
 
   /**
@@ -75,28 +75,29 @@ public final class Plans {
    * @return each plan with its answer; or every problem in the files
    * @throws IOException if a file can't be read
    */
-  public static Loaded<List<Planned>> of(Path content, List<Path> files, Library library)
+  public static LoadResult<List<Planned>> of(Path content, List<Path> files, Library library)
       throws IOException {
-    Loaded<Map<String, Facts>> shop =
+    LoadResult<Map<String, Facts>> shop =
         LibraryLoader.loadFacts(content, List.of(content.resolve("shop.yaml")), "shop", library);
-    Loaded<List<FactFile>> plans = LibraryLoader.loadFiles(content, files, "plans", library);
+    LoadResult<List<FactFile>> plans = LibraryLoader.loadFiles(content, files, "plans", library);
     List<Problem> problems = new ArrayList<>(shop.problems());
     problems.addAll(plans.problems());
     if (!problems.isEmpty()) {
-      return Loaded.failed(problems);
+      return LoadResult.failed(problems);
     }
     Facts shopFacts = shop.value().get().get("shop");
     for (FactFile plan : plans.value().get()) {
       problems.addAll(PlanChecks.of(plan.facts(), shopFacts, library));
     }
     if (!problems.isEmpty()) {
-      return Loaded.failed(problems.stream().distinct().toList());
+      return LoadResult.failed(problems.stream().distinct().toList());
     }
     List<Planned> planned = new ArrayList<>();
     for (FactFile plan : plans.value().get()) {
-      PlanRequest request = new PlanFile(plan.facts(), shopFacts, library).request();
-      planned.add(new Planned(plan.id(), plan.facts(), request, Plan.plan(request), plan.text()));
+      ProjectRequest request = new PlanFile(plan.facts(), shopFacts, library).request();
+      planned.add(
+          new Planned(plan.id(), plan.facts(), request, Project.plan(request), plan.text()));
     }
-    return Loaded.of(planned);
+    return LoadResult.of(planned);
   }
 }

@@ -1,9 +1,9 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Problem;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -21,19 +21,20 @@ final class RecordChecks {
     if (problems.isEmpty()) {
       problems.addAll(refusals(library, Kind.FINISHES, finish -> finish(finish, library)));
     }
-    for (Entry bit : library.of(Kind.ROUTER_BITS)) {
+    for (LibraryRecord bit : library.of(Kind.ROUTER_BITS)) {
       problems.addAll(BitChecks.problems(bit));
     }
     return problems;
   }
 
-  private static void finish(Entry finish, Library library) {
+  private static void finish(LibraryRecord finish, Library library) {
     EngineData.finish(finish).ifPresent(data -> EngineData.organic(data, library));
   }
 
-  private static List<Problem> refusals(Library library, Kind kind, Consumer<Entry> reading) {
+  private static List<Problem> refusals(
+      Library library, Kind kind, Consumer<LibraryRecord> reading) {
     List<Problem> problems = new ArrayList<>();
-    for (Entry entry : library.of(kind)) {
+    for (LibraryRecord entry : library.of(kind)) {
       problems.addAll(EngineRefusal.of(entry.facts(), () -> reading.accept(entry)));
     }
     return problems;

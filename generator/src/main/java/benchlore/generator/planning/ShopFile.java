@@ -1,10 +1,10 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Facts;
+import benchlore.generator.content.Facts;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.glueup.GlueUpRequest;
-import benchlore.schedules.plan.Shop;
+import benchlore.schedules.project.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
 import benchlore.schedules.sanding.Grit;

@@ -1,8 +1,8 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Problem;
 import benchlore.generator.drawing.Silhouette;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

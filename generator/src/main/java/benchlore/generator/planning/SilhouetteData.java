@@ -1,13 +1,13 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Fact;
+import benchlore.generator.content.Facts;
 import benchlore.generator.drawing.Knot;
 import benchlore.generator.drawing.Material;
 import benchlore.generator.drawing.Mirror;
 import benchlore.generator.drawing.Point;
 import benchlore.generator.drawing.Shape;
 import benchlore.generator.drawing.Silhouette;
-import benchlore.generator.library.Fact;
-import benchlore.generator.library.Facts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

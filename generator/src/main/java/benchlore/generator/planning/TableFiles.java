@@ -1,12 +1,12 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
-import benchlore.generator.library.Loaded;
-import benchlore.generator.library.Problem;
-import benchlore.generator.tables.Table;
-import benchlore.generator.tables.TableKind;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.compatibility.TableKind;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
+import benchlore.generator.content.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +18,7 @@ final class TableFiles {
   private TableFiles() {}
 
   /** Every table there, or every problem; the loader has checked the files' form before. */
-  static Loaded<List<Table>> load(Path folder, Library library) throws IOException {
+  static LoadResult<List<Table>> load(Path folder, Library library) throws IOException {
     List<Table> tables = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (TableKind kind : TableKind.values()) {
@@ -33,6 +33,6 @@ final class TableFiles {
         tables.add(Table.of(kind, facts, library));
       }
     }
-    return problems.isEmpty() ? Loaded.of(List.copyOf(tables)) : Loaded.failed(problems);
+    return problems.isEmpty() ? LoadResult.of(List.copyOf(tables)) : LoadResult.failed(problems);
   }
 }

@@ -1,11 +1,11 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
+import benchlore.generator.content.Problem;
 import benchlore.generator.drawing.Silhouette;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
-import benchlore.generator.library.Loaded;
-import benchlore.generator.library.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -28,11 +28,11 @@ public record ToolDrawing(Silhouette silhouette, Facts size) {
    * @return the drawings, or every problem
    * @throws IOException if the folder can't be read
    */
-  public static Loaded<Map<String, ToolDrawing>> load(Path folder, Library library)
+  public static LoadResult<Map<String, ToolDrawing>> load(Path folder, Library library)
       throws IOException {
-    Loaded<Map<String, Facts>> files = LibraryLoader.loadDrawings(folder, library);
+    LoadResult<Map<String, Facts>> files = LibraryLoader.loadDrawings(folder, library);
     if (files.value().isEmpty()) {
-      return Loaded.failed(files.problems());
+      return LoadResult.failed(files.problems());
     }
     List<Problem> problems = new ArrayList<>();
     Map<String, ToolDrawing> drawings = new TreeMap<>();
@@ -47,6 +47,6 @@ public record ToolDrawing(Silhouette silhouette, Facts size) {
                 drawings.put(id, new ToolDrawing(SilhouetteData.of(file), file.group("size")));
               }
             });
-    return problems.isEmpty() ? Loaded.of(drawings) : Loaded.failed(problems);
+    return problems.isEmpty() ? LoadResult.of(drawings) : LoadResult.failed(problems);
   }
 }

@@ -1,9 +1,9 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.BitGeometry;
 import benchlore.generator.drawing.Drawings;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
 import benchlore.generator.planning.BitData;
 import java.util.List;
 
@@ -20,7 +20,7 @@ final class BitDrawings {
   private BitDrawings() {}
 
   /** The drawings of a record's page; none for other kinds. */
-  static List<Figure> of(Entry entry) {
+  static List<Figure> of(LibraryRecord entry) {
     if (entry.kind() != Kind.ROUTER_BITS) {
       return List.of();
     }

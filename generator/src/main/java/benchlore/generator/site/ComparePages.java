@@ -1,9 +1,9 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Mistaken;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.MistakenFor;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +34,7 @@ final class ComparePages {
    */
   List<Map<String, Object>> data(Kind kind) {
     List<Map<String, Object>> records = new ArrayList<>();
-    for (Entry entry : library.of(kind)) {
+    for (LibraryRecord entry : library.of(kind)) {
       Map<String, Object> record = new LinkedHashMap<>();
       record.put("id", entry.id());
       record.put("title", entry.title());
@@ -45,7 +45,7 @@ final class ComparePages {
       pictures.sideMm(entry.id()).ifPresent(mm -> record.put("side", mm));
       record.put("rows", rows(entry));
       Map<String, String> tell = new LinkedHashMap<>();
-      for (Mistaken mistaken : entry.mistaken()) {
+      for (MistakenFor mistaken : entry.mistaken()) {
         if (!mistaken.id().isEmpty()) {
           tell.put(mistaken.id(), markdown.line(mistaken.tell()));
         }
@@ -56,7 +56,7 @@ final class ComparePages {
     return records;
   }
 
-  private List<List<String>> rows(Entry entry) {
+  private List<List<String>> rows(LibraryRecord entry) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("What it does", markdown.line(entry.text().does())));
     rows.add(List.of("What it looks like", markdown.line(entry.text().looks())));

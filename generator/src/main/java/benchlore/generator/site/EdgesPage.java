@@ -1,13 +1,13 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.Drawings;
 import benchlore.generator.drawing.EdgeShape;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
 import benchlore.generator.planning.BitData;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -39,7 +39,7 @@ final class EdgesPage {
   }
 
   private Map<String, Object> edge(Facts row, String id) {
-    List<Entry> cutBy = new ArrayList<>();
+    List<LibraryRecord> cutBy = new ArrayList<>();
     library.find(row.words("bit")).ifPresent(cutBy::add);
     row.list("needs").forEach(need -> cutBy.add(library.entries().get(need)));
     return Map.of(
@@ -61,14 +61,14 @@ final class EdgesPage {
     return Drawings.edgeCut(BitData.of(bit(row)), title, id);
   }
 
-  private Entry bit(Facts row) {
+  private LibraryRecord bit(Facts row) {
     return library.find(row.words("bit")).orElseThrow();
   }
 
   /** What is cut: the bit's radius or reach, or the size of the shape. */
   private String size(Facts row) {
     if (row.words("bit").isEmpty()) {
-      Datum size = row.datum("size");
+      SourcedRange size = row.datum("size");
       return size.high() == 0 ? "nothing cut" : "drawn with " + Display.html(size) + " cut";
     }
     return bit(row)

@@ -1,11 +1,11 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Fact;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Source;
+import benchlore.generator.content.Fact;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.Source;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

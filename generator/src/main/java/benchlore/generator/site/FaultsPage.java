@@ -1,11 +1,11 @@
 package benchlore.generator.site;
 
-import benchlore.generator.find.KeyQuestions;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Name;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Name;
+import benchlore.generator.key.KeyQuestions;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -48,7 +48,7 @@ final class FaultsPage {
     for (Map.Entry<String, String> when : used(WHEN).entrySet()) {
       List<Map<String, Object>> places = new ArrayList<>();
       for (Map.Entry<String, String> where : KeyQuestions.ofFault(WHERE).entrySet()) {
-        List<Entry> faults =
+        List<LibraryRecord> faults =
             library.of(Kind.DEFECTS).stream()
                 .filter(f -> has(f, WHEN, when.getKey()) && has(f, WHERE, where.getKey()))
                 .toList();
@@ -100,11 +100,11 @@ final class FaultsPage {
     return used;
   }
 
-  private static boolean has(Entry fault, String fact, String word) {
+  private static boolean has(LibraryRecord fault, String fact, String word) {
     return fault.facts().list(fact).contains(word);
   }
 
-  private Map<String, Object> fault(Entry entry) {
+  private Map<String, Object> fault(LibraryRecord entry) {
     Map<String, Object> fault = new HashMap<>();
     fault.put("entry", entry);
     fault.put("when", String.join(" ", entry.facts().list(WHEN)));
@@ -119,7 +119,7 @@ final class FaultsPage {
     return fault;
   }
 
-  private static String shown(Entry entry, String fact) {
+  private static String shown(LibraryRecord entry, String fact) {
     Map<String, String> words = KeyQuestions.ofFault(fact);
     return String.join(", ", entry.facts().list(fact).stream().map(words::get).toList());
   }

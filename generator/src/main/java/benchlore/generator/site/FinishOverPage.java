@@ -1,14 +1,14 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.FinishOver;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.coating.FinishFamily;
 import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -31,7 +31,7 @@ final class FinishOverPage {
   /** Values for the template {@code finish-over-finish}. */
   Map<String, Object> values() {
     List<Map<String, Object>> under = new ArrayList<>();
-    for (Entry finish : library.of(Kind.FINISHES)) {
+    for (LibraryRecord finish : library.of(Kind.FINISHES)) {
       under.add(Map.of("entry", finish, "groups", groups(finish)));
     }
     Map<String, Object> values = new HashMap<>();
@@ -41,7 +41,7 @@ final class FinishOverPage {
   }
 
   /** The finishes over one, grouped by verdict and reason, so that a reason is read once. */
-  private List<Map<String, Object>> groups(Entry under) {
+  private List<Map<String, Object>> groups(LibraryRecord under) {
     Map<String, List<FinishOver.Pair>> byReason = new java.util.LinkedHashMap<>();
     for (OverRule.Verdict verdict : OverRule.Verdict.values()) {
       for (FinishOver.Pair pair : over.over(under)) {

@@ -1,13 +1,13 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.Fact;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.Drawings;
 import benchlore.generator.drawing.JointForm;
 import benchlore.generator.drawing.JointSizes;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Fact;
-import benchlore.generator.library.Facts;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -28,7 +28,7 @@ final class JointDrawings {
   }
 
   /** The joints a record stands for or helps to make. */
-  List<BitDrawings.Figure> of(Entry entry) {
+  List<BitDrawings.Figure> of(LibraryRecord entry) {
     List<BitDrawings.Figure> figures = new ArrayList<>();
     for (Facts row : rows) {
       if (row.list("related").contains(entry.id())) {
@@ -58,7 +58,7 @@ final class JointDrawings {
   }
 
   /** Shares as fractions, lengths in millimetres. */
-  private static JointSizes.Size size(Datum datum) {
+  private static JointSizes.Size size(SourcedRange datum) {
     double factor = 1;
     if (datum.unit() == Unit.PERCENT) {
       factor = 0.01;

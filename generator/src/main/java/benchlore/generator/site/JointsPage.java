@@ -1,8 +1,8 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -63,7 +63,7 @@ final class JointsPage {
     return found;
   }
 
-  private List<Entry> entries(List<String> ids) {
+  private List<LibraryRecord> entries(List<String> ids) {
     return ids.stream().map(id -> library.entries().get(id)).toList();
   }
 }

@@ -1,6 +1,6 @@
 package benchlore.generator.site;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 import java.util.Map;
 
 /** Words shown for keys and closed-list words of the records. */

@@ -1,8 +1,8 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Prose;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Prose;
 import com.vladsch.flexmark.ext.tables.TablesExtension;
 import com.vladsch.flexmark.html.HtmlRenderer;
 import com.vladsch.flexmark.parser.Parser;
@@ -49,7 +49,7 @@ final class Markdown {
         .matcher(markdown)
         .replaceAll(
             match -> {
-              Entry entry = library.entries().get(match.group(1));
+              LibraryRecord entry = library.entries().get(match.group(1));
               String shown = match.group(2) == null ? lower(entry.title()) : match.group(2);
               return java.util.regex.Matcher.quoteReplacement(
                   "[" + shown + "](" + root + entry.url() + ")");

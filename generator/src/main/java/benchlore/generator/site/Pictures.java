@@ -1,9 +1,9 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.Drawings;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
 import benchlore.generator.planning.BitData;
 import benchlore.generator.planning.ToolDrawing;
 import java.nio.charset.StandardCharsets;
@@ -24,9 +24,9 @@ final class Pictures {
     this.library = library;
     this.drawings = drawings;
     this.style = style;
-    library.of(Kind.ROUTER_BITS).stream().map(Entry::id).forEach(ids::add);
+    library.of(Kind.ROUTER_BITS).stream().map(LibraryRecord::id).forEach(ids::add);
     ids.addAll(drawings.keySet());
-    for (Entry fault : library.of(Kind.DEFECTS)) {
+    for (LibraryRecord fault : library.of(Kind.DEFECTS)) {
       if (!fault.drawings().isEmpty()) {
         ids.add(fault.id());
       }
@@ -52,7 +52,7 @@ final class Pictures {
   }
 
   private String drawing(String id) {
-    Entry entry = library.find(id).orElseThrow();
+    LibraryRecord entry = library.find(id).orElseThrow();
     if (entry.kind() == Kind.DEFECTS) {
       return Drawings.faultGlyph(entry.drawings().get(0).name()).orElseThrow();
     }

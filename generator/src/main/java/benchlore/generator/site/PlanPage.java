@@ -1,16 +1,16 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.units.Display;
 import benchlore.generator.units.Moments;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.plan.ProjectPlan;
-import benchlore.schedules.plan.Purchase;
-import benchlore.schedules.plan.Step;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.Purchase;
+import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
@@ -79,8 +79,8 @@ final class PlanPage {
     return "Can&#39;t be done as asked";
   }
 
-  private List<Entry> materials() {
-    List<Entry> materials = new ArrayList<>();
+  private List<LibraryRecord> materials() {
+    List<LibraryRecord> materials = new ArrayList<>();
     for (String id :
         List.of(
             planned.facts().words("species"),
@@ -115,7 +115,7 @@ final class PlanPage {
 
   /** The roles of adhesive and finish by the names of their records. */
   private String named(String what) {
-    List<Entry> materials = materials();
+    List<LibraryRecord> materials = materials();
     if (what.equals("adhesive")) {
       return materials.get(1).title();
     }

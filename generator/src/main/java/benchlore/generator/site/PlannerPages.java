@@ -1,12 +1,12 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.EngineData;
-import benchlore.schedules.coating.Sheen;
-import benchlore.schedules.plan.Shop;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.project.Shop;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -172,9 +172,9 @@ final class PlannerPages {
     return Map.of("value", value, "title", title);
   }
 
-  private static List<Map<String, String>> choices(List<Entry> entries) {
+  private static List<Map<String, String>> choices(List<LibraryRecord> entries) {
     List<Map<String, String>> choices = new ArrayList<>();
-    for (Entry entry : entries) {
+    for (LibraryRecord entry : entries) {
       choices.add(Map.of("value", entry.id(), "title", entry.title()));
     }
     return choices;

@@ -1,7 +1,7 @@
 package benchlore.generator.site;
 
 import benchlore.schedules.air.IgnitionSource;
-import benchlore.schedules.plan.Shop;
+import benchlore.schedules.project.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;

@@ -1,18 +1,18 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Prose;
 import benchlore.generator.drawing.BoardCut;
 import benchlore.generator.drawing.Drawings;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Prose;
 import benchlore.generator.planning.EngineData;
 import benchlore.generator.planning.ToolDrawing;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.wood.Movement;
-import benchlore.schedules.wood.WoodData;
+import benchlore.schedules.material.Species;
+import benchlore.schedules.movement.Movement;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,14 +27,14 @@ final class RecordDrawings {
   private RecordDrawings() {}
 
   /** Drawings fit for the record; none for most kinds. */
-  static List<BitDrawings.Figure> of(Entry entry, Optional<ToolDrawing> tool) {
+  static List<BitDrawings.Figure> of(LibraryRecord entry, Optional<ToolDrawing> tool) {
     List<BitDrawings.Figure> figures =
         new ArrayList<>(tool.map(t -> tool(entry, t)).stream().toList());
     figures.addAll(ofKind(entry));
     return figures;
   }
 
-  private static List<BitDrawings.Figure> ofKind(Entry entry) {
+  private static List<BitDrawings.Figure> ofKind(LibraryRecord entry) {
     return switch (entry.kind()) {
       case ROUTER_BITS -> BitDrawings.of(entry);
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
@@ -46,7 +46,7 @@ final class RecordDrawings {
     };
   }
 
-  private static List<BitDrawings.Figure> fault(Entry entry) {
+  private static List<BitDrawings.Figure> fault(LibraryRecord entry) {
     String looks = Prose.plain(entry.text().looks());
     return entry.drawings().stream()
         .map(d -> Drawings.fault(d.name(), entry.title(), looks, "fault").orElseThrow())
@@ -55,10 +55,10 @@ final class RecordDrawings {
   }
 
   /** A sketch alone is titled as its page; of several, each as its caption. */
-  private static List<BitDrawings.Figure> sketches(Entry entry) {
+  private static List<BitDrawings.Figure> sketches(LibraryRecord entry) {
     List<BitDrawings.Figure> figures = new ArrayList<>();
     boolean alone = entry.drawings().size() == 1;
-    for (Entry.Drawing drawing : entry.drawings()) {
+    for (LibraryRecord.Drawing drawing : entry.drawings()) {
       String title = alone ? entry.title() : drawing.caption();
       String ids = alone ? "sketch" : "sketch-" + (figures.size() + 1);
       String svg = Drawings.sketch(drawing.name(), title, ids).orElseThrow();
@@ -67,7 +67,7 @@ final class RecordDrawings {
     return figures;
   }
 
-  private static BitDrawings.Figure tool(Entry entry, ToolDrawing tool) {
+  private static BitDrawings.Figure tool(LibraryRecord entry, ToolDrawing tool) {
     String size =
         Display.text(tool.size().datum("wide")) + " by " + Display.text(tool.size().datum("high"));
     return new BitDrawings.Figure(
@@ -96,23 +96,23 @@ final class RecordDrawings {
   }
 
   /** How a board of this wood moves in width, sawn flat and quartered. */
-  private static List<BitDrawings.Figure> boards(Entry species) {
-    WoodData wood = EngineData.wood(species);
+  private static List<BitDrawings.Figure> boards(LibraryRecord species) {
+    Species wood = EngineData.wood(species);
     return List.of(
         board(BoardCut.FLAT, Movement.tangential(wood), "flat sawn", species),
         board(BoardCut.QUARTER, Movement.radial(wood), "quarter sawn", species));
   }
 
   private static BitDrawings.Figure board(
-      BoardCut cut, Datum movement, String words, Entry species) {
+      BoardCut cut, SourcedRange movement, String words, LibraryRecord species) {
     String title = species.title() + ", " + words;
     return new BitDrawings.Figure(
         Drawings.boardGrain(cut, title, "board-" + cut.word()),
         Labels.capital(words) + ": its width moves " + Display.text(movement));
   }
 
-  private static List<BitDrawings.Figure> grains(Entry abrasive) {
-    Optional<Datum> grain = abrasive.facts().optionalDatum("grain-size");
+  private static List<BitDrawings.Figure> grains(LibraryRecord abrasive) {
+    Optional<SourcedRange> grain = abrasive.facts().optionalDatum("grain-size");
     if (grain.isEmpty()) {
       return List.of();
     }
@@ -131,7 +131,7 @@ final class RecordDrawings {
     return micron >= 1 && micron <= 5_000;
   }
 
-  private static BitDrawings.Figure grain(Entry abrasive, double micron, String end) {
+  private static BitDrawings.Figure grain(LibraryRecord abrasive, double micron, String end) {
     String size = Display.text(micron, micron, Unit.MICRON);
     return new BitDrawings.Figure(
         Drawings.grit(micron, abrasive.title() + ", grains of " + size, "grit-" + end),

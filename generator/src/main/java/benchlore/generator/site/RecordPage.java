@@ -1,10 +1,10 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Facts;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.Mistaken;
-import benchlore.generator.library.Name;
+import benchlore.generator.content.Facts;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.MistakenFor;
+import benchlore.generator.content.Name;
 import benchlore.generator.planning.ToolDrawing;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -34,9 +34,9 @@ final class RecordPage {
   }
 
   /** Values for the template {@code record}. */
-  Map<String, Object> values(Entry entry) {
+  Map<String, Object> values(LibraryRecord entry) {
     Map<String, Object> values = new HashMap<>();
-    Entry.Text text = entry.text();
+    LibraryRecord.Text text = entry.text();
     values.put("entry", entry);
     values.put("root", ROOT);
     values.put("names", shownNames(entry));
@@ -59,14 +59,14 @@ final class RecordPage {
     return values;
   }
 
-  private List<BitDrawings.Figure> drawings(Entry entry) {
+  private List<BitDrawings.Figure> drawings(LibraryRecord entry) {
     Optional<ToolDrawing> tool = Optional.ofNullable(drawings.get(entry.id()));
     List<BitDrawings.Figure> figures = new ArrayList<>(RecordDrawings.of(entry, tool));
     figures.addAll(joints.of(entry));
     return figures;
   }
 
-  private static List<String> shownNames(Entry entry) {
+  private static List<String> shownNames(LibraryRecord entry) {
     List<String> names = new ArrayList<>();
     for (Name name : entry.names()) {
       if (!name.misspelt()) {
@@ -79,10 +79,10 @@ final class RecordPage {
     return names;
   }
 
-  private List<Map<String, String>> mistaken(Entry entry) {
+  private List<Map<String, String>> mistaken(LibraryRecord entry) {
     List<Map<String, String>> list = new ArrayList<>();
-    for (Mistaken m : entry.mistaken()) {
-      Entry other = library.entries().get(m.id());
+    for (MistakenFor m : entry.mistaken()) {
+      LibraryRecord other = library.entries().get(m.id());
       list.add(
           Map.of(
               "id",
@@ -99,7 +99,7 @@ final class RecordPage {
     return list;
   }
 
-  private static String sideBySide(Entry entry, Entry other) {
+  private static String sideBySide(LibraryRecord entry, LibraryRecord other) {
     boolean alike = other != null && other.kind() == entry.kind();
     return alike
         ? ROOT + ComparePages.url(entry.kind()) + "#of=" + entry.id() + "," + other.id()
@@ -120,9 +120,9 @@ final class RecordPage {
   }
 
   /** What this record names as related, and whatever names this one. */
-  private List<String> related(Entry entry) {
+  private List<String> related(LibraryRecord entry) {
     List<String> ids = new ArrayList<>(entry.related());
-    for (Entry other : library.entries().values()) {
+    for (LibraryRecord other : library.entries().values()) {
       if (other.related().contains(entry.id()) && !ids.contains(other.id())) {
         ids.add(other.id());
       }
@@ -130,7 +130,7 @@ final class RecordPage {
     return ids;
   }
 
-  private List<Entry> links(List<String> ids) {
+  private List<LibraryRecord> links(List<String> ids) {
     return ids.stream().map(id -> library.entries().get(id)).toList();
   }
 }

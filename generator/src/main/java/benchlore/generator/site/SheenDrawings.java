@@ -1,17 +1,17 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.Drawings;
 import benchlore.generator.drawing.SheenSwatch;
-import benchlore.generator.library.Entry;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 
 /** The window mirrored in a film, from a sheen's record. */
 final class SheenDrawings {
   private SheenDrawings() {}
 
   /** The drawing of a record's page. */
-  static BitDrawings.Figure of(Entry sheen) {
+  static BitDrawings.Figure of(LibraryRecord sheen) {
     return new BitDrawings.Figure(
         Drawings.sheen(swatch(sheen), title(sheen), "sheen"),
         "A window mirrored in it, blurred as its middle reading says; "
@@ -19,16 +19,16 @@ final class SheenDrawings {
   }
 
   /** The drawing beside others on one page. */
-  static String patch(Entry sheen) {
+  static String patch(LibraryRecord sheen) {
     return Drawings.sheenPatch(swatch(sheen), title(sheen), "sheen-" + sheen.id());
   }
 
-  private static String title(Entry sheen) {
+  private static String title(LibraryRecord sheen) {
     return sheen.title() + ": a window in the film";
   }
 
-  private static SheenSwatch swatch(Entry sheen) {
-    Datum gloss = sheen.facts().datum("gloss-60");
+  private static SheenSwatch swatch(LibraryRecord sheen) {
+    SourcedRange gloss = sheen.facts().datum("gloss-60");
     boolean rubbed = sheen.facts().words("look").equals("rubbed");
     return new SheenSwatch(gloss.low(), gloss.high(), rubbed);
   }

@@ -1,10 +1,10 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -26,12 +26,12 @@ final class SheensPage {
 
   /** Values for the template {@code sheens}. */
   Map<String, Object> values() {
-    List<Entry> sheens = new ArrayList<>(library.of(Kind.SHEENS));
+    List<LibraryRecord> sheens = new ArrayList<>(library.of(Kind.SHEENS));
     sheens.sort(
-        Comparator.comparingDouble((Entry s) -> s.facts().datum("gloss-60").mid())
+        Comparator.comparingDouble((LibraryRecord s) -> s.facts().datum("gloss-60").mid())
             .thenComparing(s -> s.facts().words("look")));
     List<Map<String, String>> levels = new ArrayList<>();
-    for (Entry sheen : sheens) {
+    for (LibraryRecord sheen : sheens) {
       levels.add(level(sheen));
     }
     Map<String, Object> values = new HashMap<>();
@@ -40,7 +40,7 @@ final class SheensPage {
     return values;
   }
 
-  private Map<String, String> level(Entry sheen) {
+  private Map<String, String> level(LibraryRecord sheen) {
     Map<String, String> level = new HashMap<>();
     level.put("title", sheen.title());
     level.put("url", ROOT + sheen.url());
@@ -53,11 +53,11 @@ final class SheensPage {
     return level;
   }
 
-  private static String made(Entry sheen) {
+  private static String made(LibraryRecord sheen) {
     return String.join(", or ", sheen.facts().list("made-by").stream().map(Labels::word).toList());
   }
 
-  private static String grades(Datum paper) {
+  private static String grades(SourcedRange paper) {
     String low = "P" + (int) paper.low();
     String high = "P" + (int) paper.high();
     return low.equals(high) ? low : low + " to " + high;

@@ -1,22 +1,22 @@
 package benchlore.generator.site;
 
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.content.Prose;
+import benchlore.generator.content.Source;
 import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlannerData;
-import benchlore.generator.find.FinderData;
-import benchlore.generator.find.Key;
-import benchlore.generator.find.KeyQuestion;
-import benchlore.generator.find.KeyQuestions;
-import benchlore.generator.find.ScriptData;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Prose;
-import benchlore.generator.library.Source;
+import benchlore.generator.key.Key;
+import benchlore.generator.key.KeyQuestion;
+import benchlore.generator.key.KeyQuestions;
+import benchlore.generator.pagedata.ScriptData;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
-import benchlore.generator.tables.Table;
+import benchlore.generator.search.FinderData;
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.plan.ProjectPlan;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.quantity.Provenance;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -113,7 +113,7 @@ public final class Site {
   private void kindPages() throws IOException {
     for (Kind kind : Kind.values()) {
       List<Map<String, Object>> cards = new ArrayList<>();
-      for (Entry entry : content.library().of(kind)) {
+      for (LibraryRecord entry : content.library().of(kind)) {
         cards.add(
             Map.of(
                 "entry",
@@ -143,7 +143,7 @@ public final class Site {
     RecordPage record =
         new RecordPage(
             content.library(), content.drawings(), joints(), new TableLinks(content.tables()));
-    for (Entry entry : content.library().entries().values()) {
+    for (LibraryRecord entry : content.library().entries().values()) {
       Map<String, Object> values = record.values(entry);
       values.put("pictures", pictures.ids());
       page(entry.url(), "record", values);
@@ -165,7 +165,7 @@ public final class Site {
   private void keyPages() throws IOException {
     for (Kind kind : Kind.values()) {
       List<KeyQuestion> questions = KeyQuestions.of(kind);
-      List<Entry> entries = content.library().of(kind);
+      List<LibraryRecord> entries = content.library().of(kind);
       if (questions.isEmpty() || entries.isEmpty()) {
         continue;
       }

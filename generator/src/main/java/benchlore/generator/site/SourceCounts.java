@@ -1,10 +1,10 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Fact;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.content.Fact;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.Content;
-import benchlore.generator.tables.Table;
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,7 +22,7 @@ final class SourceCounts {
         }
       }
     }
-    for (Entry entry : content.library().entries().values()) {
+    for (LibraryRecord entry : content.library().entries().values()) {
       count(entry.facts().data());
       entry.facts().figures().forEach(this::count);
     }

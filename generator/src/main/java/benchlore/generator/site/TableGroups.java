@@ -1,8 +1,8 @@
 package benchlore.generator.site;
 
-import benchlore.generator.tables.Table;
-import benchlore.generator.tables.Thing;
-import benchlore.generator.tables.Verdict;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.compatibility.TableItem;
+import benchlore.generator.compatibility.Verdict;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +22,7 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
    * @param reason the reason
    * @param but whom it does not concern
    */
-  record Shared(Table.Reason reason, List<Thing> but) {}
+  record Shared(Table.Reason reason, List<TableItem> but) {}
 
   /**
    * Things with the same reasons besides the shared ones.
@@ -30,7 +30,7 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
    * @param reasons those; empty where the shared ones are all
    * @param things which
    */
-  record Group(List<Table.Reason> reasons, List<Thing> things) {}
+  record Group(List<Table.Reason> reasons, List<TableItem> things) {}
 
   private static final int FEWEST_TO_SHARE = 4;
   private static final int MOST_EXCEPTIONS = 3;
@@ -41,11 +41,11 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
    * @param cells by thing, in the order to list them
    * @param above reasons the reader has been given already
    */
-  static TableGroups of(Map<Thing, Table.Cell> cells, List<Table.Reason> above) {
-    Map<Thing, List<Table.Reason>> told = new LinkedHashMap<>();
+  static TableGroups of(Map<TableItem, Table.Cell> cells, List<Table.Reason> above) {
+    Map<TableItem, List<Table.Reason>> told = new LinkedHashMap<>();
     cells.forEach((thing, cell) -> told.put(thing, told(cell, above)));
     List<Shared> shared = shared(told);
-    Map<List<Table.Reason>, List<Thing>> groups = new LinkedHashMap<>();
+    Map<List<Table.Reason>, List<TableItem>> groups = new LinkedHashMap<>();
     told.forEach(
         (thing, reasons) -> {
           List<Table.Reason> rest = new ArrayList<>(reasons);
@@ -69,7 +69,7 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
     return own.isEmpty() ? all : own;
   }
 
-  private static List<Shared> shared(Map<Thing, List<Table.Reason>> told) {
+  private static List<Shared> shared(Map<TableItem, List<Table.Reason>> told) {
     Map<Table.Reason, Integer> counts = new LinkedHashMap<>();
     told.values().forEach(all -> all.forEach(reason -> counts.merge(reason, 1, Integer::sum)));
     int least = Math.max(FEWEST_TO_SHARE, told.size() - MOST_EXCEPTIONS);
@@ -83,7 +83,8 @@ record TableGroups(List<Shared> shared, List<Group> groups) {
     return shared;
   }
 
-  private static List<Thing> without(Table.Reason reason, Map<Thing, List<Table.Reason>> told) {
+  private static List<TableItem> without(
+      Table.Reason reason, Map<TableItem, List<Table.Reason>> told) {
     return told.entrySet().stream()
         .filter(entry -> !entry.getValue().contains(reason))
         .map(Map.Entry::getKey)

@@ -1,9 +1,9 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.tables.Table;
-import benchlore.generator.tables.TableKind;
-import benchlore.generator.tables.Thing;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.compatibility.TableItem;
+import benchlore.generator.compatibility.TableKind;
+import benchlore.generator.content.LibraryRecord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +17,7 @@ final class TableLinks {
   }
 
   /** One line a table: {@code words}, {@code counts} and {@code url} from the site's root. */
-  List<Map<String, String>> of(Entry entry) {
+  List<Map<String, String>> of(LibraryRecord entry) {
     List<Map<String, String>> lines = new ArrayList<>();
     for (Table table : tables) {
       TableView rows = new TableView(table, false);
@@ -27,12 +27,12 @@ final class TableLinks {
     return lines;
   }
 
-  private static void add(List<Map<String, String>> lines, TableView view, Entry entry) {
+  private static void add(List<Map<String, String>> lines, TableView view, LibraryRecord entry) {
     boolean listed = view.fromAxis().kind().filter(kind -> kind == entry.kind()).isPresent();
     if (!listed) {
       return;
     }
-    for (Thing thing : view.from()) {
+    for (TableItem thing : view.from()) {
       if (thing.id().equals(entry.id())) {
         lines.add(
             Map.of(

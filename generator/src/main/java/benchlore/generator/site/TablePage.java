@@ -1,12 +1,12 @@
 package benchlore.generator.site;
 
-import benchlore.generator.library.Library;
-import benchlore.generator.tables.Table;
-import benchlore.generator.tables.Thing;
-import benchlore.generator.tables.Verdict;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.compatibility.TableItem;
+import benchlore.generator.compatibility.Verdict;
+import benchlore.generator.content.Library;
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -89,7 +89,7 @@ final class TablePage {
   private List<Map<String, Object>> parts() {
     Map<String, List<Map<String, Object>>> parts = new LinkedHashMap<>();
     boolean letters = view.from().size() > MOST_WITHOUT_LETTERS;
-    for (Thing thing : view.from()) {
+    for (TableItem thing : view.from()) {
       String letter = letters ? thing.title().substring(0, 1).toUpperCase(Locale.ROOT) : "";
       parts.computeIfAbsent(letter, l -> new ArrayList<>()).add(section(thing));
     }
@@ -98,10 +98,10 @@ final class TablePage {
     return list;
   }
 
-  private Map<String, Object> section(Thing thing) {
+  private Map<String, Object> section(TableItem thing) {
     List<Table.Reason> common = common(thing);
-    Map<Verdict, Map<Thing, Table.Cell>> byVerdict = new EnumMap<>(Verdict.class);
-    for (Thing to : view.to()) {
+    Map<Verdict, Map<TableItem, Table.Cell>> byVerdict = new EnumMap<>(Verdict.class);
+    for (TableItem to : view.to()) {
       Table.Cell cell = view.cell(thing, to);
       byVerdict.computeIfAbsent(cell.verdict(), v -> new LinkedHashMap<>()).put(to, cell);
     }
@@ -126,7 +126,7 @@ final class TablePage {
   }
 
   private String shared(TableGroups.Shared shared) {
-    String but = String.join(", ", shared.but().stream().map(Thing::title).toList());
+    String but = String.join(", ", shared.but().stream().map(TableItem::title).toList());
     String whom = but.isEmpty() ? "All of these" : "All but " + Display.escape(but);
     return "<b>" + whom + ":</b> " + html(List.of(shared.reason()));
   }
@@ -136,9 +136,9 @@ final class TablePage {
   }
 
   /** Kind reasons that hold whatever one takes are read once, above the groups. */
-  private List<Table.Reason> common(Thing thing) {
+  private List<Table.Reason> common(TableItem thing) {
     List<Table.Reason> common = null;
-    for (Thing to : view.to()) {
+    for (TableItem to : view.to()) {
       List<Table.Reason> reasons = view.cell(thing, to).reasons();
       if (common == null) {
         common = new ArrayList<>(reasons);
@@ -167,7 +167,7 @@ final class TablePage {
   }
 
   /** A bare ratio has no units to switch, so it needs no more than its digits. */
-  private static String limit(Datum limit) {
+  private static String limit(SourcedRange limit) {
     return limit.unit() == Unit.RATIO ? Display.number(limit.low()) : Display.html(limit);
   }
 

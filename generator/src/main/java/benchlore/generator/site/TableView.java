@@ -1,9 +1,9 @@
 package benchlore.generator.site;
 
-import benchlore.generator.tables.Axis;
-import benchlore.generator.tables.Table;
-import benchlore.generator.tables.Thing;
-import benchlore.generator.tables.Verdict;
+import benchlore.generator.compatibility.Axis;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.compatibility.TableItem;
+import benchlore.generator.compatibility.Verdict;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,12 +18,12 @@ import java.util.Map;
  */
 record TableView(Table table, boolean turned) {
   /** What one looks up. */
-  List<Thing> from() {
+  List<TableItem> from() {
     return turned ? table.columns() : table.rows();
   }
 
   /** What is found there. */
-  List<Thing> to() {
+  List<TableItem> to() {
     return turned ? table.rows() : table.columns();
   }
 
@@ -31,7 +31,7 @@ record TableView(Table table, boolean turned) {
     return turned ? table.kind().column() : table.kind().row();
   }
 
-  Table.Cell cell(Thing from, Thing to) {
+  Table.Cell cell(TableItem from, TableItem to) {
     return turned ? table.cell(to, from) : table.cell(from, to);
   }
 
@@ -59,9 +59,9 @@ record TableView(Table table, boolean turned) {
   }
 
   /** How many of each verdict one thing has: "12 good, 11 with care, 3 don't". */
-  String counts(Thing from) {
+  String counts(TableItem from) {
     Map<Verdict, Integer> counts = new EnumMap<>(Verdict.class);
-    for (Thing to : to()) {
+    for (TableItem to : to()) {
       counts.merge(cell(from, to).verdict(), 1, Integer::sum);
     }
     List<String> words = new ArrayList<>();

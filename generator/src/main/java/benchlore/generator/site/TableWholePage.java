@@ -1,8 +1,8 @@
 package benchlore.generator.site;
 
-import benchlore.generator.tables.Table;
-import benchlore.generator.tables.Thing;
-import benchlore.generator.tables.Verdict;
+import benchlore.generator.compatibility.Table;
+import benchlore.generator.compatibility.TableItem;
+import benchlore.generator.compatibility.Verdict;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -38,9 +38,9 @@ final class TableWholePage {
     return values;
   }
 
-  private Map<String, Object> row(Thing thing) {
+  private Map<String, Object> row(TableItem thing) {
     List<Map<String, String>> cells = new ArrayList<>();
-    for (Thing to : down.to()) {
+    for (TableItem to : down.to()) {
       cells.add(cell(down.cell(thing, to).verdict()));
     }
     return Map.of("thing", thing, "cells", cells);

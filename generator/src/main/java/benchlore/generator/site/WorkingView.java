@@ -1,9 +1,9 @@
 package benchlore.generator.site;
 
 import benchlore.generator.units.Display;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +11,9 @@ import java.util.Map;
 /** Shows how a figure came about: result, formula, what went in and where it is from. */
 final class WorkingView {
   /** Lines for the template. */
-  List<Map<String, Object>> of(List<Line> lines) {
+  List<Map<String, Object>> of(List<WorkingLine> lines) {
     List<Map<String, Object>> list = new ArrayList<>();
-    for (Line line : lines) {
+    for (WorkingLine line : lines) {
       List<Map<String, String>> inputs = new ArrayList<>();
       for (Figure figure : line.inputs()) {
         inputs.add(

@@ -1,9 +1,9 @@
 package benchlore.generator.units;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -29,12 +29,12 @@ public final class Display {
   }
 
   /** A figure or range as plain text: {@code 4–8 h}. */
-  public static String text(Datum datum) {
+  public static String text(SourcedRange datum) {
     return text(datum.low(), datum.high(), datum.unit());
   }
 
   /** A figure or range as an element that carries its SI value. */
-  public static String html(Datum datum) {
+  public static String html(SourcedRange datum) {
     return html(datum.low(), datum.high(), datum.unit());
   }
 
@@ -44,7 +44,7 @@ public final class Display {
   }
 
   /** A sentence with its quantities as elements; the sentence itself is escaped. */
-  public static String html(Note note) {
+  public static String html(Message note) {
     String text = escape(note.pattern());
     for (int i = 0; i < note.quantities().size(); i++) {
       text = text.replace("{" + i + "}", html(note.quantities().get(i)));
@@ -53,7 +53,7 @@ public final class Display {
   }
 
   /** A sentence with its quantities as plain text. */
-  public static String text(Note note) {
+  public static String text(Message note) {
     String text = note.pattern();
     for (int i = 0; i < note.quantities().size(); i++) {
       text = text.replace("{" + i + "}", text(note.quantities().get(i)));

@@ -1,6 +1,6 @@
 /**
  * Shows the engine's SI numbers as people read them.
  *
- * <p>Enter at {@link benchlore.generator.units.Display}. May depend on the engine's answer types.
+ * <p>Enter at {@link benchlore.generator.units.Display}. Depends on the JDK alone. Stateless.
  */
 package benchlore.generator.units;

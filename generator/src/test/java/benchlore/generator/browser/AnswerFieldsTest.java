@@ -5,19 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
-import benchlore.generator.json.EngineJson;
 import benchlore.schedules.air.Air;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Coating;
 import benchlore.schedules.coating.SheenRoute;
 import benchlore.schedules.cutting.Cutting;
+import benchlore.schedules.exchange.EngineJson;
 import benchlore.schedules.glueup.GlueUp;
-import benchlore.schedules.plan.Plan;
+import benchlore.schedules.movement.Fit;
+import benchlore.schedules.project.Project;
 import benchlore.schedules.sanding.MachineOrSand;
 import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
-import benchlore.schedules.wood.Wood;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.JsonSerializer;
@@ -77,10 +77,10 @@ final class AnswerFieldsTest {
     same(r::sheen, SheenRoute::plan, EngineJson::sheen);
     same(r::glueUp, GlueUp::plan, EngineJson::glueUp);
     same(r::air, Air::plan, EngineJson::air);
-    same(r::fit, Wood::plan, EngineJson::fit);
+    same(r::fit, Fit::plan, EngineJson::fit);
     same(r::cutting, Cutting::plan, EngineJson::cutting);
     same(r::surfacing, Cutting::plan, EngineJson::surfacing);
-    same(r::plan, Plan::plan, EngineJson::plan);
+    same(r::plan, Project::plan, EngineJson::plan);
   }
 
   private static <Q, A> void same(

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
-import benchlore.generator.json.EngineJson;
+import benchlore.schedules.exchange.EngineJson;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,9 +1,9 @@
 package benchlore.generator.browser;
 
-import benchlore.generator.find.FinderData;
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Library;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.Content;
+import benchlore.generator.search.FinderData;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -106,14 +106,14 @@ public final class FinderBench {
 
   /** The records with copies whose names carry a number, until there are so many. */
   private static Library grown(Library library, int size) {
-    List<Entry> entries = List.copyOf(library.entries().values());
-    Map<String, Entry> all = new HashMap<>(library.entries());
+    List<LibraryRecord> entries = List.copyOf(library.entries().values());
+    Map<String, LibraryRecord> all = new HashMap<>(library.entries());
     for (int i = entries.size(); i < size; i++) {
-      Entry e = entries.get(i % entries.size());
+      LibraryRecord e = entries.get(i % entries.size());
       String id = e.id() + "-" + i;
       all.put(
           id,
-          new Entry(
+          new LibraryRecord(
               e.kind(),
               id,
               e.title() + " no" + i,

@@ -3,8 +3,8 @@ package benchlore.generator.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import benchlore.generator.find.SearchedTexts;
 import benchlore.generator.planning.Content;
+import benchlore.generator.search.SearchedTexts;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

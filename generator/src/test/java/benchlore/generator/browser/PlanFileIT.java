@@ -3,9 +3,9 @@ package benchlore.generator.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
-import benchlore.generator.library.Loaded;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
@@ -67,7 +67,7 @@ class PlanFileIT {
       browser.script(TAKE, yaml(planned));
       String saved = (String) browser.script(FILE);
       Path file = Files.writeString(folder.resolve(planned.id() + ".yaml"), saved);
-      Loaded<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+      LoadResult<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
       assertEquals(List.of(), read.problems(), saved);
       assertEquals(planned.request(), read.value().orElseThrow().get(0).request());
       browser.script(TAKE, saved);
@@ -108,7 +108,7 @@ class PlanFileIT {
   }
 
   private static Planned read(Path file) throws IOException {
-    Loaded<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+    LoadResult<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
     assertEquals(List.of(), read.problems());
     return read.value().orElseThrow().get(0);
   }

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.export.PlanJson;
-import benchlore.generator.library.Loaded;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
@@ -81,7 +81,7 @@ class PlanReadersIT {
   void aSoundFileIsAcceptedByBothAndAsksTheSameOfTheEngine() throws IOException {
     for (Path file : files("sound")) {
       String text = Files.readString(file);
-      Loaded<List<Planned>> read = read(text);
+      LoadResult<List<Planned>> read = read(text);
       assertEquals(List.of(), read.problems(), file.toString());
       assertEquals(true, browser.script(OPEN, text), () -> file + browser.text("#plan-tell"));
       assertEquals(
@@ -142,7 +142,7 @@ class PlanReadersIT {
     }
   }
 
-  private Loaded<List<Planned>> read(String text) throws IOException {
+  private LoadResult<List<Planned>> read(String text) throws IOException {
     Path file = Files.writeString(folder.resolve("ash-tool-chest.yaml"), text);
     return Plans.of(CONTENT, List.of(file), content.library());
   }

@@ -1,8 +1,8 @@
 package benchlore.generator.browser;
 
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.planning.EngineData;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
@@ -12,23 +12,34 @@ import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.DryingRequest;
-import benchlore.schedules.coating.FinishData;
 import benchlore.schedules.coating.QuantityRequest;
-import benchlore.schedules.coating.Sheen;
 import benchlore.schedules.coating.SheenRequest;
 import benchlore.schedules.cutting.Bit;
+import benchlore.schedules.cutting.CutMaterial;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.cutting.Machine;
-import benchlore.schedules.cutting.Stock;
 import benchlore.schedules.cutting.SurfacingRequest;
-import benchlore.schedules.glueup.AdhesiveData;
 import benchlore.schedules.glueup.GlueUpRequest;
-import benchlore.schedules.plan.CoatChoice;
-import benchlore.schedules.plan.Materials;
-import benchlore.schedules.plan.Part;
-import benchlore.schedules.plan.PlanRequest;
-import benchlore.schedules.plan.Progress;
-import benchlore.schedules.plan.Shop;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Pores;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.Species;
+import benchlore.schedules.material.SprayGun;
+import benchlore.schedules.movement.Film;
+import benchlore.schedules.movement.FitRequest;
+import benchlore.schedules.movement.Opening;
+import benchlore.schedules.movement.Panel;
+import benchlore.schedules.movement.PlaceClimate;
+import benchlore.schedules.movement.RingAngle;
+import benchlore.schedules.movement.Tape;
+import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Part;
+import benchlore.schedules.project.Progress;
+import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.project.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
 import benchlore.schedules.sanding.GritSystem;
@@ -46,17 +57,6 @@ import benchlore.schedules.sanding.SurfaceWanted;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.Pores;
-import benchlore.schedules.trade.SprayGun;
-import benchlore.schedules.wood.Film;
-import benchlore.schedules.wood.FitRequest;
-import benchlore.schedules.wood.Opening;
-import benchlore.schedules.wood.Panel;
-import benchlore.schedules.wood.Place;
-import benchlore.schedules.wood.RingAngle;
-import benchlore.schedules.wood.Tape;
-import benchlore.schedules.wood.WoodData;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -68,9 +68,9 @@ import java.util.OptionalDouble;
 /** Random requests over the demo content's woods, adhesives, finishes and plans. */
 final class RandomRequests {
   private final Library library;
-  private final List<WoodData> woods;
-  private final List<AdhesiveData> adhesives;
-  private final List<FinishData> finishes;
+  private final List<Species> woods;
+  private final List<Adhesive> adhesives;
+  private final List<Finish> finishes;
   private final List<Planned> plans;
   private final Dice dice;
 
@@ -138,7 +138,7 @@ final class RandomRequests {
   }
 
   SheenRequest sheen() {
-    FinishData finish = dice.one(finishes);
+    Finish finish = dice.one(finishes);
     Moment last = moment();
     return new SheenRequest(
         new QuantityRequest(
@@ -302,8 +302,8 @@ final class RandomRequests {
         dice.figure(0.05, 0.9),
         dice.figure(0.006, 0.05),
         dice.figure(5, 16),
-        new benchlore.schedules.wood.Air(dice.figure(5, 30), dice.figure(20, 90)),
-        dice.one(Place.values()).seasons(),
+        new benchlore.schedules.movement.SteadyAir(dice.figure(5, 30), dice.figure(20, 90)),
+        dice.one(PlaceClimate.values()).seasons(),
         dice.yes() ? Optional.of(opening()) : Optional.empty(),
         dice.yes()
             ? Optional.of(
@@ -332,7 +332,7 @@ final class RandomRequests {
             dice.yes() ? OptionalDouble.of(dice.figure(12_000, 30_000)) : OptionalDouble.empty(),
             Optional.empty());
     return new CuttingRequest(
-        dice.one(Stock.values()),
+        dice.one(CutMaterial.values()),
         bit,
         new Machine(
             dice.one(Machine.Kind.values()),
@@ -346,18 +346,18 @@ final class RandomRequests {
         OptionalDouble.empty());
   }
 
-  PlanRequest plan() {
-    PlanRequest base = dice.one(plans).request();
+  ProjectRequest plan() {
+    ProjectRequest base = dice.one(plans).request();
     Materials materials = base.materials();
-    FinishData finish = dice.yes() ? materials.finish() : dice.one(finishes);
+    Finish finish = dice.yes() ? materials.finish() : dice.one(finishes);
     List<Part> parts = new ArrayList<>();
     for (int i = dice.whole(1, 4); i > 0; i--) {
       parts.add(part("part " + i));
     }
     Shop shop = base.shop();
     Moment start = moment();
-    PlanRequest fresh =
-        new PlanRequest(
+    ProjectRequest fresh =
+        new ProjectRequest(
             start,
             parts,
             new Materials(
@@ -378,7 +378,7 @@ final class RandomRequests {
                 shop.sanding(),
                 shop.clamps(),
                 shop.people()),
-            dice.one(Place.values()).seasons(),
+            dice.one(PlaceClimate.values()).seasons(),
             dice.yes(),
             dice.figure(6, 13));
     return dice.whole(0, 2) > 0 ? fresh : fresh.with(progress(fresh.start()));

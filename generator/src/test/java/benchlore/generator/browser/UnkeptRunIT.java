@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import benchlore.generator.library.Loaded;
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
-import benchlore.schedules.plan.Progress;
+import benchlore.schedules.project.Progress;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -148,7 +148,7 @@ class UnkeptRunIT {
   private static List<String> steps(Path folder, String text) throws IOException {
     Path file = Files.writeString(folder.resolve("a-plan-of-mine.yaml"), text);
     Content content = Content.load(CONTENT).value().orElseThrow();
-    Loaded<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+    LoadResult<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
     assertEquals(List.of(), read.problems(), text);
     Progress progress = read.value().orElseThrow().get(0).request().progress();
     assertTrue(progress.resume().isPresent());

@@ -3,9 +3,9 @@ package benchlore.generator.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.content.Facts;
 import benchlore.generator.drawing.EdgeShape;
 import benchlore.generator.drawing.JointForm;
-import benchlore.generator.library.Facts;
 import benchlore.generator.planning.Content;
 import java.io.IOException;
 import java.util.Arrays;

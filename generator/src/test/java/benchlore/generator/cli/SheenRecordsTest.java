@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.Content;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.coating.Sheen;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.sanding.RubbedSheen;
 import java.io.IOException;
 import java.util.List;
@@ -19,14 +19,14 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** What the sheen records say is what the schedules plan with. */
 final class SheenRecordsTest {
-  private static List<Entry> sheens;
+  private static List<LibraryRecord> sheens;
 
   @BeforeAll
   static void load() throws IOException {
     sheens = Content.library(Folders.CONTENT).value().orElseThrow().of(Kind.SHEENS);
   }
 
-  private static List<Entry> plannedAs(Sheen sheen) {
+  private static List<LibraryRecord> plannedAs(Sheen sheen) {
     return sheens.stream()
         .filter(s -> !s.facts().words("planned-as").isEmpty())
         .filter(s -> s.facts().word("planned-as", Sheen.class) == sheen)
@@ -38,8 +38,8 @@ final class SheenRecordsTest {
   void theRecordsOfASheenSpanItsGlossUnits(Sheen sheen) {
     double low = Double.POSITIVE_INFINITY;
     double high = 0;
-    for (Entry record : plannedAs(sheen)) {
-      Datum gloss = record.facts().datum("gloss-60");
+    for (LibraryRecord record : plannedAs(sheen)) {
+      SourcedRange gloss = record.facts().datum("gloss-60");
       low = Math.min(low, gloss.low());
       high = Math.max(high, gloss.high());
     }
@@ -50,13 +50,13 @@ final class SheenRecordsTest {
   @ParameterizedTest
   @EnumSource(Sheen.class)
   void theLastPaperIsTheRubOutRule(Sheen sheen) {
-    Datum rule = RubbedSheen.valueOf(sheen.name()).lastPaper();
-    List<Datum> papers =
+    SourcedRange rule = RubbedSheen.valueOf(sheen.name()).lastPaper();
+    List<SourcedRange> papers =
         plannedAs(sheen).stream()
             .flatMap(s -> s.facts().optionalDatum("last-paper").stream())
             .toList();
     assertFalse(papers.isEmpty());
-    for (Datum paper : papers) {
+    for (SourcedRange paper : papers) {
       assertEquals(rule.low(), paper.low());
       assertEquals(rule.high(), paper.high());
     }
@@ -64,8 +64,8 @@ final class SheenRecordsTest {
 
   @Test
   void everyRecordStaysOnTheScale() {
-    for (Entry sheen : sheens) {
-      Datum gloss = sheen.facts().datum("gloss-60");
+    for (LibraryRecord sheen : sheens) {
+      SourcedRange gloss = sheen.facts().datum("gloss-60");
       assertTrue(gloss.low() >= 0 && gloss.high() <= 100, sheen.id());
     }
   }

@@ -3,10 +3,10 @@ package benchlore.generator.drawing;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import benchlore.generator.library.Entry;
-import benchlore.generator.library.Kind;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
+import benchlore.generator.content.Kind;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LibraryRecord;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -64,7 +64,7 @@ class DrawnNamesTest {
 
   private static Set<String> asked(Kind kind) throws IOException {
     Library library = LibraryLoader.load(CONTENT).value().orElseThrow();
-    List<Entry> entries = library.of(kind);
+    List<LibraryRecord> entries = library.of(kind);
     Set<String> names = new TreeSet<>();
     entries.forEach(entry -> entry.drawings().forEach(drawing -> names.add(drawing.name())));
     System.out.println(

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
-import benchlore.generator.library.Loaded;
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.planning.ToolDrawing;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -34,9 +34,9 @@ final class SilhouettesTest {
 
   @BeforeAll
   static void load() throws IOException {
-    Loaded<Library> library = LibraryLoader.load(CONTENT);
+    LoadResult<Library> library = LibraryLoader.load(CONTENT);
     assertEquals(List.of(), library.problems());
-    Loaded<Map<String, ToolDrawing>> loaded =
+    LoadResult<Map<String, ToolDrawing>> loaded =
         ToolDrawing.load(CONTENT, library.value().orElseThrow());
     assertEquals(List.of(), loaded.problems());
     drawings = loaded.value().orElseThrow();

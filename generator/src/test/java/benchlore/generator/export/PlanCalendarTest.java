@@ -7,13 +7,13 @@ import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Stage;
-import benchlore.schedules.plan.ProjectPlan;
-import benchlore.schedules.plan.Step;
-import benchlore.schedules.time.Moment;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.Step;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -43,7 +43,7 @@ class PlanCalendarTest {
         starts.add(event.getSummary().getValue() + " " + event.getDateTimeStart().getDate());
       }
       for (Step step : plan(planned).steps()) {
-        Moment start = step.start();
+        LocalDateTime start = LocalDateTime.parse(step.start().toString());
         assertTrue(starts.contains(step.title() + " " + start), planned.id() + ": " + step.title());
       }
     }

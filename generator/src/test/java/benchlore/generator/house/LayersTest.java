@@ -1,6 +1,7 @@
 package benchlore.generator.house;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.util.TreeScanner;
@@ -12,32 +13,19 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
-/** Which package may use which; a new arrow is drawn here first, with its reason. */
+/**
+ * Which package may use which. Each package's note ({@code package-info.java}) is the one place
+ * that says so; a new arrow is drawn there first.
+ */
 final class LayersTest {
   private static final String GENERATOR = "benchlore.generator.";
   private static final String ENGINE = "benchlore.schedules.";
 
-  /** Packages of the generator and those of it they may use; every one may use the engine. */
-  private static final Map<String, Set<String>> MAY_USE =
-      Map.ofEntries(
-          Map.entry("library", Set.of()),
-          Map.entry("units", Set.of()),
-          Map.entry("drawing", Set.of()),
-          Map.entry("tables", Set.of("library")),
-          Map.entry("planning", Set.of("library", "drawing", "tables")),
-          Map.entry("find", Set.of("library")),
-          Map.entry("json", Set.of()),
-          Map.entry("export", Set.of("library", "planning", "units", "json", "find")),
-          // A plan's calendar stands beside its page, the planner's data among its scripts.
-          Map.entry(
-              "site",
-              Set.of("library", "planning", "drawing", "find", "units", "export", "tables")),
-          Map.entry("browser", Set.of("json")),
-          Map.entry("cli", Set.of("library", "planning", "site", "export")));
-
+  private static final Pattern NAME = Pattern.compile("\\{@code ([a-z.]+)}");
   private static final Pattern SAYS =
       Pattern.compile(
           "System\\s*\\.\\s*(out|err|exit|console)|printStackTrace|Runtime\\.getRuntime");
@@ -45,28 +33,55 @@ final class LayersTest {
       Pattern.compile("java\\.(io|nio|net)\\b|\\b(Files|Path|InputStream)\\b");
 
   @Test
-  void packagesUseOnlyWhatTheyMay() throws IOException {
-    List<String> broken = new ArrayList<>();
-    SortedMap<String, Set<String>> used = new TreeMap<>();
+  void packagesUseWhatTheirNoteAllows() throws IOException {
+    SortedMap<String, Set<String>> allowed = allowed();
+    Set<String> broken = new TreeSet<>();
     for (Sources.Source source : Sources.main()) {
-      if (source.packageName().startsWith(GENERATOR)) {
-        String own = source.packageName().substring(GENERATOR.length());
-        for (String name : used(source, GENERATOR)) {
-          used.computeIfAbsent(own, o -> new TreeSet<>()).add(name);
-          if (!name.equals(own) && !MAY_USE.getOrDefault(own, Set.of()).contains(name)) {
-            broken.add(source.path() + " uses " + name);
-          }
+      String own = source.packageName();
+      if (source.path().endsWith("package-info.java")) {
+        continue;
+      }
+      assertTrue(allowed.containsKey(own), own + " has no note that says what it may depend on");
+      for (String used : used(source)) {
+        boolean engine = own.startsWith(GENERATOR) && used.startsWith(ENGINE);
+        if (!engine && !used.equals(own) && !allowed.get(own).contains(used)) {
+          broken.add(source.path() + " uses " + used);
         }
       }
     }
-    assertEquals(List.of(), broken);
-    assertEquals(Set.of(), unknown(used.keySet()), "packages without a line in the table");
+    assertEquals(Set.of(), broken);
   }
 
-  private static Set<String> unknown(Set<String> packages) {
-    Set<String> unknown = new TreeSet<>(packages);
-    unknown.removeAll(MAY_USE.keySet());
-    return unknown;
+  /** A note that allows what nobody uses any more is out of date. */
+  @Test
+  void notesAllowNoMoreThanIsUsed() throws IOException {
+    SortedMap<String, Set<String>> unused = allowed();
+    for (Sources.Source source : Sources.main()) {
+      if (!source.path().endsWith("package-info.java")) {
+        unused.getOrDefault(source.packageName(), new TreeSet<>()).removeAll(used(source));
+      }
+    }
+    unused.values().removeIf(Set::isEmpty);
+    assertEquals(Map.of(), unused);
+  }
+
+  @Test
+  void noPackagesStandInARing() throws IOException {
+    SortedMap<String, Set<String>> left = allowed();
+    boolean more = true;
+    while (more) {
+      Set<String> placed = new TreeSet<>();
+      left.forEach(
+          (name, uses) -> {
+            if (uses.isEmpty()) {
+              placed.add(name);
+            }
+          });
+      left.keySet().removeAll(placed);
+      left.values().forEach(uses -> uses.removeAll(placed));
+      more = !placed.isEmpty();
+    }
+    assertEquals(Set.of(), left.keySet(), "these stand in a ring");
   }
 
   @Test
@@ -92,6 +107,29 @@ final class LayersTest {
     assertEquals(List.of(), saying);
   }
 
+  /** What each package's note allows, packages by their full names. */
+  private static SortedMap<String, Set<String>> allowed() throws IOException {
+    SortedMap<String, Set<String>> allowed = new TreeMap<>();
+    for (Sources.Source source : Sources.main()) {
+      if (source.path().endsWith("package-info.java")) {
+        String note = source.text().replaceAll("\\s*\\n \\*\\s?", " ");
+        String module = source.packageName().startsWith(ENGINE) ? ENGINE : GENERATOR;
+        Set<String> names = new TreeSet<>();
+        int from = note.indexOf("May depend on ");
+        if (from < 0) {
+          assertTrue(note.contains("Depends on the JDK alone"), source.path() + " says nothing");
+        } else {
+          Matcher name = NAME.matcher(note.substring(from, note.indexOf(". ", from)));
+          while (name.find()) {
+            names.add(module + name.group(1));
+          }
+        }
+        allowed.put(source.packageName(), names);
+      }
+    }
+    return allowed;
+  }
+
   private static List<String> matching(Pattern pattern, String within) throws IOException {
     List<String> found = new ArrayList<>();
     for (Sources.Source source : Sources.main()) {
@@ -102,17 +140,17 @@ final class LayersTest {
     return found;
   }
 
-  /** First name after a prefix, of every import and every name written in full. */
-  private static Set<String> used(Sources.Source source, String prefix) {
+  /** Our packages that a source names, in an import or in full. */
+  private static Set<String> used(Sources.Source source) {
     Set<String> used = new TreeSet<>();
     new TreeScanner<Void, Void>() {
       @Override
       public Void visitMemberSelect(MemberSelectTree tree, Void none) {
-        String name = tree.toString();
-        if (name.startsWith(prefix)) {
-          String rest = name.substring(prefix.length());
-          int dot = rest.indexOf('.');
-          used.add(dot < 0 ? rest : rest.substring(0, dot));
+        Matcher name =
+            Pattern.compile("(benchlore\\.(?:generator|schedules)(?:\\.[a-z]+)+)\\.[A-Z].*")
+                .matcher(tree.toString());
+        if (name.matches()) {
+          used.add(name.group(1));
         }
         return super.visitMemberSelect(tree, null);
       }

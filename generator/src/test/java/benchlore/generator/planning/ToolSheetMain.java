@@ -1,9 +1,9 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
 import benchlore.generator.drawing.Drawings;
-import benchlore.generator.library.Library;
-import benchlore.generator.library.LibraryLoader;
-import benchlore.generator.library.Loaded;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,12 +21,13 @@ final class ToolSheetMain {
 
   public static void main(String[] args) throws IOException {
     Path content = Path.of(args[0]);
-    Loaded<Library> library = LibraryLoader.load(content);
+    LoadResult<Library> library = LibraryLoader.load(content);
     library.problems().forEach(System.err::println);
     if (library.value().isEmpty()) {
       return;
     }
-    Loaded<Map<String, ToolDrawing>> drawings = ToolDrawing.load(content, library.value().get());
+    LoadResult<Map<String, ToolDrawing>> drawings =
+        ToolDrawing.load(content, library.value().get());
     drawings.problems().forEach(System.err::println);
     if (drawings.value().isEmpty()) {
       return;

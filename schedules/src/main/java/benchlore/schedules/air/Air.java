@@ -39,14 +39,14 @@ public final class Air {
     Checks checks = new Checks();
     AirChecks.room(request.room(), checks);
     AirChecks.releases(request, checks);
-    boolean computable = checks.fine();
+    boolean computable = checks.isValid();
     HomeRefusals.check(request, checks);
     if (!computable) {
       return Answer.refuse(checks.refusals());
     }
-    AirSchedule schedule = ScheduleBuild.of(request);
+    AirSchedule schedule = AirPlan.of(request);
     PredictedRefusals.check(request, schedule, checks);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     return Answer.of(schedule, AirWorking.of(request, schedule), AirCautions.of(request, schedule));

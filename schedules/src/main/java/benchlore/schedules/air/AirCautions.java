@@ -2,9 +2,10 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,14 +32,14 @@ final class AirCautions {
   private static void addPredicted(AirSchedule schedule, List<Caution> cautions) {
     double explosive = schedule.peaks().percentLowerExplosive().map(p -> p.value()).orElse(0.0);
     if (explosive >= FireRule.TENTH.percent()) {
-      Note what =
-          Note.of(
+      Message what =
+          Message.of(
               "The room's air reaches {0} of the lower explosive limit; above a tenth it counts as"
                   + " hazardous to be in.",
               Quantity.of(explosive, Unit.PERCENT));
       String code = "over-tenth-of-explosive-limit";
-      Note measure =
-          Note.of(
+      Message measure =
+          Message.of(
               "Give {0} of outdoor air, or coat less at a time, and stay out until the film is dry;"
                   + " a mask is no help against fire.",
               Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND));
@@ -46,8 +47,8 @@ final class AirCautions {
     }
     double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
     if (index > FlowNeeded.FINE_INDEX) {
-      Note what =
-          Note.of(
+      Message what =
+          Message.of(
               "At its highest the room's air holds {0} times the exposure limits.",
               Quantity.of(index, Unit.RATIO));
       cautions.add(new Caution("over-exposure-limit", Severity.HEALTH, what, moreAir(schedule)));
@@ -61,8 +62,8 @@ final class AirCautions {
     return new Caution(
         "re-entry-not-reached",
         Severity.HEALTH,
-        Note.of("The air is not fine again before the next coat, or not within sixty days."),
-        Note.of(
+        Message.of("The air is not fine again before the next coat, or not within sixty days."),
+        Message.of(
             respirator == Respirator.NONE
                 ? "Wait longer between coats, or give more outdoor air."
                 : "Wait longer between coats, give more outdoor air, or throughout "
@@ -82,8 +83,8 @@ final class AirCautions {
     return false;
   }
 
-  private static Note moreAir(AirSchedule schedule) {
-    return Note.of(
+  private static Message moreAir(AirSchedule schedule) {
+    return Message.of(
         "Give {0} of outdoor air, or coat less at a time; else "
             + schedule.respirator().respirator().advice()
             + " while you work, and stay out until the film is dry.",
@@ -96,11 +97,11 @@ final class AirCautions {
           new Caution(
               "no-exposure-limit",
               Severity.HEALTH,
-              Note.of(
+              Message.of(
                   "No exposure limit is published for "
                       + list(coverage.withoutHealthLimit())
                       + "; the index leaves it out, and so does any time to come back."),
-              Note.of(
+              Message.of(
                   "Ask the maker, keep air moving until no smell is left, and take no comfort from"
                       + " a low index.")));
     }
@@ -109,11 +110,11 @@ final class AirCautions {
           new Caution(
               "no-explosive-limit",
               Severity.DANGER,
-              Note.of(
+              Message.of(
                   "No lower explosive limit is on record for "
                       + list(coverage.withoutExplosiveLimit())
                       + "; the fire figures leave it out."),
-              Note.of("Look in the safety data sheet, and keep every flame and spark away.")));
+              Message.of("Look in the safety data sheet, and keep every flame and spark away.")));
     }
   }
 
@@ -139,7 +140,7 @@ final class AirCautions {
   }
 
   private static boolean anyLowBoiling(AirRequest request) {
-    for (SolventData solvent : request.solvents()) {
+    for (Solvent solvent : request.solvents()) {
       if (RespiratorChoice.lowBoiling(solvent)) {
         return true;
       }

@@ -1,7 +1,7 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Unit;
 
 /** Refuses numbers that make no sense. */
 final class AirChecks {
@@ -17,7 +17,7 @@ final class AirChecks {
         .within("room.outdoorFlow", room.outdoorFlow(), 1e-6, 100, Unit.CUBIC_METRE_PER_SECOND)
         .within("room.mixingFactor", room.mixingFactor(), 1, 10, Unit.RATIO)
         .within("room.celsius", room.celsius(), -20, 50, Unit.CELSIUS);
-    if (checks.fine()) {
+    if (checks.isValid()) {
       checks.require(
           room.effectiveChangesPerSecond() * 3600 >= LEAST_CHANGES_PER_HOUR,
           "room.outdoorFlow",

@@ -1,6 +1,7 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,8 +39,8 @@ public record AirRequest(
   }
 
   /** Every solvent once, in the order met. */
-  List<SolventData> solvents() {
-    List<SolventData> found = new ArrayList<>();
+  List<Solvent> solvents() {
+    List<Solvent> found = new ArrayList<>();
     for (Release release : releases) {
       for (Release.Share share : release.shares()) {
         add(found, share.solvent());
@@ -48,8 +49,8 @@ public record AirRequest(
     return found;
   }
 
-  private static void add(List<SolventData> found, SolventData solvent) {
-    for (SolventData other : found) {
+  private static void add(List<Solvent> found, Solvent solvent) {
+    for (Solvent other : found) {
       if (other.id().equals(solvent.id())) {
         return;
       }

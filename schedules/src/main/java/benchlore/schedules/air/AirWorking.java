@@ -1,9 +1,10 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -25,7 +26,7 @@ final class AirWorking {
       Provenance.source(
           "National fact sheet on converting exposure limits", "molar volume by temperature");
 
-  private final List<Line> lines = new ArrayList<>();
+  private final List<WorkingLine> lines = new ArrayList<>();
   private final AirRequest request;
   private final AirSchedule schedule;
 
@@ -34,7 +35,7 @@ final class AirWorking {
     this.schedule = schedule;
   }
 
-  static List<Line> of(AirRequest request, AirSchedule schedule) {
+  static List<WorkingLine> of(AirRequest request, AirSchedule schedule) {
     AirWorking working = new AirWorking(request, schedule);
     working.addRoom();
     working.addRelease();
@@ -109,7 +110,7 @@ final class AirWorking {
   private void addDanger() {
     if (schedule.peaks().dangerShare().isPresent()) {
       List<Figure> levels = new ArrayList<>();
-      for (SolventData solvent : request.solvents()) {
+      for (Solvent solvent : request.solvents()) {
         solvent
             .idlh()
             .ifPresent(
@@ -137,7 +138,7 @@ final class AirWorking {
       return;
     }
     List<Figure> limits = new ArrayList<>();
-    for (SolventData solvent : request.solvents()) {
+    for (Solvent solvent : request.solvents()) {
       solvent
           .lowerExplosiveLimit()
           .ifPresent(
@@ -192,6 +193,6 @@ final class AirWorking {
   }
 
   private void add(Figure result, String formula, List<Figure> inputs, Provenance rule) {
-    lines.add(new Line(result, formula, inputs, rule));
+    lines.add(new WorkingLine(result, formula, inputs, rule));
   }
 }

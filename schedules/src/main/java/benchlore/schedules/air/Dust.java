@@ -3,8 +3,8 @@ package benchlore.schedules.air;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -45,7 +45,7 @@ public final class Dust {
       throw new NullPointerException("request");
     }
     Checks checks = checks(request);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     DustSchedule schedule = schedule(request);
@@ -54,7 +54,7 @@ public final class Dust {
         "removedKilogram",
         "The dust in the air would come near what can explode.",
         "Catch the dust with a vacuum at the sander, or plane or scrape instead.");
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     return Answer.of(schedule, DustWorking.of(request, schedule), cautions(request, schedule));

@@ -1,8 +1,8 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /** How much of the dust is caught at the tool. The low end of each range is used. */
 public enum DustCapture {
@@ -26,11 +26,11 @@ public enum DustCapture {
   }
 
   /** Share of the dust's mass caught, 0 to 1. */
-  public Datum share() {
+  public SourcedRange share() {
     Provenance from =
         title.isEmpty()
             ? Provenance.fromMemory("no measured figure seen")
             : Provenance.source(title, "86 percent by mass in the shop, 90 in the laboratory");
-    return Datum.range(low, high, Unit.RATIO, from);
+    return SourcedRange.range(low, high, Unit.RATIO, from);
   }
 }

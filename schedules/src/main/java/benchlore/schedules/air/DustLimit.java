@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 
 /** Limits for wood dust in air, one a row, 8-hour averages. */
 public enum DustLimit {

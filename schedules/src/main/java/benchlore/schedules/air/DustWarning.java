@@ -2,7 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 
 /** The cautions of sanding, one a row. */
 enum DustWarning {
@@ -58,6 +58,6 @@ enum DustWarning {
   }
 
   Caution caution() {
-    return new Caution(code, severity, Note.of(what), Note.of(measure));
+    return new Caution(code, severity, Message.of(what), Message.of(measure));
   }
 }

@@ -1,10 +1,10 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,8 +14,8 @@ final class DustWorking {
 
   private DustWorking() {}
 
-  static List<Line> of(DustRequest request, DustSchedule schedule) {
-    List<Line> lines = new ArrayList<>();
+  static List<WorkingLine> of(DustRequest request, DustSchedule schedule) {
+    List<WorkingLine> lines = new ArrayList<>();
     lines.add(airborne(request, schedule));
     lines.add(peak(request, schedule));
     Figure limit =
@@ -25,13 +25,13 @@ final class DustWorking {
             Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE,
             schedule.governing().from());
     lines.add(
-        new Line(
+        new WorkingLine(
             Figure.computed("8-hour share of the limit", schedule.eightHourIndex(), Unit.RATIO),
             "share = (airborne - still in the air after 8 hours) / flow / 8 hours / limit",
             List.of(limit),
             AirWorking.AVERAGE));
     lines.add(
-        new Line(
+        new WorkingLine(
             Figure.computed(
                 "outdoor air needed", schedule.flowNeeded(), Unit.CUBIC_METRE_PER_SECOND),
             "flow = mixing factor x airborne in 8 hours / 8 hours / limit",
@@ -39,7 +39,7 @@ final class DustWorking {
             AirWorking.DILUTION));
     if (schedule.clearSecond().isPresent()) {
       lines.add(
-          new Line(
+          new WorkingLine(
               Figure.computed(
                   "clear after sanding", schedule.clearSecond().getAsDouble(), Unit.SECOND),
               "time = ln(highest / limit) x volume x mixing factor / flow",
@@ -49,8 +49,8 @@ final class DustWorking {
     return lines;
   }
 
-  private static Line airborne(DustRequest request, DustSchedule schedule) {
-    Datum capture = request.capture().share();
+  private static WorkingLine airborne(DustRequest request, DustSchedule schedule) {
+    SourcedRange capture = request.capture().share();
     Figure share =
         request.airborneShare().isPresent()
             ? Figure.input("airborne share", request.airborneShare().getAsDouble(), Unit.RATIO)
@@ -59,7 +59,7 @@ final class DustWorking {
                 Dust.AIRBORNE_SHARE,
                 Unit.RATIO,
                 Provenance.fromMemory("share of uncaught sanding dust that stays in the air"));
-    return new Line(
+    return new WorkingLine(
         Figure.computed("airborne dust", schedule.airborneKilogram(), Unit.KILOGRAM),
         "airborne = removed x (1 - captured share) x airborne share",
         List.of(
@@ -69,8 +69,8 @@ final class DustWorking {
         BALANCE);
   }
 
-  private static Line peak(DustRequest request, DustSchedule schedule) {
-    return new Line(
+  private static WorkingLine peak(DustRequest request, DustSchedule schedule) {
+    return new WorkingLine(
         Figure.computed(
             "highest dust in the air",
             schedule.peakKilogramPerCubicMetre(),

@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 
 /**
  * The release of one coat over time, kg/s.

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The room's air over time: every coat's concentration weighed on a {@link Scale} and added.
+ * The room's air over time: every coat's concentration weighed on a {@link LimitScale} and added.
  *
  * @param room the room
  * @param coats the coats, in order of start
@@ -20,13 +20,13 @@ record Exposure(MixedRoom room, List<Coat> coats) {
     static Coat of(Release release, double celsius) {
       return new Coat(
           Emission.of(release),
-          Scale.PPM.perKilogramPerCubicMetre(release, celsius),
-          Scale.HEALTH.perKilogramPerCubicMetre(release, celsius),
-          Scale.EXPLOSIVE.perKilogramPerCubicMetre(release, celsius),
-          Scale.IDLH.perKilogramPerCubicMetre(release, celsius));
+          LimitScale.PPM.perKilogramPerCubicMetre(release, celsius),
+          LimitScale.HEALTH.perKilogramPerCubicMetre(release, celsius),
+          LimitScale.EXPLOSIVE.perKilogramPerCubicMetre(release, celsius),
+          LimitScale.IDLH.perKilogramPerCubicMetre(release, celsius));
     }
 
-    double weight(Scale scale) {
+    double weight(LimitScale scale) {
       return switch (scale) {
         case PPM -> ppm;
         case HEALTH -> health;
@@ -45,7 +45,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
     return new Exposure(MixedRoom.of(room), coats);
   }
 
-  double at(Scale scale, double second) {
+  double at(LimitScale scale, double second) {
     return weigh(scale, concentrations(second));
   }
 
@@ -59,7 +59,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   /** Concentrations of the coats, weighed and added. */
-  double weigh(Scale scale, double[] concentrations) {
+  double weigh(LimitScale scale, double[] concentrations) {
     double sum = 0;
     for (int i = 0; i < concentrations.length; i++) {
       sum = concentrations[i] * coats.get(i).weight(scale) + sum;
@@ -68,7 +68,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   /** Average over a window that starts at {@code fromSecond}. */
-  double average(Scale scale, double fromSecond, double lengthSecond) {
+  double average(LimitScale scale, double fromSecond, double lengthSecond) {
     double sum = 0;
     for (Coat coat : coats) {
       double before = room.dose(coat.emission(), fromSecond);
@@ -79,7 +79,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   /** No value at or after this moment, coats still to come included, can pass this. */
-  double ceiling(Scale scale, double second) {
+  double ceiling(LimitScale scale, double second) {
     double sum = 0;
     for (Coat coat : coats) {
       sum = room.ceiling(coat.emission(), second) * coat.weight(scale) + sum;
@@ -88,7 +88,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   /** Release at a moment: the effective flow, m3/s, that would hold the scale at 1. */
-  double releaseRate(Scale scale, double second) {
+  double releaseRate(LimitScale scale, double second) {
     double sum = 0;
     for (Coat coat : coats) {
       sum = coat.emission().kilogramPerSecond(second) * coat.weight(scale) + sum;
@@ -97,7 +97,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   /** The greatest release: rates only fall between the breaks, so it stands at one of them. */
-  double greatestReleaseRate(Scale scale) {
+  double greatestReleaseRate(LimitScale scale) {
     double greatest = 0;
     for (double second : breaks()) {
       greatest = Math.max(greatest, releaseRate(scale, second));
@@ -117,7 +117,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
    *
    * @param volume of the room, m3
    */
-  double greatestMeanSupply(Scale scale, double lengthSecond, double volume) {
+  double greatestMeanSupply(LimitScale scale, double lengthSecond, double volume) {
     double greatest = 0;
     for (Coat first : coats) {
       double from = first.emission().startSecond();
@@ -129,7 +129,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
   }
 
   /** The greatest mean release over a window of this length that begins with a coat. */
-  double greatestMeanRelease(Scale scale, double lengthSecond) {
+  double greatestMeanRelease(LimitScale scale, double lengthSecond) {
     double greatest = 0;
     for (Coat first : coats) {
       double released = releasedFrom(scale, first.emission().startSecond(), lengthSecond);
@@ -138,7 +138,7 @@ record Exposure(MixedRoom room, List<Coat> coats) {
     return greatest;
   }
 
-  private double releasedFrom(Scale scale, double from, double lengthSecond) {
+  private double releasedFrom(LimitScale scale, double from, double lengthSecond) {
     double sum = 0;
     for (Coat coat : coats) {
       double before = coat.emission().releasedKilogram(from);

@@ -1,7 +1,8 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.Optional;
 
 /**
@@ -33,7 +34,7 @@ public record ExposureLimit(String solventId, double ppm, Body body, Provenance 
    *
    * @return empty if none is published
    */
-  static Optional<ExposureLimit> of(SolventData solvent) {
+  static Optional<ExposureLimit> of(Solvent solvent) {
     Optional<ExposureLimit> law = solvent.oshaLimit().map(datum -> from(solvent, datum, Body.OSHA));
     Optional<ExposureLimit> advice =
         solvent.nioshLimit().map(datum -> from(solvent, datum, Body.NIOSH));
@@ -43,7 +44,7 @@ public record ExposureLimit(String solventId, double ppm, Body body, Provenance 
     return advice.filter(a -> a.ppm() < law.get().ppm()).or(() -> law);
   }
 
-  private static ExposureLimit from(SolventData solvent, Datum datum, Body body) {
+  private static ExposureLimit from(Solvent solvent, SourcedRange datum, Body body) {
     return new ExposureLimit(solvent.id(), datum.low(), body, datum.from());
   }
 }

@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 
 /** Shares of the lower explosive limit, what they mean and who says so. */
 enum FireRule {

@@ -1,5 +1,7 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.material.Solvent;
+
 /**
  * Whether a coat's vapour can be lit at shop temperatures.
  *
@@ -21,7 +23,7 @@ enum Flammability {
   private static final double WATERBORNE_ABOVE_CELSIUS = 35;
   private static final double WATERBORNE_MOST_SOLVENT = 0.2;
 
-  static Flammability of(Release release, SolventData solvent) {
+  static Flammability of(Release release, Solvent solvent) {
     if (solvent.flashPoint().isEmpty()) {
       return solvent.lowerExplosiveLimit().isPresent() ? FLAMMABLE : UNKNOWN;
     }

@@ -48,8 +48,9 @@ public record FlowNeeded(
 
   static FlowNeeded of(Exposure exposure, RoomAir room, boolean healthKnown, boolean fireKnown) {
     double k = room.mixingFactor();
-    double moment = k * exposure.greatestReleaseRate(Scale.HEALTH) / FINE_INDEX;
-    double tenth = k * exposure.greatestReleaseRate(Scale.EXPLOSIVE) / FireRule.TENTH.percent();
+    double moment = k * exposure.greatestReleaseRate(LimitScale.HEALTH) / FINE_INDEX;
+    double tenth =
+        k * exposure.greatestReleaseRate(LimitScale.EXPLOSIVE) / FireRule.TENTH.percent();
     double health = healthKnown ? moment : 0;
     double fire = fireKnown ? tenth : 0;
     double governing = Math.max(health, fire);
@@ -74,12 +75,12 @@ public record FlowNeeded(
    */
   private static double eightHour(Exposure exposure, RoomAir room) {
     double k = room.mixingFactor();
-    double alone = k * exposure.greatestMeanRelease(Scale.HEALTH, EIGHT_HOURS) / FINE_INDEX;
+    double alone = k * exposure.greatestMeanRelease(LimitScale.HEALTH, EIGHT_HOURS) / FINE_INDEX;
     if (!(alone > 0)) {
       return 0;
     }
     Exposure lean = exposure.withFlow(room, alone);
-    return k * lean.greatestMeanSupply(Scale.HEALTH, EIGHT_HOURS, room.volume()) / FINE_INDEX;
+    return k * lean.greatestMeanSupply(LimitScale.HEALTH, EIGHT_HOURS, room.volume()) / FINE_INDEX;
   }
 
   private static OptionalDouble when(boolean known, double value) {

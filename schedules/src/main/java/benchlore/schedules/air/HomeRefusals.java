@@ -1,6 +1,7 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.material.Solvent;
 
 /**
  * What no plan is given for, whatever the ventilation. Sources: HSE body-shop pages (two-pack
@@ -14,7 +15,7 @@ final class HomeRefusals {
 
   static void check(AirRequest request, Checks checks) {
     sprayedIsocyanate(request.isocyanate() && request.sprays(), checks);
-    for (SolventData solvent : request.solvents()) {
+    for (Solvent solvent : request.solvents()) {
       solvent(solvent, checks);
     }
     boolean flammable = Flammability.any(request);
@@ -35,7 +36,7 @@ final class HomeRefusals {
             + " isocyanates.");
   }
 
-  private static void solvent(SolventData solvent, Checks checks) {
+  private static void solvent(Solvent solvent, Checks checks) {
     if (solvent.id().equals(CHLORINATED)) {
       checks.require(
           false,

@@ -2,13 +2,13 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.Transfer;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Transfer;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /**
@@ -42,7 +42,7 @@ public final class Mist {
         .within("solidsKilogram", request.solidsKilogram(), 1e-6, 100, Unit.KILOGRAM)
         .within("sprayingSecond", request.sprayingSecond(), 1, 86_400, Unit.SECOND);
     HomeRefusals.sprayedIsocyanate(request.isocyanate(), checks);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     MistEstimate estimate = estimate(request);
@@ -63,14 +63,14 @@ public final class Mist {
     return new MistEstimate(landed, mist, peak, index, clear);
   }
 
-  private static Datum transfer(MistRequest request) {
+  private static SourcedRange transfer(MistRequest request) {
     return Transfer.of(ApplicationMethod.SPRAY, request.gun());
   }
 
-  private static List<Line> working(MistRequest request, MistEstimate estimate) {
+  private static List<WorkingLine> working(MistRequest request, MistEstimate estimate) {
     DustLimit limit = DustLimit.OSHA_RESPIRABLE;
     Figure solids = Figure.input("solids", request.solidsKilogram(), Unit.KILOGRAM);
-    Datum landing = transfer(request);
+    SourcedRange landing = transfer(request);
     Figure transfer = Figure.of("transfer", landing.low(), Unit.RATIO, landing.from());
     Figure level =
         Figure.of(
@@ -79,17 +79,17 @@ public final class Mist {
             Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE,
             limit.from());
     return List.of(
-        new Line(
+        new WorkingLine(
             Figure.computed("mist", estimate.mistKilogram(), Unit.KILOGRAM),
             "mist = solids x (1 - transfer)",
             List.of(solids, transfer),
             transfer.from()),
-        new Line(
+        new WorkingLine(
             Figure.computed("highest share of the limit", estimate.peakIndex(), Unit.RATIO),
             "highest = mist / time / (flow / mixing factor) x (1 - exp(-changes x time)) / limit",
             List.of(level),
             AirWorking.DILUTION),
-        new Line(
+        new WorkingLine(
             Figure.computed("clear after spraying", estimate.clearSecond(), Unit.SECOND),
             "time = ln(highest share) x volume x mixing factor / flow",
             List.of(),

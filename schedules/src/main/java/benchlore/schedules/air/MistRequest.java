@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.trade.SprayGun;
+import benchlore.schedules.material.SprayGun;
 
 /**
  * Spraying in a room. Any numbers may be given; the entry refuses what makes no sense.

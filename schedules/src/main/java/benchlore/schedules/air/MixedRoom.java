@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 
 /**
  * A well-mixed room with outdoor air and an imperfect mixing factor, solved exactly.

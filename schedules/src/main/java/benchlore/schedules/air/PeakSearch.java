@@ -8,7 +8,7 @@ final class PeakSearch {
 
   private PeakSearch() {}
 
-  static AirSchedule.Peak highest(Samples samples, Scale scale) {
+  static AirSchedule.Peak highest(ConcentrationSamples samples, LimitScale scale) {
     int best = 0;
     double highest = samples.value(scale, 0);
     for (int i = 1; i < samples.size(); i++) {
@@ -27,7 +27,7 @@ final class PeakSearch {
         : new AirSchedule.Peak(samples.second(best), highest);
   }
 
-  private static double narrowed(Exposure exposure, Scale scale, double from, double to) {
+  private static double narrowed(Exposure exposure, LimitScale scale, double from, double to) {
     double low = from;
     double high = to;
     double left = high - SECTION * (high - low);

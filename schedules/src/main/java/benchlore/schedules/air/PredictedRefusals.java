@@ -1,10 +1,10 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 
 /** Refuses a plan whose air would be too dangerous to be in, saying how much air it would take. */
 final class PredictedRefusals {
@@ -53,8 +53,8 @@ final class PredictedRefusals {
     checks.add(
         new Refusal(
             "room.outdoorFlow",
-            Note.of(problem, how),
-            Note.of(
+            Message.of(problem, how),
+            Message.of(
                 "Give at least {0} of outdoor air, coat less at a time, work outdoors, or choose a"
                     + " waterborne finish.",
                 Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND))));

@@ -25,7 +25,7 @@ final class ReEntrySearch {
    * @return empty if the next coat comes first, or after 60 days
    */
   static OptionalDouble secondsAfter(
-      Exposure exposure, Scale scale, double threshold, double startSecond) {
+      Exposure exposure, LimitScale scale, double threshold, double startSecond) {
     if (exposure.ceiling(scale, startSecond) <= threshold) {
       return OptionalDouble.of(0);
     }
@@ -50,7 +50,7 @@ final class ReEntrySearch {
   }
 
   private static double crossing(
-      Exposure exposure, Scale scale, double threshold, double overSecond, double fineSecond) {
+      Exposure exposure, LimitScale scale, double threshold, double overSecond, double fineSecond) {
     double over = overSecond;
     double fine = fineSecond;
     for (int i = 0; i < HALVINGS; i++) {
@@ -65,7 +65,7 @@ final class ReEntrySearch {
   }
 
   private static OptionalDouble end(
-      Exposure exposure, Scale scale, double threshold, double startSecond) {
+      Exposure exposure, LimitScale scale, double threshold, double startSecond) {
     for (Exposure.Coat coat : exposure.coats()) {
       if (coat.emission().startSecond() > startSecond) {
         return OptionalDouble.of(coat.emission().startSecond());

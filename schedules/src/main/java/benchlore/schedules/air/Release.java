@@ -1,6 +1,7 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,7 @@ public record Release(
    * @param solvent which
    * @param massShare of the volatile part, above 0 to 1
    */
-  public record Share(SolventData solvent, double massShare) {
+  public record Share(Solvent solvent, double massShare) {
     /** Refuses null. */
     public Share {
       if (solvent == null) {

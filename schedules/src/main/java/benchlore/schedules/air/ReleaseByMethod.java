@@ -1,7 +1,7 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.quantity.Provenance;
 
 /**
  * The release to expect of each way to put a coat on, where the maker gives none. The figures are

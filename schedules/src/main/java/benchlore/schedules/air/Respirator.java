@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 import java.util.OptionalDouble;
 
 /**

@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import java.util.List;
 
 /**
@@ -9,7 +9,7 @@ import java.util.List;
  * @param respirator the class
  * @param limits its limits, each a sentence; never empty unless no mask is needed
  */
-public record RespiratorAdvice(Respirator respirator, List<Note> limits) {
+public record RespiratorAdvice(Respirator respirator, List<Message> limits) {
   /** Copies the list. */
   public RespiratorAdvice {
     if (respirator == null) {

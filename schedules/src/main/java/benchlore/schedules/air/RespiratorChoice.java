@@ -1,8 +1,9 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,14 +44,14 @@ final class RespiratorChoice {
         peakRatio > Respirator.DUST_HALF_MASK.protectionFactor().orElseThrow()
             ? Respirator.DUST_FULL_FACE
             : Respirator.DUST_HALF_MASK;
-    List<Note> limits = new ArrayList<>();
+    List<Message> limits = new ArrayList<>();
     addFit(kind, limits);
-    limits.add(Note.of("A particle filter stops no vapour at all."));
+    limits.add(Message.of("A particle filter stops no vapour at all."));
     return new RespiratorAdvice(kind, limits);
   }
 
   private static RespiratorAdvice advice(Respirator kind, AirRequest request) {
-    List<Note> limits = new ArrayList<>();
+    List<Message> limits = new ArrayList<>();
     if (kind == Respirator.SUPPLIED_AIR) {
       addSuppliedAir(limits);
     } else {
@@ -60,25 +61,26 @@ final class RespiratorChoice {
     return new RespiratorAdvice(kind, limits);
   }
 
-  private static void addSuppliedAir(List<Note> limits) {
+  private static void addSuppliedAir(List<Message> limits) {
     limits.add(
-        Note.of(
+        Message.of(
             "Isocyanates give no warning by smell below harm: no cartridge or dust mask counts."));
-    limits.add(Note.of("The air must be tested breathing air, not that of a workshop compressor."));
+    limits.add(
+        Message.of("The air must be tested breathing air, not that of a workshop compressor."));
   }
 
-  private static void addCartridge(AirRequest request, List<Note> limits) {
+  private static void addCartridge(AirRequest request, List<Message> limits) {
     limits.add(
-        Note.of(
+        Message.of(
             "Change the cartridges by the maker's schedule, at least weekly and at once when smell"
                 + " comes through; keep them sealed between jobs."));
     limits.add(
-        Note.of(
+        Message.of(
             "Never where the air is near the level dangerous to life, short of oxygen or unknown."));
-    for (SolventData solvent : request.solvents()) {
+    for (Solvent solvent : request.solvents()) {
       if (lowBoiling(solvent)) {
         limits.add(
-            Note.of(
+            Message.of(
                 "Charcoal soon lets "
                     + solvent.id()
                     + " through, since it boils low: rely on fresh air, not on the mask."));
@@ -86,13 +88,13 @@ final class RespiratorChoice {
     }
   }
 
-  static boolean lowBoiling(SolventData solvent) {
+  static boolean lowBoiling(Solvent solvent) {
     return solvent.boilingPoint().map(d -> d.low() <= LOW_BOILING_CELSIUS).orElse(false);
   }
 
-  private static void addFit(Respirator kind, List<Note> limits) {
+  private static void addFit(Respirator kind, List<Message> limits) {
     limits.add(
-        Note.of(
+        Message.of(
             "Good up to {0} times the exposure limit, if it fits and is fit-tested; a beard breaks"
                 + " the seal.",
             Quantity.of(kind.protectionFactor().orElseThrow(), Unit.RATIO)));

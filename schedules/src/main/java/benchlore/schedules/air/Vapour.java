@@ -1,6 +1,6 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 
 /**
  * Vapour in air: parts per million by volume and mass in a cubic metre.

@@ -2,7 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 
 /** The cautions of this package whose words never change, one a row. */
 enum Warning {
@@ -92,6 +92,6 @@ enum Warning {
   }
 
   Caution caution() {
-    return new Caution(code, severity, Note.of(what), Note.of(measure));
+    return new Caution(code, severity, Message.of(what), Message.of(measure));
   }
 }

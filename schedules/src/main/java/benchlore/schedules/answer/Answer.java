@@ -19,7 +19,7 @@ public sealed interface Answer<T> {
    * @param cautions what to watch for; a caller shows all of them
    * @param <T> the value's type
    */
-  record Given<T>(T value, List<Line> working, List<Caution> cautions) implements Answer<T> {
+  record Given<T>(T value, List<WorkingLine> working, List<Caution> cautions) implements Answer<T> {
     /** Copies the lists; refuses a null value. */
     public Given {
       if (value == null) {
@@ -47,7 +47,7 @@ public sealed interface Answer<T> {
   }
 
   /** An answer with working and cautions. */
-  static <T> Answer<T> of(T value, List<Line> working, List<Caution> cautions) {
+  static <T> Answer<T> of(T value, List<WorkingLine> working, List<Caution> cautions) {
     return new Given<>(value, working, cautions);
   }
 

@@ -9,7 +9,7 @@ package benchlore.schedules.answer;
  * @param measure what to do about it; defers to the label, the safety data sheet or local codes
  *     where those decide
  */
-public record Caution(String code, Severity severity, Note what, Note measure) {
+public record Caution(String code, Severity severity, Message what, Message measure) {
   /** How bad it can get, mildest first. */
   public enum Severity {
     /** The work may be spoiled. */
@@ -33,6 +33,6 @@ public record Caution(String code, Severity severity, Note what, Note measure) {
       return this;
     }
     String rest = what.pattern().substring(prefix.length()).strip();
-    return new Caution(code, severity, new Note(rest, what.quantities()), measure);
+    return new Caution(code, severity, new Message(rest, what.quantities()), measure);
   }
 }

@@ -1,5 +1,7 @@
 package benchlore.schedules.answer;
 
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,8 +29,8 @@ public final class Checks {
       refusals.add(
           new Refusal(
               input,
-              Note.of(input + " is not a figure this rule holds for."),
-              Note.of(
+              Message.of(input + " is not a figure this rule holds for."),
+              Message.of(
                   "Give a figure from {0} to {1}.",
                   Quantity.of(lowInclusive, unit), Quantity.of(highInclusive, unit))));
     }
@@ -50,7 +52,7 @@ public final class Checks {
   }
 
   /** True if nothing was wrong so far. */
-  public boolean fine() {
+  public boolean isValid() {
     return refusals.isEmpty();
   }
 

@@ -7,7 +7,7 @@ package benchlore.schedules.answer;
  * @param problem what is wrong with it
  * @param remedy what to do instead
  */
-public record Refusal(String input, Note problem, Note remedy) {
+public record Refusal(String input, Message problem, Message remedy) {
   /** Refuses nulls. */
   public Refusal {
     if (input == null || problem == null || remedy == null) {
@@ -17,6 +17,6 @@ public record Refusal(String input, Note problem, Note remedy) {
 
   /** A refusal in plain sentences without quantities. */
   public static Refusal of(String input, String problem, String remedy) {
-    return new Refusal(input, Note.of(problem), Note.of(remedy));
+    return new Refusal(input, Message.of(problem), Message.of(remedy));
   }
 }

@@ -1,8 +1,11 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * Blushing: fast solvents chill the film as they leave; where it falls to the dew point, water
@@ -17,8 +20,8 @@ import benchlore.schedules.answer.Unit;
  */
 final class Blush {
   /** How far fast solvents chill the film. */
-  static final Datum CHILL =
-      Datum.of(
+  static final SourcedRange CHILL =
+      SourcedRange.of(
           5.6,
           Unit.CELSIUS_DIFFERENCE,
           Provenance.commonPractice("fast-drying finishes up to about 70 % relative humidity"));
@@ -28,7 +31,7 @@ final class Blush {
   private Blush() {}
 
   /** The chill to reckon with; below every margin for finishes that don't blush. */
-  static double chillCelsius(FinishData finish) {
+  static double chillCelsius(Finish finish) {
     boolean evaporates = finish.dryingMechanism() == DryingMechanism.EVAPORATION;
     return evaporates && blushes(finish.family()) ? CHILL.high() : NEVER;
   }

@@ -2,14 +2,16 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /**
@@ -20,7 +22,7 @@ final class CoatCount {
   private CoatCount() {}
 
   static Answer<Quantity> plan(CoatsRequest request) {
-    FinishData finish = request.finish();
+    Finish finish = request.finish();
     Checks checks = new Checks();
     FinishChecks.check(checks, finish);
     checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
@@ -30,33 +32,34 @@ final class CoatCount {
         "finish",
         "This finish soaks in or colours; it does not build a film to a thickness.",
         "Follow the label's number of coats, or choose a film finish.");
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     double dry = FilmThickness.dryMicron(finish, request.wetFilmMicron());
     int coats = Numeric.ceil(request.targetDryFilmMicron() / dry);
     tooThick(checks, finish, dry * coats);
-    return checks.fine()
+    return checks.isValid()
         ? Answer.of(Quantity.of(coats, Unit.COUNT), List.of(line(request, dry, coats)), List.of())
         : Answer.refuse(checks.refusals());
   }
 
   /** Adds a refusal if the whole film is thicker than the finish stands. */
-  static void tooThick(Checks checks, FinishData finish, double dryFilmMicron) {
-    double limit = finish.maximumDryFilmMicron().map(Datum::low).orElse(Double.POSITIVE_INFINITY);
+  static void tooThick(Checks checks, Finish finish, double dryFilmMicron) {
+    double limit =
+        finish.maximumDryFilmMicron().map(SourcedRange::low).orElse(Double.POSITIVE_INFINITY);
     if (dryFilmMicron > limit + 1e-9) {
       checks.add(
           new Refusal(
               "coats",
-              Note.of(
+              Message.of(
                   "The coats would build {0}; this finish cracks or stays soft above {1}.",
                   Quantity.of(dryFilmMicron, Unit.MICRON), Quantity.of(limit, Unit.MICRON)),
-              Note.of("Use fewer or thinner coats.")));
+              Message.of("Use fewer or thinner coats.")));
     }
   }
 
-  private static Line line(CoatsRequest request, double dry, int coats) {
-    return new Line(
+  private static WorkingLine line(CoatsRequest request, double dry, int coats) {
+    return new WorkingLine(
         Figure.computed("coats", coats, Unit.COUNT),
         "coats = target dry film / dry film of one coat, rounded up",
         List.of(

@@ -1,6 +1,8 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Sheen;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,7 +14,7 @@ import java.util.Optional;
 final class CoatSheen {
   private CoatSheen() {}
 
-  static Optional<Sheen> of(FinishData finish, Sheen wanted, boolean last) {
+  static Optional<Sheen> of(Finish finish, Sheen wanted, boolean last) {
     List<Sheen> sold = finish.sheens();
     if (sold.isEmpty()) {
       return Optional.empty();
@@ -23,11 +25,11 @@ final class CoatSheen {
     return Optional.of(glossiest(sold));
   }
 
-  static boolean rubOut(FinishData finish, Sheen wanted) {
+  static boolean rubOut(Finish finish, Sheen wanted) {
     return !finish.sheens().isEmpty() && !finish.sheens().contains(wanted);
   }
 
-  static void check(Checks checks, FinishData finish, Sheen wanted) {
+  static void check(Checks checks, Finish finish, Sheen wanted) {
     checks.require(
         !rubOut(finish, wanted) || RubFamily.of(finish).reaches(wanted),
         "sheen",

@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.Sheen;
 import benchlore.schedules.time.Moment;
 import java.util.Optional;
 

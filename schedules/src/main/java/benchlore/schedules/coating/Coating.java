@@ -1,7 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.time.Moment;
 import java.util.Optional;
 
@@ -23,7 +23,7 @@ public final class Coating {
    *     finish does not allow, for a film too thick, for spraying isocyanate, and where a coat
    *     can't dry
    */
-  public static Answer<CoatSchedule> plan(CoatingRequest request) {
+  public static Answer<CoatingSchedule> plan(CoatingRequest request) {
     return Sequence.plan(request);
   }
 

@@ -1,5 +1,7 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.Finish;
+
 /**
  * How many coats make a film.
  *
@@ -7,7 +9,7 @@ package benchlore.schedules.coating;
  * @param wetFilmMicron wet film of each coat, micrometres, 1 to 1000
  * @param targetDryFilmMicron dry film wanted, micrometres, above 0, up to 2000
  */
-public record CoatsRequest(FinishData finish, double wetFilmMicron, double targetDryFilmMicron) {
+public record CoatsRequest(Finish finish, double wetFilmMicron, double targetDryFilmMicron) {
   /** Refuses nulls; figures are checked by {@link Coating#coats}. */
   public CoatsRequest {
     if (finish == null) {

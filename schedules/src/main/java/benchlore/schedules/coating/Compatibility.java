@@ -2,12 +2,15 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,7 +86,7 @@ public final class Compatibility {
   }
 
   private Answer<OverVerdict> itself() {
-    FinishData finish = request.upper();
+    Finish finish = request.upper();
     boolean scuff = finish.bond() == CoatBond.SCUFF_ALWAYS;
     String why =
         scuff
@@ -134,13 +137,13 @@ public final class Compatibility {
     return under.moment(Stage.RECOAT_OPENS);
   }
 
-  private List<Line> lines(OverVerdict value, OverRule first) {
+  private List<WorkingLine> lines(OverVerdict value, OverRule first) {
     if (value.from().isEmpty()) {
       return List.of();
     }
     double wait = under.start().secondsUntil(value.from().get());
     return List.of(
-        new Line(
+        new WorkingLine(
             Figure.computed("wait after the under coat", wait, Unit.SECOND),
             "wait = the under coat's stage: " + first.waitUntil().words(),
             List.of(Figure.computed("thickness factor", under.thicknessFactor(), Unit.RATIO)),
@@ -148,16 +151,17 @@ public final class Compatibility {
   }
 
   private static List<Caution> cautions(OverVerdict value) {
-    Note what =
+    Message what =
         switch (value.holds()) {
-          case YES, SCUFFED -> Note.of("Makers' mixtures within one family differ.");
-          case WITH_BARRIER -> Note.of("A barrier only works where it covers without gaps.");
-          case NO -> Note.of("This pair does not hold: it crawls, wrinkles or peels.");
+          case YES, SCUFFED -> Message.of("Makers' mixtures within one family differ.");
+          case WITH_BARRIER -> Message.of("A barrier only works where it covers without gaps.");
+          case NO -> Message.of("This pair does not hold: it crawls, wrinkles or peels.");
         };
-    Note measure =
+    Message measure =
         value.holds() == OverRule.Verdict.NO
-            ? Note.of("Take the old finish off, or choose another over it.")
-            : Note.of("Try the whole stack on an offcut first; both labels win over this table.");
+            ? Message.of("Take the old finish off, or choose another over it.")
+            : Message.of(
+                "Try the whole stack on an offcut first; both labels win over this table.");
     String code = value.holds() == OverRule.Verdict.NO ? "does-not-hold" : "try-on-offcut";
     return List.of(new Caution(code, Caution.Severity.WORK, what, measure));
   }

@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.Finish;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  * @param under the coat already there, and when and where it was put on
  * @param rules the table's rows; several for one pair are allowed, the strictest decides
  */
-public record CompatibilityRequest(FinishData upper, DryingRequest under, List<OverRule> rules) {
+public record CompatibilityRequest(Finish upper, DryingRequest under, List<OverRule> rules) {
   /** Copies the list; refuses nulls. */
   public CompatibilityRequest {
     if (upper == null || under == null) {

@@ -3,12 +3,12 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Psychrometry;
 import java.util.List;
 
@@ -22,7 +22,7 @@ final class DewCheck {
             .within("airCelsius", request.airCelsius(), -20, 50, Unit.CELSIUS)
             .within("humidityPercent", request.humidityPercent(), 1, 100, Unit.PERCENT)
             .within("surfaceCelsius", request.surfaceCelsius(), -20, 60, Unit.CELSIUS);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     double dew = Psychrometry.dewPointCelsius(request.airCelsius(), request.humidityPercent());
@@ -37,17 +37,17 @@ final class DewCheck {
     return new Caution(
         "dew-while-wet",
         Caution.Severity.WORK,
-        Note.of(
+        Message.of(
             "The surface is only {0} above the dew point; water may settle under or in the coat.",
             Quantity.of(value.marginCelsius(), Unit.CELSIUS_DIFFERENCE)),
-        Note.of(
+        Message.of(
             "Warm the work to {0} or more, or dry the air, before you coat.",
             Quantity.of(value.leastSurfaceCelsius(), Unit.CELSIUS)));
   }
 
-  private static Line line(DewRequest request, DewMargin value) {
-    Datum margin = WorkSurface.MARGIN;
-    return new Line(
+  private static WorkingLine line(DewRequest request, DewMargin value) {
+    SourcedRange margin = WorkSurface.MARGIN;
+    return new WorkingLine(
         Figure.computed("surface above dew point", value.marginCelsius(), Unit.CELSIUS_DIFFERENCE),
         "margin = surface - dew point; dew point = c g / (b - g), g = ln(RH/100) + b T / (c + T)",
         List.of(

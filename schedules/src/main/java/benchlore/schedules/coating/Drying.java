@@ -3,11 +3,12 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Line;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.time.Duration;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ import java.util.OptionalDouble;
  */
 final class Drying {
   private final DryingRequest request;
-  private final FinishData finish;
+  private final Finish finish;
   private final double factor;
   private final DryingCourses courses;
 
@@ -46,10 +47,10 @@ final class Drying {
     FinishChecks.check(checks, request.finish());
     FinishChecks.stages(checks, request.finish());
     checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
-    if (checks.fine()) {
+    if (checks.isValid()) {
       FirstMoment.check(checks, request);
     }
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     return new Drying(request).answer();
@@ -58,7 +59,7 @@ final class Drying {
   private Answer<DryingTimes> answer() {
     Checks checks = new Checks();
     List<StageTime> stages = stages(checks, Stage.values());
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     DryingTimes times =
@@ -72,8 +73,8 @@ final class Drying {
     return wet.fold(
         given -> {
           List<Caution> cautions = new ArrayList<>(given.value());
-          cautions.addAll(FilmCautions.of(request, times));
-          List<Line> working = DryingLines.of(request, times);
+          cautions.addAll(CoatingCautions.of(request, times));
+          List<WorkingLine> working = DryingWorking.of(request, times);
           return Answer.of(times, working, cautions);
         },
         refused -> Answer.refuse(refused.reasons()));
@@ -84,7 +85,7 @@ final class Drying {
     Checks checks = new Checks();
     Stage[] wet = {Stage.TOUCH_DRY, Stage.RECOAT_OPENS};
     List<StageTime> stages = new Drying(request).stages(checks, wet);
-    return checks.fine()
+    return checks.isValid()
         ? Optional.of(new DryingTimes(request.start(), stages, 1, 0, Optional.empty()))
         : Optional.empty();
   }
@@ -93,7 +94,7 @@ final class Drying {
     List<StageTime> stages = new ArrayList<>();
     double[] floor = {0, 0};
     for (Stage stage : wanted) {
-      Optional<Datum> stated = stage.of(finish);
+      Optional<SourcedRange> stated = stage.of(finish);
       if (stated.isEmpty()) {
         continue;
       }
@@ -112,7 +113,7 @@ final class Drying {
     return stages;
   }
 
-  private Optional<StageTime> reach(Stage stage, Datum stated, double[] floor) {
+  private Optional<StageTime> reach(Stage stage, SourcedRange stated, double[] floor) {
     if (stage == Stage.RECOAT_CLOSES) {
       OptionalDouble closes = seconds(stated.low(), courses.of(stage));
       return closes.isEmpty()

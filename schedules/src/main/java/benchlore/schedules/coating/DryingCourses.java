@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.EquivalentAge;
 
 /**
@@ -44,7 +45,7 @@ final class DryingCourses {
   }
 
   private EquivalentAge.Rate rate(int kind) {
-    FinishData finish = request.finish();
+    Finish finish = request.finish();
     return switch (kind) {
       case FIRST -> DryingRate.of(finish, finish.dryingMechanism());
       case LAST -> DryingRate.of(finish, finish.cureMechanism());

@@ -1,7 +1,9 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.room.Psychrometry;
@@ -46,7 +48,7 @@ final class DryingRate {
   }
 
   /** The rate of one mechanism. */
-  static EquivalentAge.Rate of(FinishData finish, DryingMechanism mechanism) {
+  static EquivalentAge.Rate of(Finish finish, DryingMechanism mechanism) {
     EquivalentAge.Rate free =
         switch (mechanism) {
           case EVAPORATION -> evaporation(finish);
@@ -62,7 +64,7 @@ final class DryingRate {
   }
 
   /** The slowest of all the finish's mechanisms at each moment. */
-  static EquivalentAge.Rate slowest(FinishData finish) {
+  static EquivalentAge.Rate slowest(Finish finish) {
     EquivalentAge.Rate slowest = of(finish, finish.dryingMechanism());
     for (int i = 1; i < finish.mechanisms().size(); i++) {
       EquivalentAge.Rate before = slowest;
@@ -73,7 +75,7 @@ final class DryingRate {
   }
 
   /** The fastest of all the finish's mechanisms at each moment. */
-  static EquivalentAge.Rate fastest(FinishData finish) {
+  static EquivalentAge.Rate fastest(Finish finish) {
     EquivalentAge.Rate fastest = of(finish, finish.dryingMechanism());
     for (int i = 1; i < finish.mechanisms().size(); i++) {
       EquivalentAge.Rate before = fastest;
@@ -83,19 +85,19 @@ final class DryingRate {
     return fastest;
   }
 
-  private static EquivalentAge.Rate evaporation(FinishData finish) {
+  private static EquivalentAge.Rate evaporation(Finish finish) {
     return air -> Math.min(FASTEST, vapourFactor(finish, air.celsius()));
   }
 
   /** Vapour pressure of the finish's solvents, relative to the reference temperature. */
-  static double vapourFactor(FinishData finish, double celsius) {
+  static double vapourFactor(Finish finish, double celsius) {
     double perKelvin = SolventHeat.mean(finish.solvents()) / GAS_CONSTANT;
     double reference = 1 / (finish.referenceCelsius().mid() + KELVIN);
     double inverse = reference - 1 / (celsius + KELVIN);
     return Numeric.exp(perKelvin * inverse);
   }
 
-  private static EquivalentAge.Rate coalescence(FinishData finish) {
+  private static EquivalentAge.Rate coalescence(Finish finish) {
     double reference =
         Psychrometry.deficitPascal(
             finish.referenceCelsius().mid(), finish.referenceHumidityPercent().mid());
@@ -106,12 +108,12 @@ final class DryingRate {
     return Psychrometry.deficitPascal(air.celsius(), air.relativeHumidityPercent());
   }
 
-  private static EquivalentAge.Rate reaction(FinishData finish, DryingMechanism mechanism) {
+  private static EquivalentAge.Rate reaction(Finish finish, DryingMechanism mechanism) {
     double q10 = finish.rateQ10().orElse(MechanismRow.of(mechanism).q10()).mid();
     return EquivalentAge.q10(q10, finish.referenceCelsius().mid());
   }
 
-  private static EquivalentAge.Rate moistureCure(FinishData finish) {
+  private static EquivalentAge.Rate moistureCure(Finish finish) {
     EquivalentAge.Rate warm = reaction(finish, DryingMechanism.MOISTURE_CURE);
     double reference = finish.referenceHumidityPercent().mid();
     return air -> {

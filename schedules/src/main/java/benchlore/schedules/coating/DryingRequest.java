@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 
@@ -11,8 +12,7 @@ import benchlore.schedules.time.Moment;
  * @param climate the room's air over the day
  * @param start when the coat goes on, local wall-clock time
  */
-public record DryingRequest(
-    FinishData finish, double wetFilmMicron, Climate climate, Moment start) {
+public record DryingRequest(Finish finish, double wetFilmMicron, Climate climate, Moment start) {
   /** Refuses nulls; figures are checked by {@link Coating#drying}. */
   public DryingRequest {
     if (finish == null || climate == null || start == null) {

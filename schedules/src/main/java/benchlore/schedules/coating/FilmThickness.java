@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.Provenance;
 
 /**
  * How a film's thickness stretches its waits.
@@ -25,11 +26,11 @@ final class FilmThickness {
 
   private FilmThickness() {}
 
-  static double factor(FinishData finish, double wetFilmMicron) {
+  static double factor(Finish finish, double wetFilmMicron) {
     return Math.max(1, wetFilmMicron / finish.wetFilmMicron().mid());
   }
 
-  static double dryMicron(FinishData finish, double wetFilmMicron) {
+  static double dryMicron(Finish finish, double wetFilmMicron) {
     return finish.solidsVolumePercent().mid() * wetFilmMicron / 100;
   }
 }

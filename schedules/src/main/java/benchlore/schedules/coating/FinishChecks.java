@@ -1,8 +1,10 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.Optional;
 
 /** Checks that a finish's figures are ones the rules hold for. */
@@ -12,7 +14,7 @@ final class FinishChecks {
   private FinishChecks() {}
 
   /** Adds a refusal for every figure outside its range. */
-  static void check(Checks checks, FinishData finish) {
+  static void check(Checks checks, Finish finish) {
     both(checks, "referenceCelsius", finish.referenceCelsius(), 0, 45);
     both(checks, "referenceHumidityPercent", finish.referenceHumidityPercent(), 5, 95);
     both(checks, "minimumCelsius", finish.minimumCelsius(), -30, 45);
@@ -33,10 +35,10 @@ final class FinishChecks {
   }
 
   /** Adds a refusal for every stage the finish ought to state and does not. */
-  static void stages(Checks checks, FinishData finish) {
+  static void stages(Checks checks, Finish finish) {
     boolean coats = finish.role() == FinishRole.FILM || finish.role() == FinishRole.PENETRATING;
     for (Stage stage : Stage.values()) {
-      Optional<Datum> stated = stage.of(finish);
+      Optional<SourcedRange> stated = stage.of(finish);
       boolean needed = coats ? stage.required() : stage == Stage.RECOAT_OPENS;
       checks.require(
           stated.isPresent() || !needed,
@@ -46,7 +48,8 @@ final class FinishChecks {
     }
   }
 
-  private static void both(Checks checks, String name, Datum datum, double low, double high) {
+  private static void both(
+      Checks checks, String name, SourcedRange datum, double low, double high) {
     Unit unit = datum.unit();
     checks.within(name, datum.low(), low, high, unit);
     if (datum.high() != datum.low()) {

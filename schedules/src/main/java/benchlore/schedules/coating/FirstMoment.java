@@ -1,10 +1,12 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 
@@ -15,7 +17,7 @@ final class FirstMoment {
   private FirstMoment() {}
 
   static void check(Checks checks, DryingRequest request) {
-    FinishData finish = request.finish();
+    Finish finish = request.finish();
     Climate climate = request.climate();
     Moment start = request.start();
     double surface = WorkSurface.celsius(climate, start);
@@ -24,10 +26,10 @@ final class FirstMoment {
       checks.add(
           new Refusal(
               "start",
-              Note.of(
+              Message.of(
                   "At {0} this finish can't form a film: its minimum is {1}.",
                   Quantity.of(surface, Unit.CELSIUS), Quantity.of(minimum, Unit.CELSIUS)),
-              Note.of(
+              Message.of(
                   "Warm the room and the work to {0} first, and hold it there while the film is"
                       + " wet.",
                   Quantity.of(finish.minimumCelsius().high(), Unit.CELSIUS))));
@@ -47,10 +49,10 @@ final class FirstMoment {
   static boolean fine(DryingRequest request) {
     Checks checks = new Checks();
     check(checks, request);
-    return checks.fine();
+    return checks.isValid();
   }
 
-  private static boolean stops(FinishData finish) {
+  private static boolean stops(Finish finish) {
     for (DryingMechanism mechanism : finish.mechanisms()) {
       if (MechanismRow.of(mechanism).stopsBelowMinimum()) {
         return true;

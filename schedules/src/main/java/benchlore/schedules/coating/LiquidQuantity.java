@@ -3,14 +3,14 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.trade.Transfer;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.Transfer;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /**
@@ -35,10 +35,11 @@ final class LiquidQuantity {
       new Caution(
           "first-coat-soaks",
           Caution.Severity.WORK,
-          Note.of(
+          Message.of(
               "The figure is for a surface that takes up nothing; bare wood drinks the first"
                   + " coat."),
-          Note.of("Have more at hand than the figure, most for end grain and open or soft woods."));
+          Message.of(
+              "Have more at hand than the figure, most for end grain and open or soft woods."));
 
   private LiquidQuantity() {}
 
@@ -46,10 +47,10 @@ final class LiquidQuantity {
     Checks checks = new Checks();
     FinishChecks.check(checks, request.finish());
     check(checks, request);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
-    Datum transfer = Transfer.of(request.method(), request.gun());
+    SourcedRange transfer = Transfer.of(request.method(), request.gun());
     double rate = spreadingRate(request);
     double spread = rate * transfer.low();
     double total = request.area().totalSquareMetre();
@@ -83,9 +84,9 @@ final class LiquidQuantity {
     return request.finish().solidsVolumePercent().mid() * PER_CUBIC_METRE / dry;
   }
 
-  private static Line area(QuantityRequest request) {
+  private static WorkingLine area(QuantityRequest request) {
     CoatedArea area = request.area();
-    return new Line(
+    return new WorkingLine(
         Figure.computed("area to coat", area.totalSquareMetre(), Unit.SQUARE_METRE),
         area.bothFaces() ? "area = 2 x face + edges" : "area = face + edges",
         List.of(
@@ -94,10 +95,10 @@ final class LiquidQuantity {
         Provenance.commonPractice("every wetted surface counts"));
   }
 
-  private static Line rate(QuantityRequest request, double rate) {
-    Datum solids = request.finish().solidsVolumePercent();
+  private static WorkingLine rate(QuantityRequest request, double rate) {
+    SourcedRange solids = request.finish().solidsVolumePercent();
     double dry = FilmThickness.dryMicron(request.finish(), request.wetFilmMicron());
-    return new Line(
+    return new WorkingLine(
         Figure.computed("theoretical spreading rate", rate, Unit.SQUARE_METRE_PER_CUBIC_METRE),
         "m2 per litre = 10 x solids by volume % / dry film in um",
         List.of(
@@ -106,8 +107,9 @@ final class LiquidQuantity {
         RULE);
   }
 
-  private static Line liquid(QuantityRequest request, Datum transfer, double rate, double liquid) {
-    return new Line(
+  private static WorkingLine liquid(
+      QuantityRequest request, SourcedRange transfer, double rate, double liquid) {
+    return new WorkingLine(
         Figure.computed("liquid", liquid, Unit.CUBIC_METRE_LIQUID),
         "liquid = area x coats / (spreading rate x transfer efficiency)",
         List.of(

@@ -1,8 +1,9 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * What the engine assumes of each drying mechanism where a finish does not say.
@@ -13,7 +14,7 @@ import benchlore.schedules.answer.Unit;
  * @param formsUntilRecoat the film is still forming until the recoat window opens, so the limits of
  *     air hold that long, not only until it is touch dry
  */
-record MechanismRow(Datum q10, boolean stopsBelowMinimum, boolean formsUntilRecoat) {
+record MechanismRow(SourcedRange q10, boolean stopsBelowMinimum, boolean formsUntilRecoat) {
   private static final Provenance DOUBLES = Provenance.fromMemory("the rate doubles with 10 C");
   private static final Provenance EPOXY =
       Provenance.source(
@@ -30,7 +31,7 @@ record MechanismRow(Datum q10, boolean stopsBelowMinimum, boolean formsUntilReco
     };
   }
 
-  private static Datum q10(double factor, Provenance from) {
-    return Datum.of(factor, Unit.RATIO, from);
+  private static SourcedRange q10(double factor, Provenance from) {
+    return SourcedRange.of(factor, Unit.RATIO, from);
   }
 }

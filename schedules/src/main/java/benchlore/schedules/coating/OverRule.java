@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.quantity.Provenance;
 import java.util.Optional;
 
 /**

@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.FinishFamily;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

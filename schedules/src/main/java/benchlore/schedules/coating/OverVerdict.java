@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,8 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.SprayGun;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.SprayGun;
 
 /**
  * How much liquid to have ready.
@@ -14,7 +15,7 @@ import benchlore.schedules.trade.SprayGun;
  * @param gun the gun, looked at for spraying alone
  */
 public record QuantityRequest(
-    FinishData finish,
+    Finish finish,
     CoatedArea area,
     int coats,
     double wetFilmMicron,

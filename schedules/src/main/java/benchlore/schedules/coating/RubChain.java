@@ -1,9 +1,10 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,21 +24,22 @@ import java.util.Optional;
  */
 final class RubChain {
   /** Time of one step. */
-  static final Datum PACE =
-      Datum.range(
+  static final SourcedRange PACE =
+      SourcedRange.range(
           300, 600, Unit.SECOND_PER_SQUARE_METRE, Provenance.fromMemory("hand rubbing by area"));
 
   /** Film that levelling and refining take. */
-  static final Datum TAKES =
-      Datum.range(10, 25, Unit.MICRON, Provenance.fromMemory("levelling with P400 to P600"));
+  static final SourcedRange TAKES =
+      SourcedRange.range(10, 25, Unit.MICRON, Provenance.fromMemory("levelling with P400 to P600"));
 
   /** Area a quarter sheet or a pad lasts on film. */
-  static final Datum SHEET =
-      Datum.range(0.3, 0.6, Unit.SQUARE_METRE, Provenance.fromMemory("film clogs fine abrasive"));
+  static final SourcedRange SHEET =
+      SourcedRange.range(
+          0.3, 0.6, Unit.SQUARE_METRE, Provenance.fromMemory("film clogs fine abrasive"));
 
   /** Pumice, rottenstone or compound for a square metre. */
-  static final Datum COMPOUND =
-      Datum.range(
+  static final SourcedRange COMPOUND =
+      SourcedRange.range(
           0.02, 0.05, Unit.KILOGRAM_PER_SQUARE_METRE, Provenance.fromMemory("a few spoonfuls"));
 
   private static final List<Integer> SATIN = List.of(400, 600);

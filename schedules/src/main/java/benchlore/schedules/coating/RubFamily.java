@@ -1,5 +1,9 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.Sheen;
+
 /**
  * How well a cured film rubs out.
  *
@@ -27,7 +31,7 @@ enum RubFamily {
     return sheen != Sheen.MATT && sheen.compareTo(highest) <= 0;
   }
 
-  static RubFamily of(FinishData finish) {
+  static RubFamily of(Finish finish) {
     if (finish.role() != FinishRole.FILM) {
       return NONE;
     }

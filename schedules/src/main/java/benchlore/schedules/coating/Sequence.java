@@ -3,15 +3,17 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Moment;
-import benchlore.schedules.trade.ApplicationMethod;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +21,9 @@ import java.util.Optional;
 /** Lays the coats of one job one after the other, each as soon as the one under it allows. */
 final class Sequence {
   private final CoatingRequest request;
-  private final FinishData finish;
+  private final Finish finish;
   private final List<CoatStep> steps = new ArrayList<>();
-  private final List<Line> working = new ArrayList<>();
+  private final List<WorkingLine> working = new ArrayList<>();
   private final List<Caution> cautions = new ArrayList<>();
 
   private Sequence(CoatingRequest request) {
@@ -32,18 +34,18 @@ final class Sequence {
   /** The first moment of a coat like those asked for, from the request's start on. */
   static Optional<Moment> first(CoatingRequest request) {
     Sequence sequence = new Sequence(request);
-    if (!sequence.check().fine()) {
+    if (!sequence.check().isValid()) {
       return Optional.of(request.start());
     }
-    return NextCoat.first(
+    return RecoatTime.first(
         request.start(), false, sequence.coat(request.start()), request.sessions());
   }
 
-  static Answer<CoatSchedule> plan(CoatingRequest request) {
+  static Answer<CoatingSchedule> plan(CoatingRequest request) {
     return new Sequence(request).answer();
   }
 
-  private Answer<CoatSchedule> answer() {
+  private Answer<CoatingSchedule> answer() {
     Checks checks = check();
     Answer<Quantity> liquid = LiquidQuantity.plan(request.quantity());
     liquid.fold(
@@ -55,7 +57,7 @@ final class Sequence {
           refused.reasons().forEach(checks::add);
           return false;
         });
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     List<Refusal> refusals = coats();
@@ -88,7 +90,7 @@ final class Sequence {
   }
 
   private List<Refusal> coats() {
-    NextCoat next = new NextCoat(request.start(), ScuffReason.NONE);
+    RecoatTime next = new RecoatTime(request.start(), ScuffReason.NONE);
     int coats = request.quantity().coats();
     for (int number = 1; number <= coats; number++) {
       DryingRequest coat = coat(next.start());
@@ -97,7 +99,7 @@ final class Sequence {
         return refusals;
       }
       DryingTimes times = steps.get(number - 1).drying();
-      Optional<NextCoat> after = after(number + 1, coat, times);
+      Optional<RecoatTime> after = after(number + 1, coat, times);
       if (after.isEmpty()) {
         return List.of(noHour(number + 1));
       }
@@ -107,27 +109,27 @@ final class Sequence {
   }
 
   /** The next coat: when it went on, or when it may. */
-  private Optional<NextCoat> after(int number, DryingRequest coat, DryingTimes times) {
+  private Optional<RecoatTime> after(int number, DryingRequest coat, DryingTimes times) {
     List<Moment> laid = request.laid().starts();
     return number <= laid.size()
-        ? Optional.of(NextCoat.laid(number, finish, times, laid.get(number - 1)))
-        : NextCoat.after(
+        ? Optional.of(RecoatTime.laid(number, finish, times, laid.get(number - 1)))
+        : RecoatTime.after(
             number,
             coat,
             times,
             request.sessions(),
-            new NextCoat.Begun(
+            new RecoatTime.Begun(
                 number == laid.size() + 1 && request.laid().scuffed(), request.laid().resume()));
   }
 
   private List<Refusal> add(
-      int number, DryingRequest coat, NextCoat next, Answer<DryingTimes> answer) {
+      int number, DryingRequest coat, RecoatTime next, Answer<DryingTimes> answer) {
     return answer.fold(
         given -> {
           boolean last = number == request.quantity().coats();
           Optional<Sheen> sheen = CoatSheen.of(finish, request.sheen(), last);
           steps.add(new CoatStep(number, coat.start(), next.scuff(), sheen, given.value()));
-          for (Line line : given.working()) {
+          for (WorkingLine line : given.working()) {
             working.add(numbered(number, line));
           }
           for (Caution caution : given.cautions()) {
@@ -149,11 +151,11 @@ final class Sequence {
     return FilmThickness.dryMicron(finish, request.quantity().wetFilmMicron());
   }
 
-  private CoatSchedule schedule(Quantity liquid) {
+  private CoatingSchedule schedule(Quantity liquid) {
     int coats = request.quantity().coats();
     double film = coatMicron() * coats;
     working.add(
-        new Line(
+        new WorkingLine(
             Figure.computed("dry film of all coats", film, Unit.MICRON),
             "film = coats x dry film of one coat",
             List.of(
@@ -161,13 +163,13 @@ final class Sequence {
                 Figure.computed("dry film of one coat", coatMicron(), Unit.MICRON)),
             Provenance.commonPractice("films add up")));
     boolean rubOut = CoatSheen.rubOut(finish, request.sheen());
-    return new CoatSchedule(steps, liquid, Quantity.of(film, Unit.MICRON), rubOut);
+    return new CoatingSchedule(steps, liquid, Quantity.of(film, Unit.MICRON), rubOut);
   }
 
-  private static Line numbered(int number, Line line) {
+  private static WorkingLine numbered(int number, WorkingLine line) {
     Figure figure = line.result();
     String name = "coat " + number + ": " + figure.name();
-    return new Line(
+    return new WorkingLine(
         new Figure(name, figure.quantity(), figure.from()),
         line.formula(),
         line.inputs(),
@@ -181,8 +183,9 @@ final class Sequence {
         return;
       }
     }
-    Note what =
-        new Note("Coat " + number + ": " + caution.what().pattern(), caution.what().quantities());
+    Message what =
+        new Message(
+            "Coat " + number + ": " + caution.what().pattern(), caution.what().quantities());
     cautions.add(new Caution(caution.code(), caution.severity(), what, caution.measure()));
   }
 
@@ -190,12 +193,12 @@ final class Sequence {
     return new Caution(
         "recoat-window-missed",
         Caution.Severity.WORK,
-        Note.of(
+        Message.of(
             "Coat "
                 + number
                 + " goes on after the recoat window has closed: it won't bond by itself and may"
                 + " peel."),
-        Note.of(
+        Message.of(
             "Scuff the whole coat dull with the between-coats grade, dust it off, then coat; or"
                 + " come back while the window is open."));
   }

@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.List;
 
 /**
@@ -9,7 +9,7 @@ import java.util.List;
  * @param ways at least one
  * @param glossUnits what the sheen wanted reads at 60 degrees
  */
-public record SheenPlan(List<SheenWay> ways, Datum glossUnits) {
+public record SheenPlan(List<SheenWay> ways, SourcedRange glossUnits) {
   /** Copies the list; refuses an empty one. */
   public SheenPlan {
     ways = List.copyOf(ways);

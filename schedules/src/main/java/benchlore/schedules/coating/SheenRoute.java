@@ -3,7 +3,13 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.SheenLevels;
+import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +21,7 @@ import java.util.Optional;
  */
 public final class SheenRoute {
   private final SheenRequest request;
-  private final FinishData finish;
+  private final Finish finish;
   private final DryingTimes drying;
   private final double area;
 
@@ -46,7 +52,7 @@ public final class SheenRoute {
         "today",
         "The work would begin before the last coat is on.",
         "Give a moment after the last coat.");
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     return Drying.plan(request.coat())
@@ -71,7 +77,7 @@ public final class SheenRoute {
     }
     ways.sort((a, b) -> Double.compare(a.seconds(), b.seconds()));
     SheenPlan plan = new SheenPlan(ways, SheenLevels.of(request.wanted()));
-    SheenNotes notes = new SheenNotes(request, drying);
+    SheenWorking notes = new SheenWorking(request, drying);
     return Answer.of(plan, notes.lines(ways), notes.cautions(ways));
   }
 

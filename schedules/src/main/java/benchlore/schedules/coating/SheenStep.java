@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.Numeric;
 import java.util.Optional;
 
 /**

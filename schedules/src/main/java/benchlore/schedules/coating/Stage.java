@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.Optional;
 
 /** A stage of drying, each with its own wait. */
@@ -39,7 +40,7 @@ public enum Stage {
    * @param finish the finish
    * @return seconds in the reference air, or empty if the finish states none
    */
-  public Optional<Datum> of(FinishData finish) {
+  public Optional<SourcedRange> of(Finish finish) {
     return switch (this) {
       case TOUCH_DRY -> finish.touchDry();
       case RECOAT_OPENS -> finish.recoatOpens();

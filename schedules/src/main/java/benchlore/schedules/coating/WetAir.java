@@ -1,6 +1,6 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;

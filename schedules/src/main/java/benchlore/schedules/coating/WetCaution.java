@@ -1,14 +1,14 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.quantity.Quantity;
 
 /** The words of a passed limit: what happens, when, and what to change. */
 final class WetCaution {
   private WetCaution() {}
 
-  static Caution of(Breach breach, DryingRequest request, String better) {
+  static Caution of(PassedLimit breach, DryingRequest request, String better) {
     Quantity worst = Quantity.of(breach.worst(), breach.limit().unit());
     Quantity bound = Quantity.of(breach.limit().bound(request.finish()), breach.limit().unit());
     String when = " From " + MomentWords.of(breach.first(), request.start()) + ".";
@@ -16,8 +16,8 @@ final class WetCaution {
     return new Caution(
         code(breach.limit()),
         Caution.Severity.WORK,
-        Note.of(what(breach.limit()) + when, worst, bound),
-        Note.of(start + measure(breach.limit()), measures(breach.limit()) ? only(bound) : NONE));
+        Message.of(what(breach.limit()) + when, worst, bound),
+        Message.of(start + measure(breach.limit()), measures(breach.limit()) ? only(bound) : NONE));
   }
 
   private static final Quantity[] NONE = {};

@@ -2,10 +2,11 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
@@ -25,26 +26,26 @@ final class WetHours {
   /** One caution a limit passed; a refusal if the film stays too cold all the time it is wet. */
   static Answer<List<Caution>> cautions(DryingRequest request, DryingTimes times) {
     List<Caution> cautions = new ArrayList<>();
-    List<Breach> breaches = breaches(request, times);
+    List<PassedLimit> breaches = breaches(request, times);
     if (tooColdThroughout(request, breaches)) {
       return Answer.refuse(List.of(cold(request)));
     }
     if (!breaches.isEmpty()) {
       String better = better(request);
-      for (Breach breach : breaches) {
+      for (PassedLimit breach : breaches) {
         cautions.add(WetCaution.of(breach, request, better));
       }
     }
     return Answer.of(cautions, List.of(), List.of());
   }
 
-  private static List<Breach> breaches(DryingRequest request, DryingTimes times) {
-    FinishData finish = request.finish();
+  private static List<PassedLimit> breaches(DryingRequest request, DryingTimes times) {
+    Finish finish = request.finish();
     WetAir air = WetAir.of(request, wet(finish, times, WetLimit.DEW));
-    List<Breach> breaches = new ArrayList<>();
+    List<PassedLimit> breaches = new ArrayList<>();
     for (WetLimit limit : WetLimit.values()) {
       List<WetAir.Sample> wet = air.until(wet(finish, times, limit));
-      Breach.find(limit, finish, wet).ifPresent(breaches::add);
+      PassedLimit.find(limit, finish, wet).ifPresent(breaches::add);
     }
     return breaches;
   }
@@ -58,11 +59,11 @@ final class WetHours {
   static boolean tooCold(DryingRequest request, DryingTimes times) {
     Duration wet = wet(request.finish(), times, WetLimit.COLD);
     List<WetAir.Sample> air = WetAir.of(request, wet).samples();
-    Optional<Breach> cold = Breach.find(WetLimit.COLD, request.finish(), air);
+    Optional<PassedLimit> cold = PassedLimit.find(WetLimit.COLD, request.finish(), air);
     return cold.isPresent() && tooColdThroughout(request, List.of(cold.get()));
   }
 
-  private static Duration wet(FinishData finish, DryingTimes times, WetLimit limit) {
+  private static Duration wet(Finish finish, DryingTimes times, WetLimit limit) {
     Optional<StageTime> touch = times.time(Stage.TOUCH_DRY);
     Optional<StageTime> recoat = times.time(Stage.RECOAT_OPENS);
     boolean longer =
@@ -72,9 +73,9 @@ final class WetHours {
     return until.map(StageTime::planned).orElse(Duration.ZERO);
   }
 
-  private static boolean tooColdThroughout(DryingRequest request, List<Breach> breaches) {
+  private static boolean tooColdThroughout(DryingRequest request, List<PassedLimit> breaches) {
     double lowest = request.finish().minimumCelsius().low();
-    for (Breach breach : breaches) {
+    for (PassedLimit breach : breaches) {
       if (breach.limit() == WetLimit.COLD && breach.throughout()) {
         return breach.mildest() < lowest;
       }
@@ -86,10 +87,10 @@ final class WetHours {
     double minimum = request.finish().minimumCelsius().high();
     return new Refusal(
         "climate",
-        Note.of(
+        Message.of(
             "The film would stay below its minimum of {0} all the time it is wet.",
             Quantity.of(request.finish().minimumCelsius().low(), Unit.CELSIUS)),
-        Note.of(
+        Message.of(
             "Heat the room to {0} or more before you start and hold it until the film is dry.",
             Quantity.of(minimum, Unit.CELSIUS)));
   }

@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.quantity.Unit;
 
 /** What the air must keep to while a film is wet. */
 enum WetLimit {
@@ -28,7 +29,7 @@ enum WetLimit {
   }
 
   /** The bound for that figure: the safer end of what the finish states. */
-  double bound(FinishData finish) {
+  double bound(Finish finish) {
     return switch (this) {
       case COLD -> finish.minimumCelsius().high();
       case HOT -> finish.maximumCelsius().low();

@@ -1,8 +1,8 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 
@@ -20,12 +20,12 @@ import benchlore.schedules.time.Moment;
  */
 final class WorkSurface {
   /** How long the surface lags behind the air, seconds. */
-  static final Datum LAG =
-      Datum.of(3600, Unit.SECOND, Provenance.fromMemory("heat balance of a 20 mm board"));
+  static final SourcedRange LAG =
+      SourcedRange.of(3600, Unit.SECOND, Provenance.fromMemory("heat balance of a 20 mm board"));
 
   /** Least sound margin above the dew point. */
-  static final Datum MARGIN =
-      Datum.of(
+  static final SourcedRange MARGIN =
+      SourcedRange.of(
           3,
           Unit.CELSIUS_DIFFERENCE,
           Provenance.source("Coating-maker ambient application conditions sheet", "3 C rule"));

@@ -1,7 +1,7 @@
 package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

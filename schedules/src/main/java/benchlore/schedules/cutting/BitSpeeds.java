@@ -1,6 +1,6 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 
 /**
  * Highest and starting speed by the largest diameter of the bit.

@@ -1,8 +1,8 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * Chip load by material and bit diameter, for a cut one diameter deep.
@@ -24,16 +24,17 @@ final class ChipLoads {
   private ChipLoads() {}
 
   /** The range for one edge and one turn, metres. */
-  static Datum of(Stock stock, double diameterMetre) {
+  static SourcedRange of(CutMaterial stock, double diameterMetre) {
     double[] row = row(stock);
     Provenance from =
         diameterMetre <= DIAMETERS[1]
             ? CuttingSources.CHIP_QUARTER
             : CuttingSources.CHIP_BY_DIAMETER;
-    return Datum.range(at(row, 0, diameterMetre), at(row, 1, diameterMetre), Unit.METRE, from);
+    return SourcedRange.range(
+        at(row, 0, diameterMetre), at(row, 1, diameterMetre), Unit.METRE, from);
   }
 
-  private static double[] row(Stock stock) {
+  private static double[] row(CutMaterial stock) {
     return switch (stock) {
       case SOFTWOOD -> SOFTWOOD;
       case HARDWOOD -> HARDWOOD;

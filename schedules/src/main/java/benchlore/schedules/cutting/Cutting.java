@@ -2,15 +2,15 @@ package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.cutting.CuttingSchedule.Feed;
 import benchlore.schedules.cutting.CuttingSchedule.Passes;
 import benchlore.schedules.cutting.CuttingSchedule.Speed;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,18 +27,18 @@ public final class Cutting {
    */
   public static Answer<CuttingSchedule> plan(CuttingRequest request) {
     Checks checks = check(request);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
-    CutPlan plan = new CutPlan(request);
+    CuttingPlan plan = new CuttingPlan(request);
     Passes passes = plan.passes();
-    Datum chip = plan.chip(passes.depthMetre());
+    SourcedRange chip = plan.chip(passes.depthMetre());
     Speed speed = plan.speed(chip);
     Feed feed = plan.feed(speed.rpm(), chip);
     CuttingSchedule schedule =
         new CuttingSchedule(
             speed, feed, passes, Directions.of(request.machine().kind(), request.side()));
-    List<Line> working = new ArrayList<>();
+    List<WorkingLine> working = new ArrayList<>();
     working.add(plan.passLine(passes));
     if (passes.trimPasses() > 0) {
       working.add(plan.trimLine(passes));
@@ -47,7 +47,7 @@ public final class Cutting {
     working.add(plan.rimLine(speed));
     working.add(plan.chipLine(chip, passes.depthMetre()));
     working.add(plan.feedLine(speed, feed));
-    return Answer.of(schedule, working, new CutCautions(request, schedule).all());
+    return Answer.of(schedule, working, new CuttingCautions(request, schedule).all());
   }
 
   /**
@@ -89,7 +89,7 @@ public final class Cutting {
         .within("depthMetre", request.depthMetre(), 0.0001, 0.15, Unit.METRE)
         .within("trim.leftMetre", request.trim().leftMetre(), 0, 0.05, Unit.METRE)
         .within("trim.biteMetre", request.trim().biteMetre(), 0.0001, 0.01, Unit.METRE);
-    if (checks.fine() && request.wantedRpm().isPresent()) {
+    if (checks.isValid() && request.wantedRpm().isPresent()) {
       Machine machine = request.machine();
       checks.within(
           "wantedRpm",
@@ -98,7 +98,7 @@ public final class Cutting {
           machine.highestRpm(),
           Unit.RPM);
     }
-    if (checks.fine()) {
+    if (checks.isValid()) {
       checkPass(request, checks);
       checkSpeed(request, checks);
     }
@@ -109,8 +109,8 @@ public final class Cutting {
     if (request.wantedPassMetre().isPresent()) {
       double most =
           request.machine().kind().driven()
-              ? CuttingLimits.MOST_PASS_DIAMETERS * request.bit().diameterMetre()
-              : CuttingLimits.HAND_PASS_METRE;
+              ? CuttingFigures.MOST_PASS_DIAMETERS * request.bit().diameterMetre()
+              : CuttingFigures.HAND_PASS_METRE;
       checks.within(
           "wantedPassMetre", request.wantedPassMetre().getAsDouble(), 0.0001, most, Unit.METRE);
     }
@@ -123,15 +123,15 @@ public final class Cutting {
       checks.add(
           new Refusal(
               "machine.lowestRpm",
-              Note.of("This machine can't turn slowly enough for the bit; it may fly apart."),
-              Note.of("Use a machine that runs at {0} or less, or a smaller bit.", limit)));
+              Message.of("This machine can't turn slowly enough for the bit; it may fly apart."),
+              Message.of("Use a machine that runs at {0} or less, or a smaller bit.", limit)));
     }
     if (request.wantedRpm().isPresent() && request.wantedRpm().getAsDouble() > highest) {
       checks.add(
           new Refusal(
               "wantedRpm",
-              Note.of("That is faster than this bit may turn; it may fly apart."),
-              Note.of("Run at {0} or less.", limit)));
+              Message.of("That is faster than this bit may turn; it may fly apart."),
+              Message.of("Run at {0} or less.", limit)));
     }
   }
 }

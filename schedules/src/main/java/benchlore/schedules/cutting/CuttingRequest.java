@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  *     not above what the bit stands
  */
 public record CuttingRequest(
-    Stock stock,
+    CutMaterial stock,
     Bit bit,
     Machine machine,
     Side side,
@@ -64,7 +64,7 @@ public record CuttingRequest(
 
   /** An ordinary cut: usual depth and speed, nothing to trim. */
   public static CuttingRequest of(
-      Stock stock, Bit bit, Machine machine, Side side, double depthMetre) {
+      CutMaterial stock, Bit bit, Machine machine, Side side, double depthMetre) {
     return new CuttingRequest(
         stock,
         bit,

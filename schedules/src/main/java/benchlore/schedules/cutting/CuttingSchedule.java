@@ -1,6 +1,6 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 
 /**
  * How to make one cut.
@@ -55,7 +55,7 @@ public record CuttingSchedule(Speed speed, Feed feed, Passes passes, Direction d
    * @param turn which way round
    * @param how in words
    */
-  public record Direction(Turn turn, Note how) {
+  public record Direction(Turn turn, Message how) {
     /** Which way round, seen from above. */
     public enum Turn {
       /** Tool goes counter-clockwise round the part, left to right along an edge facing you. */

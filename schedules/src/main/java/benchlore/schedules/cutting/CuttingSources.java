@@ -1,6 +1,6 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.quantity.Provenance;
 
 /** Where the rules and limits of this package come from: one row each. */
 final class CuttingSources {

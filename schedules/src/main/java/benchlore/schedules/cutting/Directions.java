@@ -1,6 +1,6 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.cutting.CuttingSchedule.Direction;
 import benchlore.schedules.cutting.CuttingSchedule.Direction.Turn;
 
@@ -51,6 +51,6 @@ final class Directions {
   }
 
   private static Direction say(Turn turn, String how) {
-    return new Direction(turn, Note.of(how));
+    return new Direction(turn, Message.of(how));
   }
 }

@@ -1,7 +1,7 @@
 package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * What turns the bit. Any number may be given; a plan refuses figures out of range.

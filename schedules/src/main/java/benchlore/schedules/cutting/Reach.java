@@ -1,6 +1,6 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import java.util.List;
 
 /**
@@ -18,7 +18,7 @@ public record Reach(
     double stickOutMetre,
     double gripMetre,
     double neededGripMetre,
-    List<Note> problems) {
+    List<Message> problems) {
   /** Copies the list. */
   public Reach {
     problems = List.copyOf(problems);

@@ -4,11 +4,11 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,7 +37,7 @@ final class ReachPlan {
 
   private final ReachRequest request;
   private final Bit bit;
-  private final List<Note> problems = new ArrayList<>();
+  private final List<Message> problems = new ArrayList<>();
   private final List<Caution> cautions = new ArrayList<>();
 
   ReachPlan(ReachRequest request) {
@@ -47,7 +47,7 @@ final class ReachPlan {
 
   Answer<Reach> plan() {
     Checks checks = check();
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     double stickOut = stickOutMetre();
@@ -58,8 +58,8 @@ final class ReachPlan {
     bit.bearing().ifPresent(b -> checkBearing(b, request.templateMetre().getAsDouble()));
     work(
         "do-not-bottom-the-shank",
-        Note.of("A shank pushed to the bottom works loose as the collet closes."),
-        Note.of(
+        Message.of("A shank pushed to the bottom works loose as the collet closes."),
+        Message.of(
             "Push it home, draw it back {0}, keep the curve under the edges out of the collet.",
             Quantity.of(DRAW_BACK, Unit.METRE)));
     Reach reach = new Reach(problems.isEmpty(), stickOut, grip, needed, problems);
@@ -115,7 +115,7 @@ final class ReachPlan {
   private void checkGrip(double grip, double needed) {
     if (grip < needed - 1e-9) {
       problems.add(
-          Note.of(
+          Message.of(
               "Only {0} of shank would be held; it takes {1}. Use a longer bit, a shallower cut or"
                   + " a thinner template; never pull the bit out to reach.",
               Quantity.of(grip, Unit.METRE), Quantity.of(needed, Unit.METRE)));
@@ -123,8 +123,8 @@ final class ReachPlan {
           new Caution(
               "bit-out-too-far",
               Severity.DANGER,
-              Note.of("A bit held by too little shank bends, slips or flies out."),
-              Note.of("Do not make this cut with this bit.")));
+              Message.of("A bit held by too little shank bends, slips or flies out."),
+              Message.of("Do not make this cut with this bit.")));
     }
   }
 
@@ -134,21 +134,21 @@ final class ReachPlan {
     }
     if (onTip()) {
       problems.add(
-          Note.of(
+          Message.of(
               "The edges are {0} long and leave a ledge on thicker work. Use longer edges, or cut"
                   + " half from each side.",
               Quantity.of(bit.cuttingLengthMetre(), Unit.METRE)));
     } else if (bit.shankDiameterMetre() > bit.diameterMetre() + SAME_DIAMETER) {
       problems.add(
-          Note.of(
+          Message.of(
               "The shank is wider than the cut and meets its edge at {0}. Use longer edges or a"
                   + " shank no wider than the bit.",
               Quantity.of(bit.cuttingLengthMetre(), Unit.METRE)));
     } else {
       work(
           "shank-in-the-cut",
-          Note.of("The last of the depth is cut with the shank inside the wall already made."),
-          Note.of("Step down in shallow passes; never take the whole depth at once."));
+          Message.of("The last of the depth is cut with the shank inside the wall already made."),
+          Message.of("Step down in shallow passes; never take the whole depth at once."));
     }
   }
 
@@ -161,14 +161,14 @@ final class ReachPlan {
     }
     if (onTip()) {
       problems.add(
-          Note.of(
+          Message.of(
               "The template is too thin for the bearing. Use one at least {0} thick.",
               Quantity.of(needed, Unit.METRE)));
       return;
     }
     double thick = bit.cuttingLengthMetre() + needed - request.firstPassMetre();
     problems.add(
-        Note.of(
+        Message.of(
             "On the first pass the bearing hangs above the template and guides nothing. Use a"
                 + " template at least {0} thick, shorter edges, or saw closer and start deeper.",
             Quantity.of(thick, Unit.METRE)));
@@ -191,34 +191,35 @@ final class ReachPlan {
     double over = bearing.diameterMetre() - bit.diameterMetre();
     if (over < -SAME_DIAMETER) {
       problems.add(
-          Note.of(
+          Message.of(
               "The bearing is {0} smaller than the edges, so the bit cuts into the template. Fit a"
                   + " bearing of the bit's own diameter.",
               Quantity.of(-over, Unit.METRE)));
     } else if (over > SAME_DIAMETER) {
       work(
           "bearing-larger-than-bit",
-          Note.of(
+          Message.of(
               "The work will stand {0} proud of the template all round.",
               Quantity.of(over / 2, Unit.METRE)),
-          Note.of("Make the template smaller by as much, or fit a bearing of the bit's diameter."));
+          Message.of(
+              "Make the template smaller by as much, or fit a bearing of the bit's diameter."));
     }
   }
 
-  private void work(String code, Note what, Note measure) {
+  private void work(String code, Message what, Message measure) {
     cautions.add(new Caution(code, Severity.WORK, what, measure));
   }
 
-  private List<Line> working(Reach reach) {
-    List<Line> lines = new ArrayList<>(holdLines(reach));
+  private List<WorkingLine> working(Reach reach) {
+    List<WorkingLine> lines = new ArrayList<>(holdLines(reach));
     if (bit.bearing().isPresent()) {
       lines.add(contactLine(bit.bearing().get(), request.templateMetre().getAsDouble()));
     }
     return lines;
   }
 
-  private Line contactLine(Bit.Bearing bearing, double template) {
-    return new Line(
+  private WorkingLine contactLine(Bit.Bearing bearing, double template) {
+    return new WorkingLine(
         Figure.computed(
             "bearing on the template at first", contactMetre(bearing, template), Unit.METRE),
         onTip()
@@ -234,9 +235,9 @@ final class ReachPlan {
         CuttingSources.BEARING);
   }
 
-  private List<Line> holdLines(Reach reach) {
+  private List<WorkingLine> holdLines(Reach reach) {
     return List.of(
-        new Line(
+        new WorkingLine(
             Figure.computed("stick-out", reach.stickOutMetre(), Unit.METRE),
             "the larger of nose to work + depth, and edges + bearing + neck",
             List.of(
@@ -246,7 +247,7 @@ final class ReachPlan {
                 Figure.input("bearing", bearingHeightMetre(), Unit.METRE),
                 Figure.of("neck", NECK, Unit.METRE, CuttingSources.NECK)),
             CuttingSources.STICK_OUT),
-        new Line(
+        new WorkingLine(
             Figure.computed("least grip", reach.neededGripMetre(), Unit.METRE),
             "the larger of 4/5 of the bore and 3/4 of the shank, the latter at most the bore",
             List.of(
@@ -255,7 +256,7 @@ final class ReachPlan {
                 Figure.of("share of bore", BORE_SHARE, Unit.RATIO, CuttingSources.BORE),
                 Figure.of("share of shank", SHANK_SHARE, Unit.RATIO, CuttingSources.GRIP)),
             CuttingSources.GRIP),
-        new Line(
+        new WorkingLine(
             Figure.of("draw back from the bottom", DRAW_BACK, Unit.METRE, CuttingSources.BOTTOM),
             "push the shank home, then draw it back by this",
             List.of(),

@@ -4,11 +4,11 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +33,7 @@ final class SurfacingPlan {
 
   Answer<Surfacing> plan() {
     Checks checks = check();
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     double diameter = request.bitDiameterMetre();
@@ -74,10 +74,10 @@ final class SurfacingPlan {
             "feedMetrePerSecond", request.feedMetrePerSecond(), 0.001, 2, Unit.METRE_PER_SECOND);
   }
 
-  private List<Line> working(Surfacing surfacing) {
-    List<Line> lines = new ArrayList<>();
+  private List<WorkingLine> working(Surfacing surfacing) {
+    List<WorkingLine> lines = new ArrayList<>();
     lines.add(
-        new Line(
+        new WorkingLine(
             Figure.computed("strokes", surfacing.strokes(), Unit.COUNT),
             "strokes = 1 + (across - diameter) / (diameter x (1 - overlap)), rounded up",
             List.of(
@@ -86,7 +86,7 @@ final class SurfacingPlan {
                 Figure.input("overlap", request.overlapPercent(), Unit.PERCENT)),
             CuttingSources.SURFACING));
     lines.add(
-        new Line(
+        new WorkingLine(
             Figure.computed("layers", surfacing.layers(), Unit.COUNT),
             "layers = depth / layer, rounded up",
             List.of(
@@ -94,7 +94,7 @@ final class SurfacingPlan {
                 Figure.input("most in a layer", request.passMetre(), Unit.METRE)),
             CuttingSources.SURFACING));
     lines.add(
-        new Line(
+        new WorkingLine(
             Figure.computed("time", surfacing.seconds(), Unit.SECOND),
             "time = layers x (strokes x length + (strokes - 1) x step) / feed",
             List.of(
@@ -111,12 +111,12 @@ final class SurfacingPlan {
         new Caution(
             "hidden-screws",
             Severity.DANGER,
-            Note.of("A screw or dog in the path shatters the bit."),
-            Note.of("Sink or remove all metal below the final depth first.")),
+            Message.of("A screw or dog in the path shatters the bit."),
+            Message.of("Sink or remove all metal below the final depth first.")),
         new Caution(
             "surfacing-dust",
             Severity.HEALTH,
-            Note.of("Flattening sheet stock makes clouds of very fine dust."),
-            Note.of("Extract at the bit and wear a fitted particle respirator.")));
+            Message.of("Flattening sheet stock makes clouds of very fine dust."),
+            Message.of("Extract at the bit and wear a fitted particle respirator.")));
   }
 }

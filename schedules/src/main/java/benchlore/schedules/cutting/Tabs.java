@@ -1,6 +1,6 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import java.util.List;
 
 /**
@@ -22,14 +22,14 @@ public record Tabs(
     double heightMetre,
     double pathMetre,
     double spacingMetre,
-    List<Note> order) {
+    List<Message> order) {
   /** Copies the list. */
   public Tabs {
     order = List.copyOf(order);
   }
 
   /** The cut to leave for last. */
-  public Note last() {
+  public Message last() {
     return order.get(order.size() - 1);
   }
 }

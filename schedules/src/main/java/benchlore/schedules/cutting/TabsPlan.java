@@ -4,11 +4,11 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,7 +47,7 @@ final class TabsPlan {
 
   Answer<Tabs> plan() {
     Checks checks = check();
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     int count = Math.max(LEAST_COUNT, Numeric.ceil(path / SPACING));
@@ -97,36 +97,37 @@ final class TabsPlan {
     return Math.min(kept, request.thicknessMetre() / 2);
   }
 
-  private List<Note> order() {
-    List<Note> order = new ArrayList<>();
-    order.add(Note.of("Drill holes and cut pockets and profiles while the sheet is whole."));
+  private List<Message> order() {
+    List<Message> order = new ArrayList<>();
+    order.add(Message.of("Drill holes and cut pockets and profiles while the sheet is whole."));
     if (request.inside()) {
-      order.add(Note.of("Cut inside openings next, each to its own full depth with its own tabs."));
+      order.add(
+          Message.of("Cut inside openings next, each to its own full depth with its own tabs."));
     }
     order.add(
-        Note.of("Cut the outside to all depths but the last; small parts before large ones."));
+        Message.of("Cut the outside to all depths but the last; small parts before large ones."));
     order.add(
-        Note.of(
+        Message.of(
             "Last: the final depth of the outside, over the tabs, on straight sides away from"
                 + " corners and short grain. It frees the part."));
     return order;
   }
 
-  private List<Line> working(Tabs tabs) {
+  private List<WorkingLine> working(Tabs tabs) {
     return List.of(
-        new Line(
+        new WorkingLine(
             Figure.computed("tabs", tabs.count(), Unit.COUNT),
             "count = path / spacing, rounded up, at least 4",
             List.of(
                 Figure.computed("path", path, Unit.METRE),
                 Figure.of("spacing", SPACING, Unit.METRE, CuttingSources.TABS)),
             CuttingSources.TABS),
-        new Line(
+        new WorkingLine(
             Figure.computed("tab height", tabs.heightMetre(), Unit.METRE),
             "height = thickness / 4, from 1.5 to 3 mm, at most half the thickness",
             List.of(Figure.input("thickness", request.thicknessMetre(), Unit.METRE)),
             CuttingSources.TABS),
-        new Line(
+        new WorkingLine(
             Figure.computed("tab width to enter", tabs.programmedWidthMetre(), Unit.METRE),
             "width to enter = bridge + bit diameter",
             List.of(
@@ -140,8 +141,8 @@ final class TabsPlan {
         new Caution(
             "loose-part",
             Severity.DANGER,
-            Note.of("A part that comes loose under a turning bit is thrown."),
-            Note.of(
+            Message.of("A part that comes loose under a turning bit is thrown."),
+            Message.of(
                 "Stay clear, stop the spindle before you reach in, and saw tabs, don't snap.")));
   }
 }

@@ -2,6 +2,6 @@
  * Router and CNC cutting: speed, feed, passes, direction, tabs, surfacing and reach.
  *
  * <p>Enter at {@link benchlore.schedules.cutting.Cutting}. May depend on {@code answer} and {@code
- * numeric}. Immutable.
+ * quantity}. All types are immutable values, safe to share between threads.
  */
 package benchlore.schedules.cutting;

@@ -2,7 +2,8 @@ package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.material.Adhesive;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -56,11 +57,11 @@ enum AdhesiveHazard {
   }
 
   private Caution caution() {
-    return new Caution(code, severity, Note.of(what), Note.of(measure));
+    return new Caution(code, severity, Message.of(what), Message.of(measure));
   }
 
   /** The cautions for a kind of adhesive; none for plain water-borne ones. */
-  static List<Caution> of(AdhesiveData.Family family) {
+  static List<Caution> of(Adhesive.Family family) {
     List<Caution> cautions = new ArrayList<>();
     switch (family) {
       case POLYURETHANE_ONE_PART -> cautions.add(ISOCYANATE.caution());

@@ -3,7 +3,8 @@ package benchlore.schedules.glueup;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Order;
 import benchlore.schedules.glueup.GlueUpSchedule.Share;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
@@ -24,26 +25,26 @@ final class Batches {
   private static final int COLD_HOURS = 24;
 
   private final GlueUpRequest request;
-  private final List<Task> tasks;
+  private final List<JointWork> tasks;
   private final EquivalentAge.Rate setting;
   // Most plans tried begin their batches at the same moments.
   private final List<Known> limits = new ArrayList<>();
 
-  private record Known(Moment start, Limits limits) {}
+  private record Known(Moment start, BatchLimits limits) {}
 
-  Batches(GlueUpRequest request, List<Task> tasks) {
+  Batches(GlueUpRequest request, List<JointWork> tasks) {
     this.request = request;
     this.tasks = List.copyOf(tasks);
-    this.setting = Rates.setting(request.adhesive(), request.wood());
+    this.setting = SettingRates.setting(request.adhesive(), request.wood());
   }
 
-  private Limits limitsAt(Moment start) {
+  private BatchLimits limitsAt(Moment start) {
     for (Known known : limits) {
       if (known.start().equals(start)) {
         return known.limits();
       }
     }
-    Limits found = Limits.at(request, start);
+    BatchLimits found = BatchLimits.at(request, start);
     limits.add(new Known(start, found));
     return found;
   }
@@ -51,7 +52,7 @@ final class Batches {
   /** The best split; empty if some joint cannot be closed, or not in warm enough air. */
   Optional<List<Batch>> best() {
     int most = 0;
-    for (Task task : tasks) {
+    for (JointWork task : tasks) {
       most = most + task.clamps(request.clamps().count());
     }
     int shelf = Math.min(request.clamps().count(), Math.max(1, most));
@@ -84,7 +85,7 @@ final class Batches {
 
   private Optional<List<Batch>> plan(int limit, boolean overlapping) {
     List<Batch> done = new ArrayList<>();
-    List<Draft> drafts = new ArrayList<>();
+    List<BatchBuilder> drafts = new ArrayList<>();
     int next = 0;
     while (next < tasks.size()) {
       Moment free = free(done, drafts, tasks.get(next), limit, overlapping);
@@ -92,7 +93,7 @@ final class Batches {
       Optional<Batch> batch = Optional.empty();
       for (int hour = 0; hour <= COLD_HOURS && batch.isEmpty(); hour++) {
         Moment start = free.plusHours(hour);
-        Draft draft = fill(next, start, limit, limit - used);
+        BatchBuilder draft = fill(next, start, limit, limit - used);
         batch = draft.tasks().isEmpty() ? batch : batch(draft, start);
         if (batch.isPresent()) {
           drafts.add(draft);
@@ -111,7 +112,7 @@ final class Batches {
 
   /** The first moment at which hands and enough clamps are free for this joint. */
   private Moment free(
-      List<Batch> done, List<Draft> drafts, Task task, int limit, boolean overlapping) {
+      List<Batch> done, List<BatchBuilder> drafts, JointWork task, int limit, boolean overlapping) {
     Moment free = request.start();
     if (done.isEmpty()) {
       return free;
@@ -139,7 +140,7 @@ final class Batches {
     return next;
   }
 
-  private static int inUse(List<Batch> done, List<Draft> drafts, Moment at) {
+  private static int inUse(List<Batch> done, List<BatchBuilder> drafts, Moment at) {
     int used = 0;
     for (int i = 0; i < done.size(); i++) {
       used = used + (done.get(i).clampsOff().isAfter(at) ? drafts.get(i).clamps() : 0);
@@ -147,11 +148,11 @@ final class Batches {
     return used;
   }
 
-  private Draft fill(int next, Moment start, int limit, int clampsLeft) {
-    Limits within = limitsAt(start);
-    Draft draft = Draft.EMPTY;
+  private BatchBuilder fill(int next, Moment start, int limit, int clampsLeft) {
+    BatchLimits within = limitsAt(start);
+    BatchBuilder draft = BatchBuilder.EMPTY;
     for (int i = next; i < tasks.size(); i++) {
-      Draft more = draft.with(tasks.get(i), limit);
+      BatchBuilder more = draft.with(tasks.get(i), limit);
       if (more.clamps() > clampsLeft || more.orderWithin(within).isEmpty()) {
         return draft;
       }
@@ -160,23 +161,24 @@ final class Batches {
     return draft;
   }
 
-  private Optional<Batch> batch(Draft draft, Moment start) {
+  private Optional<Batch> batch(BatchBuilder draft, Moment start) {
     if (tooHot(start)) {
       return Optional.empty();
     }
-    Limits within = limitsAt(start);
+    BatchLimits within = limitsAt(start);
     double wait = within.assembly().waitSecond();
     double touching = wait + draft.spreadSecond();
     int untilTight = Numeric.ceil(touching + draft.clampSecond());
     Moment tight = start.plusSeconds(untilTight);
-    AdhesiveData adhesive = request.adhesive();
+    Adhesive adhesive = request.adhesive();
     OptionalDouble clamped =
         EquivalentAge.secondsUntil(request.climate(), tight, adhesive.clampTime().high(), setting);
     if (clamped.isEmpty()) {
       return Optional.empty();
     }
     int until = Numeric.ceil(clamped.getAsDouble());
-    double coldest = Warmth.coldestCelsius(request.climate(), start, untilTight + (double) until);
+    double coldest =
+        AirExtremes.coldestCelsius(request.climate(), start, untilTight + (double) until);
     if (coldest < adhesive.minimumCelsius().high()) {
       return Optional.empty();
     }
@@ -199,10 +201,10 @@ final class Batches {
     return request.adhesive().maximumCelsius().map(most -> celsius > most.low()).orElse(false);
   }
 
-  private static List<Share> shares(Draft draft) {
+  private static List<Share> shares(BatchBuilder draft) {
     List<Share> shares = new ArrayList<>();
     int group = -1;
-    for (Task task : draft.tasks()) {
+    for (JointWork task : draft.tasks()) {
       int last = shares.size() - 1;
       if (task.group() == group) {
         Share share = shares.remove(last);

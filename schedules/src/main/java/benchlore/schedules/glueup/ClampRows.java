@@ -6,7 +6,8 @@ import benchlore.schedules.glueup.GlueUpSchedule.Governs;
 import benchlore.schedules.glueup.GlueUpSchedule.Position;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.quantity.Numeric;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,12 +34,12 @@ final class ClampRows {
   static double spacingLimitMetre(double backingMetre, Clamps clamps) {
     double reach = backingMetre + clamps.caulDepthMetre();
     double fan = 2 * reach + clamps.headMetre();
-    return Math.min(fan, Practice.SPACING.high());
+    return Math.min(fan, GlueUpFigures.SPACING.high());
   }
 
   /** Clamps for even pressure along a joint, by the usual end distance. */
   static int bySpacing(double lengthMetre, double spacingMetre) {
-    if (lengthMetre <= Math.min(spacingMetre, Practice.ONE_CLAMP.low())) {
+    if (lengthMetre <= Math.min(spacingMetre, GlueUpFigures.ONE_CLAMP.low())) {
       return 1;
     }
     return bySpacing(lengthMetre, endMetre(spacingMetre), spacingMetre);
@@ -55,7 +56,7 @@ final class ClampRows {
   }
 
   /** True if the adhesive is held in clamps at all; a contact adhesive is only pressed. */
-  static boolean needed(AdhesiveData adhesive) {
+  static boolean needed(Adhesive adhesive) {
     double most =
         Math.max(
             Math.max(adhesive.pressureSoftwood().high(), adhesive.pressureMedium().high()),
@@ -68,10 +69,11 @@ final class ClampRows {
    * needed, NaN if no caul helps because the usual spacing alone calls for more.
    */
   static double caulMetre(Joint joint, Clamps clamps) {
-    double between = Math.max(0, joint.lengthMetre() - 2 * Practice.END.low());
+    double between = Math.max(0, joint.lengthMetre() - 2 * GlueUpFigures.END.low());
     double spacing = clamps.count() > 1 ? between / (clamps.count() - 1) : joint.lengthMetre();
-    double limit = clamps.count() > 1 ? Practice.SPACING.high() : Practice.ONE_CLAMP.low();
-    double fan = Math.max(spacing, 2 * Practice.END.low());
+    double limit =
+        clamps.count() > 1 ? GlueUpFigures.SPACING.high() : GlueUpFigures.ONE_CLAMP.low();
+    double fan = Math.max(spacing, 2 * GlueUpFigures.END.low());
     return spacing > limit ? Double.NaN : 0.5 * (fan - clamps.headMetre()) - joint.backingMetre();
   }
 
@@ -94,7 +96,7 @@ final class ClampRows {
   }
 
   private static double endMetre(double spacingMetre) {
-    return Math.min(Practice.END.low(), 0.5 * spacingMetre);
+    return Math.min(GlueUpFigures.END.low(), 0.5 * spacingMetre);
   }
 
   private static List<Position> positions(double lengthMetre, int count, double endMetre) {

@@ -2,6 +2,7 @@ package benchlore.schedules.glueup;
 
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Glue;
+import benchlore.schedules.material.Adhesive;
 import java.util.List;
 
 /**
@@ -18,13 +19,13 @@ final class GlueNeed {
   private GlueNeed() {}
 
   /** Kilograms for so much glue line. */
-  static double massKilogram(double areaSquareMetre, AdhesiveData adhesive) {
+  static double massKilogram(double areaSquareMetre, Adhesive adhesive) {
     double lines = areaSquareMetre * adhesive.spread().high();
-    return lines * Practice.SQUEEZE_OUT.high() * Practice.POT_LOSS.high();
+    return lines * GlueUpFigures.SQUEEZE_OUT.high() * GlueUpFigures.POT_LOSS.high();
   }
 
   /** Everything for these joints. */
-  static Glue of(List<Joint> joints, AdhesiveData adhesive) {
+  static Glue of(List<Joint> joints, Adhesive adhesive) {
     double area = 0;
     for (Joint joint : joints) {
       area = joint.areaSquareMetre() * joint.count() + area;

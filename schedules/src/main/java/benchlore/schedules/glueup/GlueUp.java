@@ -1,13 +1,14 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
+import benchlore.schedules.material.DensityClass;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,28 +37,29 @@ public final class GlueUp {
     if (request == null) {
       throw new NullPointerException("request");
     }
-    List<Refusal> nonsense = RequestChecks.refusals(request);
+    List<Refusal> nonsense = GlueUpChecks.refusals(request);
     if (!nonsense.isEmpty()) {
       return Answer.refuse(nonsense);
     }
-    List<Refusal> stops = new ArrayList<>(Gates.before(request));
+    List<Refusal> stops = new ArrayList<>(Preconditions.before(request));
     Pressure pressure = pressure(request);
     List<Row> rows = rows(request, pressure);
-    stops.addAll(Gates.rows(request, rows));
+    stops.addAll(Preconditions.rows(request, rows));
     if (!stops.isEmpty()) {
       return Answer.refuse(stops);
     }
-    List<Task> tasks = tasks(request, rows, request.pace().people());
+    List<JointWork> tasks = tasks(request, rows, request.pace().people());
     Optional<List<Batch>> batches = new Batches(request, tasks).best();
     Optional<Milestones> moments = batches.flatMap(found -> Milestones.of(request, found));
     if (moments.isEmpty()) {
-      return Answer.refuse(List.of(Gates.unplanned(request, tasks)));
+      return Answer.refuse(List.of(Preconditions.unplanned(request, tasks)));
     }
     return answer(request, schedule(request, pressure, rows, batches.get(), moments.get()));
   }
 
   private static Answer<GlueUpSchedule> answer(GlueUpRequest request, GlueUpSchedule schedule) {
-    return Answer.of(schedule, Working.of(request, schedule), GlueUpCautions.of(request, schedule));
+    return Answer.of(
+        schedule, GlueUpWorking.of(request, schedule), GlueUpCautions.of(request, schedule));
   }
 
   private static GlueUpSchedule schedule(
@@ -68,7 +70,7 @@ public final class GlueUp {
       Milestones moments) {
     return new GlueUpSchedule(
         GlueNeed.of(request.joints(), request.adhesive()),
-        Limits.at(request, request.start()).assembly(),
+        BatchLimits.at(request, request.start()).assembly(),
         pressure,
         rows,
         batches,
@@ -80,7 +82,7 @@ public final class GlueUp {
 
   private static Pressure pressure(GlueUpRequest request) {
     DensityClass density = DensityClass.of(request.wood().densityKilogramPerCubicMetre());
-    Datum range = density.pressureOf(request.adhesive());
+    SourcedRange range = density.pressureOf(request.adhesive());
     return new Pressure(density, range.low(), range.high(), range.mid());
   }
 
@@ -94,15 +96,15 @@ public final class GlueUp {
   }
 
   /** Every joint as work for so many people, in the order given. */
-  static List<Task> tasks(GlueUpRequest request, List<Row> rows, int people) {
+  static List<JointWork> tasks(GlueUpRequest request, List<Row> rows, int people) {
     Pace given = request.pace();
     Pace pace =
         new Pace(
             given.perJointSecond(), given.perSquareMetreSecond(), given.perClampSecond(), people);
-    List<Task> tasks = new ArrayList<>();
+    List<JointWork> tasks = new ArrayList<>();
     for (int group = 0; group < rows.size(); group++) {
       Joint joint = request.joints().get(group);
-      Task task = Task.of(group, joint, rows.get(group), pace);
+      JointWork task = JointWork.of(group, joint, rows.get(group), pace);
       for (int i = 0; i < joint.count(); i++) {
         tasks.add(task);
       }

@@ -1,12 +1,13 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +20,7 @@ final class GlueUpCautions {
 
   private final GlueUpRequest request;
   private final GlueUpSchedule schedule;
-  private final AdhesiveData adhesive;
+  private final Adhesive adhesive;
   private final List<Caution> cautions = new ArrayList<>();
 
   private GlueUpCautions(GlueUpRequest request, GlueUpSchedule schedule) {
@@ -42,18 +43,18 @@ final class GlueUpCautions {
   }
 
   private void surface() {
-    Quantity fresh = Quantity.of(Practice.FRESH.low(), Unit.SECOND);
-    if (request.wood().sinceMachinedSecond() > Practice.FRESH.low()) {
+    Quantity fresh = Quantity.of(GlueUpFigures.FRESH.low(), Unit.SECOND);
+    if (request.wood().sinceMachinedSecond() > GlueUpFigures.FRESH.low()) {
       work(
           "stale-surface",
-          Note.of("A cut face starts to change within {0} and bonds less well after.", fresh),
-          Note.of("Take a light cut or abrade across the face just before you spread."));
+          Message.of("A cut face starts to change within {0} and bonds less well after.", fresh),
+          Message.of("Take a light cut or abrade across the face just before you spread."));
     }
     if (request.wood().oily()) {
       work(
           "oily-wood",
-          Note.of("Oil creeps back to a cleaned face and keeps the adhesive off the wood."),
-          Note.of(
+          Message.of("Oil creeps back to a cleaned face and keeps the adhesive off the wood."),
+          Message.of(
               "Scrape or abrade the faces just before glueing, brush off the dust, and spread"
                   + " within {0}. Glue a test piece and break it.",
               fresh));
@@ -61,8 +62,8 @@ final class GlueUpCautions {
           new Caution(
               "solvent-wipe",
               Caution.Severity.DANGER,
-              Note.of("If the label asks for a solvent wipe: its vapour catches fire far away."),
-              Note.of(
+              Message.of("If the label asks for a solvent wipe: its vapour catches fire far away."),
+              Message.of(
                   "No flame, heater or spark; open the doors, wear the gloves its safety data"
                       + " sheet names, and dry the rags flat outdoors.")));
     }
@@ -73,42 +74,44 @@ final class GlueUpCautions {
     double wettest = request.wood().wettestPercent();
     Quantity dry = Quantity.of(driest, Unit.PERCENT);
     Quantity wet = Quantity.of(wettest, Unit.PERCENT);
-    if (wettest - driest > Practice.APART.high()) {
+    if (wettest - driest > GlueUpFigures.APART.high()) {
       work(
           "moisture-apart",
-          Note.of("Parts at {0} and {1} moisture will move against each other.", dry, wet),
-          Note.of(
+          Message.of("Parts at {0} and {1} moisture will move against each other.", dry, wet),
+          Message.of(
               "Let them lie together until they are within {0}, or the joint opens or steps.",
-              Quantity.of(Practice.APART.high(), Unit.PERCENT)));
+              Quantity.of(GlueUpFigures.APART.high(), Unit.PERCENT)));
     }
-    if (wettest > Practice.DAMP.high()) {
+    if (wettest > GlueUpFigures.DAMP.high()) {
       work(
           "damp-wood",
-          Note.of("Wood at {0} sets slowly and shrinks after.", wet),
-          Note.of("Dry it to {0} or less first.", Quantity.of(Practice.DAMP.high(), Unit.PERCENT)));
+          Message.of("Wood at {0} sets slowly and shrinks after.", wet),
+          Message.of(
+              "Dry it to {0} or less first.",
+              Quantity.of(GlueUpFigures.DAMP.high(), Unit.PERCENT)));
     }
-    boolean foaming = adhesive.setting() == AdhesiveData.Setting.MOISTURE_REACTION;
-    if (foaming && driest < Practice.FOAMING_DRY.low()) {
+    boolean foaming = adhesive.setting() == Adhesive.Setting.MOISTURE_REACTION;
+    if (foaming && driest < GlueUpFigures.FOAMING_DRY.low()) {
       work(
           "too-dry-to-cure",
-          Note.of("This adhesive cures on moisture; wood at {0} has little to give.", dry),
-          Note.of("Wipe one face with a damp cloth, as the label says, before you spread."));
-    } else if (driest < Practice.DRY.low()) {
+          Message.of("This adhesive cures on moisture; wood at {0} has little to give.", dry),
+          Message.of("Wipe one face with a damp cloth, as the label says, before you spread."));
+    } else if (driest < GlueUpFigures.DRY.low()) {
       work(
           "dry-wood",
-          Note.of("Wood at {0} drinks the adhesive quickly.", dry),
-          Note.of("Spread both faces and close sooner than usual."));
+          Message.of("Wood at {0} drinks the adhesive quickly.", dry),
+          Message.of("Spread both faces and close sooner than usual."));
     }
   }
 
   private void humidity() {
     double percent = request.climate().at(request.start()).relativeHumidityPercent();
-    if (adhesive.setting() == AdhesiveData.Setting.WATER_LOSS && percent > Practice.HUMID.high()) {
+    if (adhesive.setting() == Adhesive.Setting.WATER_LOSS && percent > GlueUpFigures.HUMID.high()) {
       work(
           "humid-air",
-          Note.of(
+          Message.of(
               "At {0} humidity the water has nowhere to go.", Quantity.of(percent, Unit.PERCENT)),
-          Note.of("Dry the air, or leave the clamps on longer than planned and test a scrap."));
+          Message.of("Dry the air, or leave the clamps on longer than planned and test a scrap."));
     }
   }
 
@@ -132,21 +135,21 @@ final class GlueUpCautions {
   private void pressureShort(Row row) {
     work(
         "pressure-short",
-        Note.of(
+        Message.of(
             "\"" + row.joint() + "\" gets {0} with {1} clamps; {2} would give the least advised.",
             Quantity.of(row.pressurePascal(), Unit.PASCAL),
             Quantity.of(row.count(), Unit.COUNT),
             Quantity.of(row.neededForForce(), Unit.COUNT)),
-        Note.of("Use more or stronger clamps, or see that the dry joint closes by hand."));
+        Message.of("Use more or stronger clamps, or see that the dry joint closes by hand."));
   }
 
   private void overClamping(Row row) {
     work(
         "over-clamping",
-        Note.of(
+        Message.of(
             "Clamps at full force press \"" + row.joint() + "\" past {0} and starve the line.",
             Quantity.of(schedule.pressure().highPascal(), Unit.PASCAL)),
-        Note.of(
+        Message.of(
             "Tighten to about {0} a clamp: an even thin bead along the line, then stop.",
             Quantity.of(row.forceEachNewton(), Unit.NEWTON)));
   }
@@ -161,17 +164,17 @@ final class GlueUpCautions {
     String dry = "Dry-fit the whole first; take a light cut off later joints before their turn.";
     work(
         "sub-assemblies",
-        Note.of(
+        Message.of(
             "It can't all be closed in one go: glue it in {0} steps. At once it would take {1} clamps"
                 + " of the {2} there are.",
             Quantity.of(count, Unit.COUNT),
             Quantity.of(clamps, Unit.COUNT),
             Quantity.of(request.clamps().count(), Unit.COUNT)),
         people > 0
-            ? Note.of(
+            ? Message.of(
                 dry + " With {0} pairs of hands it closes in one go.",
                 Quantity.of(people, Unit.COUNT))
-            : Note.of(dry));
+            : Message.of(dry));
   }
 
   private int clampsAtOnce() {
@@ -186,10 +189,10 @@ final class GlueUpCautions {
 
   /** The fewest people who close all of it at once; 0 if more than {@value #MOST_PEOPLE}. */
   private int peopleForOneGo() {
-    Limits limits = Limits.at(request, request.start());
+    BatchLimits limits = BatchLimits.at(request, request.start());
     int shelf = request.clamps().count();
     for (int people = request.pace().people() + 1; people <= MOST_PEOPLE; people++) {
-      Draft all = Draft.of(GlueUp.tasks(request, schedule.rows(), people), shelf);
+      BatchBuilder all = BatchBuilder.of(GlueUp.tasks(request, schedule.rows(), people), shelf);
       if (all.clamps() <= shelf && all.orderWithin(limits).isPresent()) {
         return people;
       }
@@ -201,8 +204,8 @@ final class GlueUpCautions {
     if (adhesive.waterBased()) {
       work(
           "sunken-joint",
-          Note.of("Water in the adhesive swells the wood at the joint for days."),
-          Note.of(
+          Message.of("Water in the adhesive swells the wood at the joint for days."),
+          Message.of(
               "Cut flush only after {0}: planed sooner, the joint sinks when it dries and shows"
                   + " under gloss.",
               Quantity.of(schedule.machine().afterSecond(), Unit.SECOND)));
@@ -210,29 +213,29 @@ final class GlueUpCautions {
     if (adhesive.creeps()) {
       work(
           "creep",
-          Note.of("This adhesive gives slowly under steady load."),
-          Note.of("Not for bent laminations, loaded joints without a shoulder, or hot places."));
+          Message.of("This adhesive gives slowly under steady load."),
+          Message.of("Not for bent laminations, loaded joints without a shoulder, or hot places."));
     }
-    if (adhesive.waterResistance() == AdhesiveData.WaterResistance.NONE) {
+    if (adhesive.waterResistance() == Adhesive.WaterResistance.NONE) {
       work(
           "keep-dry",
-          Note.of("The set joint lets go when it gets wet."),
-          Note.of("Indoors and dry only; seal it if damp may reach it."));
+          Message.of("The set joint lets go when it gets wet."),
+          Message.of("Indoors and dry only; seal it if damp may reach it."));
     }
     double minimum = adhesive.minimumCelsius().high();
     double until = schedule.fullLoad().afterSecond();
-    double coldest = Warmth.coldestCelsius(request.climate(), request.start(), until);
+    double coldest = AirExtremes.coldestCelsius(request.climate(), request.start(), until);
     if (Math.min(coldest, request.climate().lowestCelsius()) < minimum) {
       work(
           "cold-night",
-          Note.of(
+          Message.of(
               "The room falls below {0}; the joint gains nothing in those hours.",
               Quantity.of(minimum, Unit.CELSIUS)),
-          Note.of("Keep it warm until full strength, or wait as long as planned here."));
+          Message.of("Keep it warm until full strength, or wait as long as planned here."));
     }
   }
 
-  private void work(String code, Note what, Note measure) {
+  private void work(String code, Message what, Message measure) {
     cautions.add(new Caution(code, Caution.Severity.WORK, what, measure));
   }
 }

@@ -1,6 +1,7 @@
 package benchlore.schedules.glueup;
 
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.List;
  * @param pace how fast the people work
  */
 public record GlueUpRequest(
-    AdhesiveData adhesive,
+    Adhesive adhesive,
     List<Joint> joints,
     Wood wood,
     Clamps clamps,

@@ -1,5 +1,6 @@
 package benchlore.schedules.glueup;
 
+import benchlore.schedules.material.DensityClass;
 import benchlore.schedules.time.Moment;
 import java.util.List;
 

@@ -1,9 +1,10 @@
 package benchlore.schedules.glueup;
 
-import benchlore.schedules.answer.Datum;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Milestone;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.room.EquivalentAge.Rate;
 import benchlore.schedules.time.Moment;
@@ -23,15 +24,15 @@ import java.util.OptionalDouble;
 record Milestones(Milestone clampsOff, Milestone handle, Milestone machine, Milestone fullLoad) {
   /** Seconds in clamps for a joint pressed at a moment; empty if it never sets. */
   static OptionalDouble clampSeconds(GlueUpRequest request, Moment tight) {
-    Rate setting = Rates.setting(request.adhesive(), request.wood());
+    Rate setting = SettingRates.setting(request.adhesive(), request.wood());
     double label = request.adhesive().clampTime().high();
     return EquivalentAge.secondsUntil(request.climate(), tight, label, setting);
   }
 
   /** The moments after these batches; empty if the air never lets the joint reach one of them. */
   static Optional<Milestones> of(GlueUpRequest request, List<Batch> batches) {
-    AdhesiveData adhesive = request.adhesive();
-    Rate setting = Rates.setting(adhesive, request.wood());
+    Adhesive adhesive = request.adhesive();
+    Rate setting = SettingRates.setting(adhesive, request.wood());
     Moment tight = batches.get(batches.size() - 1).tight();
     Moment off = Batches.last(batches);
     double machineLabel = machineLabel(adhesive).high();
@@ -60,14 +61,15 @@ record Milestones(Milestone clampsOff, Milestone handle, Milestone machine, Mile
   }
 
   /** The adhesive's own wait, else 7 days if it brings water, else until it may be handled. */
-  static Datum machineLabel(AdhesiveData adhesive) {
+  static SourcedRange machineLabel(Adhesive adhesive) {
     return adhesive
         .machineAfter()
-        .orElseGet(() -> adhesive.waterBased() ? Rates.MACHINE_AFTER : adhesive.handleAfter());
+        .orElseGet(
+            () -> adhesive.waterBased() ? SettingRates.MACHINE_AFTER : adhesive.handleAfter());
   }
 
-  private static Rate machineRate(AdhesiveData adhesive, Rate setting) {
-    return adhesive.waterBased() ? Rates.machining() : setting;
+  private static Rate machineRate(Adhesive adhesive, Rate setting) {
+    return adhesive.waterBased() ? SettingRates.machining() : setting;
   }
 
   private static Milestone moment(Moment start, Moment at) {

@@ -2,7 +2,8 @@
  * Glueing up: how much adhesive, whether the assembly closes in time, which clamps where, and when
  * to unclamp, machine and load.
  *
- * <p>Enter at {@link benchlore.schedules.glueup.GlueUp#plan}. May depend on {@code answer}, {@code
- * numeric} and {@code room}.
+ * <p>Enter at {@link benchlore.schedules.glueup.GlueUp}. May depend on {@code answer}, {@code
+ * material}, {@code quantity}, {@code room} and {@code time}. All types are immutable values, safe
+ * to share between threads.
  */
 package benchlore.schedules.glueup;

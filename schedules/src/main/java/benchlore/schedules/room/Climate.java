@@ -1,6 +1,6 @@
 package benchlore.schedules.room;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package benchlore.schedules.room;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 
 /**
  * Water vapour in air.

@@ -1,6 +1,6 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 
 /**
  * Wet the bare wood, let it dry, knock off what stood up, before a waterborne coat.
@@ -9,4 +9,4 @@ import benchlore.schedules.answer.Datum;
  * @param drySeconds wait until bone dry; a range
  * @param knockOff the light pass afterwards
  */
-public record GrainRaising(double wetSeconds, Datum drySeconds, SandingPass knockOff) {}
+public record GrainRaising(double wetSeconds, SourcedRange drySeconds, SandingPass knockOff) {}

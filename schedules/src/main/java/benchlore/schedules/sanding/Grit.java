@@ -1,7 +1,7 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
 
 /**
  * One grade of coated abrasive.

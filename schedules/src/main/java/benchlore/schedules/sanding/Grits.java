@@ -3,12 +3,12 @@ package benchlore.schedules.sanding;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -65,7 +65,7 @@ public final class Grits {
     }
     Checks checks =
         new Checks().within("micron", micron, FINEST_MICRON, COARSEST_MICRON, Unit.MICRON);
-    return checks.fine()
+    return checks.isValid()
         ? match(system, Figure.input("grain size asked for", micron, Unit.MICRON))
         : Answer.refuse(checks.refusals());
   }
@@ -131,8 +131,8 @@ public final class Grits {
   private static Answer<GritMatch> match(GritSystem system, Figure asked) {
     double micron = asked.quantity().value();
     Grit grit = closest(system, micron);
-    Line line =
-        new Line(
+    WorkingLine line =
+        new WorkingLine(
             Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from()),
             "nearest grade: least ratio of the larger to the smaller grain size",
             List.of(asked),
@@ -143,8 +143,8 @@ public final class Grits {
           new Caution(
               "no-close-grade",
               Caution.Severity.WORK,
-              Note.of("No grade of this scale has grain close to what was asked for."),
-              Note.of("Where scratches matter, take the finer neighbour and sand longer.")));
+              Message.of("No grade of this scale has grain close to what was asked for."),
+              Message.of("Where scratches matter, take the finer neighbour and sand longer.")));
     }
     return Answer.of(new GritMatch(grit, grit.micron() / micron), List.of(line), cautions);
   }

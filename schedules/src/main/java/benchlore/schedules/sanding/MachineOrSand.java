@@ -3,12 +3,12 @@ package benchlore.schedules.sanding;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +59,7 @@ public final class MachineOrSand {
     Checks checks = new Checks();
     check(checks, milling);
     SandingChecks.butStart(checks, sanding);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     Answer<SandingSchedule> worst = Sanding.plan(sanding);
@@ -150,13 +150,13 @@ public final class MachineOrSand {
     return kept;
   }
 
-  private static List<Line> working(MachineOrSandRequest request, MachineOrSandCurve curve) {
+  private static List<WorkingLine> working(MachineOrSandRequest request, MachineOrSandCurve curve) {
     MillingPass milling = request.milling();
     MachineOrSandCurve.Point best = curve.best();
     double area = request.sanding().area().totalSquareMetre();
     Figure stepover = Figure.computed("best stepover", best.stepoverMetre(), Unit.METRE);
-    Line machine =
-        new Line(
+    WorkingLine machine =
+        new WorkingLine(
             Figure.computed("machine time", best.machineSeconds(), Unit.SECOND),
             "machine = area / (feed x stepover)",
             List.of(
@@ -164,14 +164,14 @@ public final class MachineOrSand {
                 Figure.input("feed", milling.feedMetrePerSecond(), Unit.METRE_PER_SECOND),
                 stepover),
             RULE);
-    Line ridge =
-        new Line(
+    WorkingLine ridge =
+        new WorkingLine(
             Figure.computed("ridge height", best.scallopMicron(), Unit.MICRON),
             "h = r - sqrt(r^2 - (s/2)^2)",
             List.of(Figure.input("ball", milling.ballDiameterMetre(), Unit.METRE), stepover),
             ArcMarks.FORMULA);
-    Line sum =
-        new Line(
+    WorkingLine sum =
+        new WorkingLine(
             Figure.computed("weighted time", best.weightedSeconds(), Unit.SECOND),
             "least of weight x machine + sanding over " + curve.points().size() + " stepovers",
             List.of(
@@ -193,7 +193,7 @@ public final class MachineOrSand {
         new Caution(
             "best-at-the-edge",
             Caution.Severity.WORK,
-            Note.of("The best stepover is at the edge of the range asked about."),
-            Note.of("Widen the range to see whether it is better still beyond.")));
+            Message.of("The best stepover is at the edge of the range asked about."),
+            Message.of("Widen the range to see whether it is better still beyond.")));
   }
 }

@@ -1,6 +1,6 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 
 /**
  * Fill the pores so that the film lies flat.
@@ -9,4 +9,4 @@ import benchlore.schedules.answer.Note;
  * @param level the light pass that levels it, once dry by its label
  * @param when where it stands among the other steps
  */
-public record PoreFilling(double packSeconds, SandingPass level, Note when) {}
+public record PoreFilling(double packSeconds, SandingPass level, Message when) {}

@@ -4,14 +4,14 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,8 +32,8 @@ public final class RubOut {
   /** Coarsest grain used on a film: P320. */
   private static final double COARSEST_MICRON = 46;
 
-  private static final Datum LEAST_FILM =
-      Datum.of(25, Unit.MICRON, Provenance.fromMemory("a thinner film wears through soon"));
+  private static final SourcedRange LEAST_FILM =
+      SourcedRange.of(25, Unit.MICRON, Provenance.fromMemory("a thinner film wears through soon"));
 
   private static final Provenance RULE =
       Provenance.fromMemory("rub-out chains and film removal of general finishing practice");
@@ -41,7 +41,7 @@ public final class RubOut {
   private static final Figure FILM_HARDNESS =
       Figure.of(
           "hardness the film is taken as",
-          SandingRules.REFERENCE_HARDNESS.low(),
+          SandingFigures.REFERENCE_HARDNESS.low(),
           Unit.NEWTON,
           Provenance.fromMemory("clean or wet paper cuts cured film about like cherry"));
 
@@ -63,7 +63,7 @@ public final class RubOut {
     checks.within("filmMicron", request.filmMicron(), 5, 2000, Unit.MICRON);
     checks.within("levelMicron", request.levelMicron(), 1, 500, Unit.MICRON);
     checks.within("areaSquareMetre", request.areaSquareMetre(), 0.0001, 1000, Unit.SQUARE_METRE);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     Optional<List<SandingPass>> papers = papers(request);
@@ -86,18 +86,18 @@ public final class RubOut {
       }
     }
     SandingShop papers = new SandingShop(fine, shop.tools(), shop.jumpLimitRatio());
-    Stock film = Stock.film(request.areaSquareMetre());
-    return GradePath.cheapest(film, papers, start(request), target(request));
+    SandedStock film = SandedStock.film(request.areaSquareMetre());
+    return GritPath.cheapest(film, papers, start(request), target(request));
   }
 
-  private static GradeTarget target(RubOutRequest request) {
-    return GradeTarget.of(request.sheen().lastPaper());
+  private static GritTarget target(RubOutRequest request) {
+    return GritTarget.of(request.sheen().lastPaper());
   }
 
   private static StartDepth start(RubOutRequest request) {
     double depth = request.levelMicron();
-    Line line =
-        new Line(
+    WorkingLine line =
+        new WorkingLine(
             Figure.computed("depth to level", depth, Unit.MICRON),
             "depth = nibs, brush marks or orange peel",
             List.of(Figure.input("depth to level", depth, Unit.MICRON)),
@@ -120,11 +120,11 @@ public final class RubOut {
   }
 
   private static Refusal noWay(RubOutRequest request) {
-    Datum last = request.sheen().lastPaper();
+    SourcedRange last = request.sheen().lastPaper();
     return new Refusal(
         "shelf",
-        Note.of("The last paper for this sheen can't be reached from the shelf in small steps."),
-        Note.of(
+        Message.of("The last paper for this sheen can't be reached from the shelf in small steps."),
+        Message.of(
             "Have papers from P320 or P400 up to P{0} to P{1} with no large gap between.",
             Quantity.of(last.low(), Unit.COUNT), Quantity.of(last.high(), Unit.COUNT)));
   }
@@ -132,15 +132,15 @@ public final class RubOut {
   private static Refusal tooThin(RubOutRequest request, RubOutSchedule schedule) {
     return new Refusal(
         "filmMicron",
-        Note.of(
+        Message.of(
             "Rubbing out takes about {0} of a film of {1}: it would cut through at edges.",
             Quantity.of(schedule.removedMicron(), Unit.MICRON),
             Quantity.of(request.filmMicron(), Unit.MICRON)),
-        Note.of("Add a coat or two and let the film cure, or choose a duller sheen."));
+        Message.of("Add a coat or two and let the film cure, or choose a duller sheen."));
   }
 
-  private static List<Line> working(RubOutRequest request, RubOutSchedule schedule) {
-    List<Line> lines = new ArrayList<>();
+  private static List<WorkingLine> working(RubOutRequest request, RubOutSchedule schedule) {
+    List<WorkingLine> lines = new ArrayList<>();
     lines.add(start(request).line());
     for (SandingPass pass : schedule.papers()) {
       lines.add(SandingWorking.pass(pass, request.areaSquareMetre(), List.of(FILM_HARDNESS)));
@@ -148,14 +148,14 @@ public final class RubOut {
     for (RubKind kind : schedule.rubbing()) {
       double pace = kind.secondsPerSquareMetre();
       lines.add(
-          new Line(
+          new WorkingLine(
               Figure.computed(kind.words(), request.areaSquareMetre() * pace, Unit.SECOND),
               "seconds = area x pace",
               List.of(Figure.of("pace", pace, Unit.SECOND_PER_SQUARE_METRE, RULE)),
               RULE));
     }
     lines.add(
-        new Line(
+        new WorkingLine(
             Figure.computed("film left", schedule.leftMicron(), Unit.MICRON),
             "film left = film - sum of what each step takes",
             List.of(
@@ -207,6 +207,6 @@ public final class RubOut {
 
   private static void add(
       List<Caution> cautions, Severity severity, String code, String what, String measure) {
-    cautions.add(new Caution(code, severity, Note.of(what), Note.of(measure)));
+    cautions.add(new Caution(code, severity, Message.of(what), Message.of(measure)));
   }
 }

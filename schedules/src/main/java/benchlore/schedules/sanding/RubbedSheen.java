@@ -1,8 +1,8 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /** A sheen to rub a cured film to, with the range of its last paper and the rubbing after it. */
@@ -29,9 +29,9 @@ public enum RubbedSheen {
   }
 
   /** P grades that will do as the last paper. From memory: general finishing practice. */
-  public Datum lastPaper() {
+  public SourcedRange lastPaper() {
     Provenance from = Provenance.fromMemory("rub-out chains of general finishing practice");
-    return Datum.range(coarsestP, finestP, Unit.COUNT, from);
+    return SourcedRange.range(coarsestP, finestP, Unit.COUNT, from);
   }
 
   /** The rubbing after the last paper, in order. */

@@ -32,7 +32,7 @@ public final class Sanding {
       throw new NullPointerException("request");
     }
     Checks checks = SandingChecks.of(request);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     StartDepth start = request.start().depth();
@@ -40,7 +40,7 @@ public final class Sanding {
     if (passes.isEmpty()) {
       return Answer.refuse(List.of(noWay(request, start)));
     }
-    SandingSchedule schedule = SchedulePlan.of(request, start, passes.get());
+    SandingSchedule schedule = SandingPlan.of(request, start, passes.get());
     return Answer.of(
         schedule,
         SandingWorking.of(request, start, schedule),
@@ -51,16 +51,17 @@ public final class Sanding {
   static Optional<List<SandingPass>> facePasses(
       SandingRequest request, SandingShop shop, StartDepth start) {
     boolean overFilm = start.filmMicron() > 0;
-    Stock stock = Stock.wood(request.wood(), request.area().totalSquareMetre(), overFilm);
-    return GradePath.cheapest(stock, shop, start, target(request, start));
+    SandedStock stock =
+        SandedStock.wood(request.wood(), request.area().totalSquareMetre(), overFilm);
+    return GritPath.cheapest(stock, shop, start, target(request, start));
   }
 
   /** Grades that will do as the last: the finish's, or the between-coat grade for a scuff. */
-  static GradeTarget target(SandingRequest request, StartDepth start) {
+  static GritTarget target(SandingRequest request, StartDepth start) {
     SurfaceWanted wanted = request.wanted();
     return start.light()
-        ? GradeTarget.of(wanted.betweenCoatGrade().orElse(wanted.finalGrade()))
-        : GradeTarget.of(wanted.finalGrade(), request.wood());
+        ? GritTarget.of(wanted.betweenCoatGrade().orElse(wanted.finalGrade()))
+        : GritTarget.of(wanted.finalGrade(), request.wood());
   }
 
   /** Hands-on seconds of passes. */

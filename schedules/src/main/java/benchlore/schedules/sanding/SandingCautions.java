@@ -2,9 +2,9 @@ package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,10 +36,10 @@ final class SandingCautions {
         new Caution(
             "wood-dust",
             Severity.HEALTH,
-            Note.of(
+            Message.of(
                 "This makes {0} of dust. Fine wood dust harms the lungs, and some woods sensitise.",
                 Quantity.of(schedule.totals().dustKilogram(), Unit.KILOGRAM)),
-            Note.of(
+            Message.of(
                 "Sand with extraction and a close-fitting particle respirator; vacuum, don't"
                     + " sweep or blow.")));
     if (start.filmMicron() > 0 || schedule.extras().betweenCoats().isPresent()) {
@@ -53,18 +53,18 @@ final class SandingCautions {
   }
 
   private void surface(SandingRequest request, StartDepth start) {
-    if (start.depthMicron() > SandingRules.PLANE_ABOVE.low()) {
+    if (start.depthMicron() > SandingFigures.PLANE_ABOVE.low()) {
       cautions.add(
           new Caution(
               "too-deep-to-sand",
               Severity.WORK,
-              Note.of(
+              Message.of(
                   "Marks {0} deep take long to sand and the face won't stay flat.",
                   Quantity.of(start.depthMicron(), Unit.MICRON)),
-              Note.of("Plane, scrape or strip first, then plan again from that surface.")));
+              Message.of("Plane, scrape or strip first, then plan again from that surface.")));
     }
     if (request.start() instanceof StartSurface.Planed planed
-        && planed.knifePitchMetre() > SandingRules.KNIFE_PITCH.high()) {
+        && planed.knifePitchMetre() > SandingFigures.KNIFE_PITCH.high()) {
       knifeMarks();
     }
     if (Sanding.target(request, start).isPassedBy(start.grainMicron())) {
@@ -90,10 +90,10 @@ final class SandingCautions {
         new Caution(
             "coarse-knife-marks",
             Severity.WORK,
-            Note.of(
+            Message.of(
                 "Knife marks further apart than {0} tear grain deeper than they look.",
-                Quantity.of(SandingRules.KNIFE_PITCH.high(), Unit.METRE)),
-            Note.of("Feed slower or take a last light cut, and look for torn grain.")));
+                Quantity.of(SandingFigures.KNIFE_PITCH.high(), Unit.METRE)),
+            Message.of("Feed slower or take a last light cut, and look for torn grain.")));
   }
 
   private void passes(SandingRequest request, SandingSchedule schedule) {
@@ -137,7 +137,8 @@ final class SandingCautions {
       }
     }
     double area = request.area().totalSquareMetre();
-    return first.seconds() - SandingRules.GRADE_CHANGE.low() > area * SandingRules.LONG_PASS.low();
+    return first.seconds() - SandingFigures.GRADE_CHANGE.low()
+        > area * SandingFigures.LONG_PASS.low();
   }
 
   private void extras(SandingRequest request, SandingSchedule schedule) {
@@ -188,6 +189,6 @@ final class SandingCautions {
   }
 
   private void add(String code, Severity severity, String what, String measure) {
-    cautions.add(new Caution(code, severity, Note.of(what), Note.of(measure)));
+    cautions.add(new Caution(code, severity, Message.of(what), Message.of(measure)));
   }
 }

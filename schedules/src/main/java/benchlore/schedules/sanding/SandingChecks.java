@@ -1,8 +1,8 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /** Tells everything that is wrong with a request at once. */
 final class SandingChecks {
@@ -71,7 +71,7 @@ final class SandingChecks {
     checks.within("coats", wanted.coats(), 0, 50, Unit.COUNT);
   }
 
-  private static void grades(Checks checks, String input, Datum grades) {
+  private static void grades(Checks checks, String input, SourcedRange grades) {
     checks.within(input, grades.low(), 12, 2500, Unit.COUNT);
     checks.within(input, grades.high(), 12, 2500, Unit.COUNT);
   }

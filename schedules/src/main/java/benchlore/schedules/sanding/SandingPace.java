@@ -2,9 +2,9 @@ package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /**
@@ -40,16 +40,17 @@ public record SandingPace(
         "tool",
         "This tool isn't used with so fine a grade.",
         "Take a random-orbit sander or a block for it.");
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
-    Stock stock = Stock.wood(wood, 1, false);
-    Cutting cutting = Cutting.of(grit, stock, List.of(tool)).get(0);
+    SandedStock stock = SandedStock.wood(wood, 1, false);
+    AbrasiveCut cutting = AbrasiveCut.of(grit, stock, List.of(tool)).get(0);
     double seconds = Math.max(cutting.coverSeconds(), depthMicron * cutting.secondsPerMicron());
     double discs = seconds / cutting.lifeSeconds();
     SandingPace pace = new SandingPace(seconds, discs, stock.scratchMicron(grit));
     Figure hardness = Figure.input("side hardness", wood.hardnessNewton(), Unit.NEWTON);
-    Line whole = SandingWorking.pass(cutting.pass(depthMicron, depthMicron), 1, List.of(hardness));
+    WorkingLine whole =
+        SandingWorking.pass(cutting.pass(depthMicron, depthMicron), 1, List.of(hardness));
     return Answer.of(pace, List.of(whole), List.of());
   }
 }

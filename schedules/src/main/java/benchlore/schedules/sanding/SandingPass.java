@@ -1,8 +1,8 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Note;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * One grade, once over.
@@ -25,8 +25,8 @@ public record SandingPass(
     double removedMicron) {
 
   /** Why this pass is there and when it is done, for the shop. */
-  public Note why() {
-    return Note.of(
+  public Message why() {
+    return Message.of(
         grit.label()
             + " with "
             + tool.words()

@@ -1,8 +1,8 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * What drives the abrasive. One row a tool. But for the pace of the random-orbit sander every
@@ -40,7 +40,7 @@ public enum SandingTool {
    * @param cover fastest even covering pass, m2 a second: pad width x pace
    * @param discLife working seconds of a disc, sheet or belt in clean wood
    */
-  record Row(double removal, double cover, Datum discLife) {}
+  record Row(double removal, double cover, SourcedRange discLife) {}
 
   /** The tool in a sentence: "a block". */
   public String words() {
@@ -49,13 +49,13 @@ public enum SandingTool {
 
   Row row() {
     Provenance from = Provenance.fromMemory("no published disc life found");
-    return new Row(removal, cover, Datum.of(discSeconds, Unit.SECOND, from));
+    return new Row(removal, cover, SourcedRange.of(discSeconds, Unit.SECOND, from));
   }
 
   /** Where the pace of a covering pass comes from. */
   Provenance coverFrom() {
     return this == RANDOM_ORBIT
-        ? SandingRules.PACE
+        ? SandingFigures.PACE
         : Provenance.fromMemory("pad width times an even pace");
   }
 

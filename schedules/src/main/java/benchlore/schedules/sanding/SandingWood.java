@@ -1,6 +1,6 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.trade.Pores;
+import benchlore.schedules.material.Pores;
 
 /**
  * The wood, as far as sanding asks.
@@ -28,6 +28,6 @@ public record SandingWood(
 
   /** True for wood soft enough to show every scratch. */
   boolean soft() {
-    return pores == Pores.NONPOROUS || hardnessNewton < SandingRules.SOFT_BELOW.low();
+    return pores == Pores.NONPOROUS || hardnessNewton < SandingFigures.SOFT_BELOW.low();
   }
 }

@@ -1,10 +1,10 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,8 +22,8 @@ final class SandingWorking {
 
   private SandingWorking() {}
 
-  static List<Line> of(SandingRequest request, StartDepth start, SandingSchedule schedule) {
-    List<Line> lines = new ArrayList<>();
+  static List<WorkingLine> of(SandingRequest request, StartDepth start, SandingSchedule schedule) {
+    List<WorkingLine> lines = new ArrayList<>();
     lines.add(start.line());
     lines.add(finalGrade(request, start));
     lines.add(jump(request, start, schedule));
@@ -36,12 +36,12 @@ final class SandingWorking {
     return lines;
   }
 
-  private static Line finalGrade(SandingRequest request, StartDepth start) {
-    GradeTarget target = Sanding.target(request, start);
+  private static WorkingLine finalGrade(SandingRequest request, StartDepth start) {
+    GritTarget target = Sanding.target(request, start);
     SurfaceWanted wanted = request.wanted();
-    Datum grades =
+    SourcedRange grades =
         start.light() ? wanted.betweenCoatGrade().orElse(wanted.finalGrade()) : wanted.finalGrade();
-    return new Line(
+    return new WorkingLine(
         Figure.computed("coarsest last grain accepted", target.coarsestMicron(), Unit.MICRON),
         "grain size of the coarsest P grade the finish takes; by ratio the middle of its range for"
             + " figured or soft wood",
@@ -51,7 +51,8 @@ final class SandingWorking {
         FINAL_RULE);
   }
 
-  private static Line jump(SandingRequest request, StartDepth start, SandingSchedule schedule) {
+  private static WorkingLine jump(
+      SandingRequest request, StartDepth start, SandingSchedule schedule) {
     double before = start.grainMicron();
     double largest = 1;
     for (SandingPass pass : schedule.passes()) {
@@ -61,21 +62,21 @@ final class SandingWorking {
       }
       before = grain;
     }
-    return new Line(
+    return new WorkingLine(
         Figure.computed("largest jump in the path", largest, Unit.RATIO),
         "grain before / grain after, at most the limit; of all such paths the one with the least"
             + " hands-on time",
         List.of(Figure.input("jump limit", request.shop().jumpLimitRatio(), Unit.RATIO)),
-        SandingRules.JUMP);
+        SandingFigures.JUMP);
   }
 
-  static Line pass(SandingPass pass, SandingRequest request) {
+  static WorkingLine pass(SandingPass pass, SandingRequest request) {
     List<Figure> inputs = new ArrayList<>();
     inputs.add(Figure.input("side hardness", request.wood().hardnessNewton(), Unit.NEWTON));
     return pass(pass, request.area().totalSquareMetre(), inputs);
   }
 
-  static Line pass(SandingPass pass, double area, List<Figure> more) {
+  static WorkingLine pass(SandingPass pass, double area, List<Figure> more) {
     List<Figure> inputs = new ArrayList<>(more);
     SandingTool.Row row = pass.tool().row();
     Grit grit = pass.grit();
@@ -91,10 +92,10 @@ final class SandingWorking {
             Unit.SECOND_PER_SQUARE_METRE,
             pass.tool().coverFrom()));
     inputs.add(Figure.of("disc life", row.discLife().low(), Unit.SECOND, row.discLife().from()));
-    inputs.add(figure("exponent of grain", SandingRules.GRAIN_POWER));
-    inputs.add(figure("exponent of hardness", SandingRules.HARDNESS_POWER));
-    inputs.add(figure("cleaning and looking", SandingRules.GRADE_CHANGE));
-    return new Line(
+    inputs.add(figure("exponent of grain", SandingFigures.GRAIN_POWER));
+    inputs.add(figure("exponent of hardness", SandingFigures.HARDNESS_POWER));
+    inputs.add(figure("cleaning and looking", SandingFigures.GRADE_CHANGE));
+    return new WorkingLine(
         Figure.computed(grit.label() + " with " + pass.tool().words(), pass.seconds(), Unit.SECOND),
         "seconds = area x max(covering pass, depth / rate) + cleaning + disc changes;"
             + " rate = P80 rate x (grain / 201)^1.3 x (4400 / hardness)^0.5; film counts double",
@@ -102,20 +103,26 @@ final class SandingWorking {
         RATE_RULE);
   }
 
-  private static void extras(List<Line> lines, SandingRequest request, SandingExtras extras) {
+  private static void extras(
+      List<WorkingLine> lines, SandingRequest request, SandingExtras extras) {
     double area = request.area().totalSquareMetre();
     if (extras.endGrain().isPresent()) {
-      List<Figure> more = List.of(figure("end grain factor", SandingRules.END_GRAIN_FACTOR));
+      List<Figure> more = List.of(figure("end grain factor", SandingFigures.END_GRAIN_FACTOR));
       lines.add(pass(extras.endGrain().get(), request.area().endGrainSquareMetre(), more));
     }
     if (extras.grainRaising().isPresent()) {
       GrainRaising raising = extras.grainRaising().get();
       lines.add(
-          light("raising the grain", raising.knockOff(), area, figure("wetting", ExtrasPlan.WET)));
+          light(
+              "raising the grain",
+              raising.knockOff(),
+              area,
+              figure("wetting", SandingExtrasPlan.WET)));
     }
     if (extras.poreFilling().isPresent()) {
       PoreFilling filling = extras.poreFilling().get();
-      lines.add(light("filling pores", filling.level(), area, figure("packing", ExtrasPlan.PACK)));
+      lines.add(
+          light("filling pores", filling.level(), area, figure("packing", SandingExtrasPlan.PACK)));
     }
     if (extras.betweenCoats().isPresent()) {
       BetweenCoats between = extras.betweenCoats().get();
@@ -124,15 +131,15 @@ final class SandingWorking {
     }
   }
 
-  private static Line light(String name, SandingPass pass, double area, Figure more) {
-    return new Line(
+  private static WorkingLine light(String name, SandingPass pass, double area, Figure more) {
+    return new WorkingLine(
         Figure.computed(
             name + ", light pass with " + pass.grit().label(), pass.seconds(), Unit.SECOND),
         "seconds = light share x area x covering pass + cleaning + disc changes",
         List.of(
             more,
             Figure.input("area", area, Unit.SQUARE_METRE),
-            figure("light share", SandingRules.LIGHT_SHARE),
+            figure("light share", SandingFigures.LIGHT_SHARE),
             Figure.of(
                 "covering pass",
                 1 / pass.tool().row().cover(),
@@ -141,31 +148,31 @@ final class SandingWorking {
         RATE_RULE);
   }
 
-  private static Line removed(SandingSchedule schedule) {
+  private static WorkingLine removed(SandingSchedule schedule) {
     List<Figure> inputs = new ArrayList<>();
     for (SandingPass pass : schedule.passes()) {
       inputs.add(Figure.computed(pass.grit().label(), pass.removedMicron(), Unit.MICRON));
     }
-    return new Line(
+    return new WorkingLine(
         Figure.computed("off the face", schedule.totals().removedMicron(), Unit.MICRON),
         "sum over passes of max(depth, what one covering pass takes)",
         inputs,
         SUM);
   }
 
-  private static Line dust(SandingRequest request, SandingSchedule schedule) {
+  private static WorkingLine dust(SandingRequest request, SandingSchedule schedule) {
     double density = request.wood().densityKilogramPerCubicMetre();
-    return new Line(
+    return new WorkingLine(
         Figure.computed("dust made", schedule.totals().dustKilogram(), Unit.KILOGRAM),
         "dust = area x depth removed x density, wood and film apart, extras included",
         List.of(
             Figure.input("area", request.area().totalSquareMetre(), Unit.SQUARE_METRE),
             Figure.input("density", density, Unit.KILOGRAM_PER_CUBIC_METRE),
-            figure("film density", SandingRules.FILM_DENSITY)),
+            figure("film density", SandingFigures.FILM_DENSITY)),
         SUM);
   }
 
-  private static Figure figure(String name, Datum datum) {
+  private static Figure figure(String name, SourcedRange datum) {
     return Figure.of(name, datum.low(), datum.unit(), datum.from());
   }
 }

@@ -1,8 +1,8 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * What sawed a face, with the depth of the marks it leaves. From memory; measure where it counts.
@@ -24,8 +24,8 @@ public enum SawnBy {
   }
 
   /** Depth of the marks, micrometres; the plan takes the deep end. */
-  public Datum depth() {
+  public SourcedRange depth() {
     Provenance from = Provenance.fromMemory("depth of saw marks");
-    return Datum.range(lowMicron, highMicron, Unit.MICRON, from);
+    return SourcedRange.range(lowMicron, highMicron, Unit.MICRON, from);
   }
 }

@@ -2,10 +2,10 @@ package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,13 +34,13 @@ public final class ShelfGap {
       throw new NullPointerException("request");
     }
     Checks checks = SandingChecks.of(request);
-    if (!checks.fine()) {
+    if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
     StartDepth start = request.start().depth();
     OptionalDouble now = seconds(Sanding.facePasses(request, request.shop(), start));
     List<ShelfAdvice.Offer> offers = new ArrayList<>();
-    List<Line> working = new ArrayList<>();
+    List<WorkingLine> working = new ArrayList<>();
     for (Grit grit : GritTable.FEPA_P) {
       SandingShop more = request.shop().withGrit(grit);
       OptionalDouble then = seconds(Sanding.facePasses(request, more, start));
@@ -78,8 +78,8 @@ public final class ShelfGap {
         : OptionalDouble.of(Sanding.seconds(passes.get()));
   }
 
-  private static Line line(Grit grit, double seconds) {
-    return new Line(
+  private static WorkingLine line(Grit grit, double seconds) {
+    return new WorkingLine(
         Figure.computed("face passes with " + grit.label(), seconds, Unit.SECOND),
         "cheapest path over the shelf and " + grit.label(),
         List.of(Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from())),

@@ -1,6 +1,6 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.WorkingLine;
 
 /**
  * What must come off before the surface is sound.
@@ -12,16 +12,16 @@ import benchlore.schedules.answer.Line;
  * @param line the working
  */
 public record StartDepth(
-    double depthMicron, double filmMicron, double grainMicron, boolean light, Line line) {
+    double depthMicron, double filmMicron, double grainMicron, boolean light, WorkingLine line) {
 
   /** A cut surface. */
-  static StartDepth cut(double depthMicron, Line line) {
+  static StartDepth cut(double depthMicron, WorkingLine line) {
     return new StartDepth(depthMicron, 0, Double.POSITIVE_INFINITY, false, line);
   }
 
   /** Depth of sound wood that takes as long to sand. */
   double workMicron() {
-    double extra = SandingRules.FILM_AS_WOOD.low() - 1;
+    double extra = SandingFigures.FILM_AS_WOOD.low() - 1;
     return light ? depthMicron : filmMicron * extra + depthMicron;
   }
 }

@@ -1,11 +1,11 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Figure;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /** How deep each kind of start surface must be sanded, with its working. */
@@ -13,17 +13,18 @@ final class StartDepths {
   private static final double MICRON_PER_METRE = 1e6;
 
   /** Fibres bruised or torn below the ridges, which must go too. */
-  private static final Datum BELOW_PLANED =
-      Datum.range(40, 80, Unit.MICRON, Provenance.fromMemory("bruised and lifted fibres"));
+  private static final SourcedRange BELOW_PLANED =
+      SourcedRange.range(40, 80, Unit.MICRON, Provenance.fromMemory("bruised and lifted fibres"));
 
-  private static final Datum BELOW_BALL =
-      Datum.range(10, 30, Unit.MICRON, Provenance.fromMemory("fuzz and bruised fibres"));
+  private static final SourcedRange BELOW_BALL =
+      SourcedRange.range(10, 30, Unit.MICRON, Provenance.fromMemory("fuzz and bruised fibres"));
 
-  private static final Datum BELOW_STRAIGHT =
-      Datum.range(30, 80, Unit.MICRON, Provenance.fromMemory("steps between depths, chatter"));
+  private static final SourcedRange BELOW_STRAIGHT =
+      SourcedRange.range(
+          30, 80, Unit.MICRON, Provenance.fromMemory("steps between depths, chatter"));
 
-  private static final Datum BELOW_FILM =
-      Datum.range(10, 30, Unit.MICRON, Provenance.fromMemory("finish that soaked in"));
+  private static final SourcedRange BELOW_FILM =
+      SourcedRange.range(10, 30, Unit.MICRON, Provenance.fromMemory("finish that soaked in"));
 
   private static final Provenance ADDED =
       Provenance.commonPractice("sand to the bottom of the deepest mark");
@@ -49,7 +50,7 @@ final class StartDepths {
   }
 
   static StartDepth sawn(SawnBy by) {
-    Datum depth = by.depth();
+    SourcedRange depth = by.depth();
     Figure marks =
         Figure.of("depth of saw marks, deep end", depth.high(), Unit.MICRON, depth.from());
     return StartDepth.cut(depth.high(), line(depth.high(), "depth = saw marks", List.of(marks)));
@@ -76,32 +77,33 @@ final class StartDepths {
     Figure film = Figure.input("old film", filmMicron, Unit.MICRON);
     if (fate == StartSurface.OldFilm.Fate.SCUFF) {
       // A film thinner than a scuff is scuffed through: then it is all that comes off.
-      double scuff = Math.min(SandingRules.SCUFF_MICRON.low(), filmMicron);
-      Line line = line(scuff, "depth = scuff, at most the film", List.of(film, scuffFigure()));
+      double scuff = Math.min(SandingFigures.SCUFF_MICRON.low(), filmMicron);
+      WorkingLine line =
+          line(scuff, "depth = scuff, at most the film", List.of(film, scuffFigure()));
       return new StartDepth(scuff, scuff, Double.POSITIVE_INFINITY, true, line);
     }
     double depth = filmMicron + BELOW_FILM.high();
     Figure below = figure("soaked in, deep end", BELOW_FILM);
-    Line line = line(depth, "depth = film + soaked in", List.of(film, below));
+    WorkingLine line = line(depth, "depth = film + soaked in", List.of(film, below));
     return new StartDepth(depth, filmMicron, Double.POSITIVE_INFINITY, false, line);
   }
 
   static StartDepth sandedTo(Grit grit) {
-    double depth = SandingRules.SCRATCH_SHARE.low() * grit.micron();
+    double depth = SandingFigures.SCRATCH_SHARE.low() * grit.micron();
     Figure grain = Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from());
-    Line line =
+    WorkingLine line =
         line(
             depth,
             "depth = scratch share x grain",
-            List.of(figure("scratch share", SandingRules.SCRATCH_SHARE), grain));
+            List.of(figure("scratch share", SandingFigures.SCRATCH_SHARE), grain));
     return new StartDepth(depth, 0, grit.micron(), false, line);
   }
 
-  private static StartDepth arc(String pitchName, double pitch, double radius, Datum below) {
+  private static StartDepth arc(String pitchName, double pitch, double radius, SourcedRange below) {
     double ridge = ArcMarks.heightMetre(radius, pitch) * MICRON_PER_METRE;
     double depth = ridge + below.high();
-    Line line =
-        new Line(
+    WorkingLine line =
+        new WorkingLine(
             Figure.computed("depth to remove", depth, Unit.MICRON),
             "depth = r - sqrt(r^2 - (s/2)^2) + fibres below",
             List.of(
@@ -114,14 +116,15 @@ final class StartDepths {
   }
 
   private static Figure scuffFigure() {
-    return figure("scuff", SandingRules.SCUFF_MICRON);
+    return figure("scuff", SandingFigures.SCUFF_MICRON);
   }
 
-  private static Figure figure(String name, Datum datum) {
+  private static Figure figure(String name, SourcedRange datum) {
     return Figure.of(name, datum.high(), datum.unit(), datum.from());
   }
 
-  private static Line line(double depth, String formula, List<Figure> inputs) {
-    return new Line(Figure.computed("depth to remove", depth, Unit.MICRON), formula, inputs, ADDED);
+  private static WorkingLine line(double depth, String formula, List<Figure> inputs) {
+    return new WorkingLine(
+        Figure.computed("depth to remove", depth, Unit.MICRON), formula, inputs, ADDED);
   }
 }

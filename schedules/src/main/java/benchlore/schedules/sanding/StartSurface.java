@@ -1,7 +1,7 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.quantity.Unit;
 
 /**
  * The surface as it is now. Each variant knows how deep its marks go; {@link

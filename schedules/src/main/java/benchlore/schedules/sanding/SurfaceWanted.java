@@ -1,6 +1,6 @@
 package benchlore.schedules.sanding;
 
-import benchlore.schedules.answer.Datum;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.Optional;
 
 /**
@@ -13,8 +13,8 @@ import java.util.Optional;
  * @param poresFilled true if the film shall be flat: gloss, or any filled surface
  */
 public record SurfaceWanted(
-    Datum finalGrade,
-    Optional<Datum> betweenCoatGrade,
+    SourcedRange finalGrade,
+    Optional<SourcedRange> betweenCoatGrade,
     int coats,
     boolean raisesGrain,
     boolean poresFilled) {

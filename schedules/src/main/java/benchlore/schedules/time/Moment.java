@@ -1,6 +1,6 @@
 package benchlore.schedules.time;
 
-import benchlore.schedules.numeric.Numeric;
+import benchlore.schedules.quantity.Numeric;
 
 /**
  * A moment on the shop's wall clock, to the second: no zone, no summer time, no leap seconds; a

@@ -1,9 +1,9 @@
 /**
- * Wall-clock time: dates, moments and intervals, the hours someone is in the shop, and what is
- * booked in them.
+ * Wall-clock time without zones: dates, moments, intervals, the hours someone is in the shop and
+ * what is booked of them.
  *
  * <p>Enter at {@link benchlore.schedules.time.Moment} and {@link
- * benchlore.schedules.time.ShopWeek}. Depends on {@code numeric} alone, not on the JDK's time
- * classes; immutable but for {@link benchlore.schedules.time.Bookings}.
+ * benchlore.schedules.time.ShopWeek}. May depend on {@code quantity}. All types are immutable
+ * values, safe to share between threads.
  */
 package benchlore.schedules.time;

@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
@@ -21,7 +22,7 @@ class AirPropertyTest {
 
   @Provide
   Arbitrary<Release> release() {
-    Arbitrary<SolventData> solvent =
+    Arbitrary<Solvent> solvent =
         Arbitraries.of("toluene", "ethanol", "acetone", "turpentine", "n-butyl acetate")
             .map(Solvents::of);
     return Combinators.combine(
@@ -52,7 +53,7 @@ class AirPropertyTest {
   }
 
   private static AirSchedule schedule(RoomAir room, List<Release> releases) {
-    return ScheduleBuild.of(new AirRequest(room, releases, List.of(), false, false));
+    return AirPlan.of(new AirRequest(room, releases, List.of(), false, false));
   }
 
   private static double peak(AirSchedule schedule) {
@@ -124,7 +125,7 @@ class AirPropertyTest {
     double peak = peak(schedule(room, releases));
     Exposure exposure = Exposure.of(room, releases);
     for (double second = 0; second < 20 * 86_400.0; second = second + 7_200) {
-      assertTrue(exposure.at(Scale.HEALTH, second) <= peak * (1 + 1e-7) + 1e-12);
+      assertTrue(exposure.at(LimitScale.HEALTH, second) <= peak * (1 + 1e-7) + 1e-12);
     }
   }
 
@@ -143,7 +144,7 @@ class AirPropertyTest {
     Exposure exposure = Exposure.of(room, List.of(release));
     double highest = 0;
     for (double second = 0; second < 3 * 86_400.0; second = second + 10) {
-      highest = Math.max(highest, exposure.at(Scale.HEALTH, second));
+      highest = Math.max(highest, exposure.at(LimitScale.HEALTH, second));
     }
     assertTrue(schedule.peaks().index().orElseThrow().second() > 8.25 * 3600);
     assertEquals(highest, peak(schedule), 1e-7 * highest);
@@ -181,7 +182,7 @@ class AirPropertyTest {
         double from = reEntry.coatStartSecond() + reEntry.healthSecond().getAsDouble();
         double next = i + 1 < all.size() ? all.get(i + 1).coatStartSecond() : from + 200_000;
         double moment = from + share * Math.max(0, next - from);
-        assertTrue(exposure.at(Scale.HEALTH, moment) <= 1 + 1e-6);
+        assertTrue(exposure.at(LimitScale.HEALTH, moment) <= 1 + 1e-6);
       }
     }
   }

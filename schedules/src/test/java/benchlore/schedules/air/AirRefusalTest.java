@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

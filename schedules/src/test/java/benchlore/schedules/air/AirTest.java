@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,8 +17,7 @@ import org.junit.jupiter.api.Test;
 class AirTest {
   private static final RoomAir GARAGE = RoomAir.ofAirChanges(90, 6, 3, 18);
 
-  private static Release coat(
-      double start, SolventData solvent, double kg, ApplicationMethod method) {
+  private static Release coat(double start, Solvent solvent, double kg, ApplicationMethod method) {
     return new Release(start, kg, List.of(new Release.Share(solvent, 1)), method, Optional.empty());
   }
 
@@ -40,7 +40,7 @@ class AirTest {
 
   @Test
   void oilVarnishOverTwoDays() {
-    SolventData spirits = Solvents.of("Stoddard solvent (mineral spirits)");
+    Solvent spirits = Solvents.of("Stoddard solvent (mineral spirits)");
     AirRequest request =
         new AirRequest(
             GARAGE,
@@ -64,9 +64,9 @@ class AirTest {
   @Test
   void everyLineOfWorkingIsTraced() {
     AirRequest request = request(coat(0, Solvents.of("ethanol"), 0.05, ApplicationMethod.WIPE));
-    List<Line> working = given(request).working();
+    List<WorkingLine> working = given(request).working();
     assertTrue(working.size() >= 10);
-    for (Line line : working) {
+    for (WorkingLine line : working) {
       assertFalse(line.formula().isEmpty());
     }
   }
@@ -83,7 +83,7 @@ class AirTest {
 
   @Test
   void fireGovernsWhereTheHealthLimitIsHigh() {
-    SolventData mild = Solvents.invented("mild", 100, 5000, 1.0);
+    Solvent mild = Solvents.invented("mild", 100, 5000, 1.0);
     AirRequest request = request(coat(0, mild, 0.05, ApplicationMethod.BRUSH));
     assertEquals(FlowNeeded.Governs.FIRE, given(request).value().flow().governs());
   }
@@ -158,7 +158,7 @@ class AirTest {
 
   @Test
   void coatTooSoonHasNoReEntry() {
-    SolventData toluene = Solvents.of("toluene");
+    Solvent toluene = Solvents.of("toluene");
     AirRequest request =
         request(
             coat(0, toluene, 0.2, ApplicationMethod.BRUSH),

@@ -6,9 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Note;
+import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,14 +50,14 @@ class AirWordsTest {
   }
 
   private static Release coat(
-      double start, double kilogram, SolventData solvent, ApplicationMethod method) {
+      double start, double kilogram, Solvent solvent, ApplicationMethod method) {
     List<Release.Share> shares = List.of(new Release.Share(solvent, 1));
     return new Release(start, kilogram, shares, method, Optional.empty());
   }
 
   @Property(tries = TRIES)
   void nobodyIsToldToComeBackAtOnceOrDuringTheWork(@ForAll("request") AirRequest request) {
-    AirSchedule air = ScheduleBuild.of(request);
+    AirSchedule air = AirPlan.of(request);
     for (AirSchedule.ReEntry back : air.reEntries()) {
       boolean told = back.verdict() == AirSchedule.Verdict.AFTER;
       assertEquals(told, back.second().isPresent());
@@ -74,7 +75,7 @@ class AirWordsTest {
 
   @Property(tries = TRIES)
   void everyMaskSpokenOfIsOneOfAKind(@ForAll("request") AirRequest request) {
-    for (Note note : notes(Air.plan(request))) {
+    for (Message note : notes(Air.plan(request))) {
       String text = note.pattern();
       assertFalse(text.contains("respirator named") || text.contains("the respirator"), text);
       assertFalse(text.contains("the mask ") && text.contains("wear the"), text);
@@ -112,11 +113,11 @@ class AirWordsTest {
   }
 
   private static AirSchedule.Verdict verdict(AirRequest request) {
-    return ScheduleBuild.of(request).reEntries().get(0).verdict();
+    return AirPlan.of(request).reEntries().get(0).verdict();
   }
 
-  private static List<Note> notes(Answer<AirSchedule> answer) {
-    List<Note> notes = new ArrayList<>();
+  private static List<Message> notes(Answer<AirSchedule> answer) {
+    List<Message> notes = new ArrayList<>();
     if (answer instanceof Answer.Refused<AirSchedule> refused) {
       for (Refusal reason : refused.reasons()) {
         notes.add(reason.problem());

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.trade.SprayGun;
+import benchlore.schedules.material.SprayGun;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

@@ -2,7 +2,8 @@ package benchlore.schedules.air;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
@@ -108,11 +109,13 @@ class MixedRoomTest {
             .optimize(
                 new MaxEval(1000),
                 GoalType.MAXIMIZE,
-                new UnivariateObjectiveFunction(t -> exposure.at(Scale.PPM, t)),
+                new UnivariateObjectiveFunction(t -> exposure.at(LimitScale.PPM, t)),
                 new SearchInterval(start + f, until));
-    double best = Math.max(found.getValue(), exposure.at(Scale.PPM, start + f));
+    double best = Math.max(found.getValue(), exposure.at(LimitScale.PPM, start + f));
     assertEquals(
-        best, PeakSearch.highest(Samples.of(exposure, until), Scale.PPM).value(), 1e-6 * best);
+        best,
+        PeakSearch.highest(ConcentrationSamples.of(exposure, until), LimitScale.PPM).value(),
+        1e-6 * best);
   }
 
   @ParameterizedTest
@@ -121,22 +124,24 @@ class MixedRoomTest {
       double volume, double changes, double start, double mass, double q, double f, double tau) {
     Exposure exposure = exposure(volume, changes, start, mass, new ReleaseCurve(q, f, tau));
     double until = start + f + 200_000;
-    AirSchedule.Peak peak = PeakSearch.highest(Samples.of(exposure, until), Scale.PPM);
+    AirSchedule.Peak peak =
+        PeakSearch.highest(ConcentrationSamples.of(exposure, until), LimitScale.PPM);
     double threshold = 0.3 * peak.value();
     double root =
         new BrentSolver(1e-6)
             .solve(
                 10_000,
-                t -> exposure.at(Scale.PPM, t) - threshold,
+                t -> exposure.at(LimitScale.PPM, t) - threshold,
                 Math.max(peak.second(), start + 1),
                 start + f + 2_000_000);
-    double got = ReEntrySearch.secondsAfter(exposure, Scale.PPM, threshold, start).orElseThrow();
+    double got =
+        ReEntrySearch.secondsAfter(exposure, LimitScale.PPM, threshold, start).orElseThrow();
     assertEquals(root - start, got, 1e-3);
   }
 
   private static Exposure exposure(
       double volume, double changes, double start, double mass, ReleaseCurve curve) {
-    SolventData solvent = Solvents.of("toluene");
+    Solvent solvent = Solvents.of("toluene");
     List<Release.Share> shares = List.of(new Release.Share(solvent, 1));
     Release release = new Release(start, mass, shares, ApplicationMethod.BRUSH, Optional.of(curve));
     return Exposure.of(RoomAir.ofAirChanges(volume, changes, 1, 20), List.of(release));

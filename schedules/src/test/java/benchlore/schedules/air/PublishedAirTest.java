@@ -2,7 +2,8 @@ package benchlore.schedules.air;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,7 +46,7 @@ class PublishedAirTest {
   @MethodSource("dilutionFlow")
   void dilutionFlow(Published.Row row) {
     RoomAir room = new RoomAir(100, 1, row.number("mixing_factor"), row.number("celsius"));
-    SolventData solvent =
+    Solvent solvent =
         Solvents.invented("a", row.number("molar_mass_g"), row.number("limit_ppm"), 0);
     double day = 24 * row.number("litre_per_hour") * row.number("kg_per_litre");
     FlowNeeded flow =
@@ -60,7 +61,7 @@ class PublishedAirTest {
         row.number("tolerance"));
   }
 
-  private static Release even(SolventData solvent, double kilogramADay) {
+  private static Release even(Solvent solvent, double kilogramADay) {
     List<Release.Share> shares = List.of(new Release.Share(solvent, 1));
     return new Release(0, kilogramADay, shares, ApplicationMethod.BRUSH, Optional.of(EVEN));
   }
@@ -86,8 +87,8 @@ class PublishedAirTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("explosive")
   void shareOfTheExplosiveLimit(Published.Row row) {
-    SolventData solvent = Solvents.invented("a", 100, 0, row.number("lower_limit_percent"));
-    double percentAPpm = Scale.EXPLOSIVE.perPpm(solvent).orElseThrow();
+    Solvent solvent = Solvents.invented("a", 100, 0, row.number("lower_limit_percent"));
+    double percentAPpm = LimitScale.EXPLOSIVE.perPpm(solvent).orElseThrow();
     assertEquals(
         row.number("ppm"), row.number("share_percent") / percentAPpm, row.number("tolerance"));
   }
@@ -102,8 +103,8 @@ class PublishedAirTest {
     double index = 0;
     for (String term : row.text("terms").split(" ", -1)) {
       String[] pair = term.split(":", -1);
-      SolventData solvent = Solvents.invented("a", 100, Double.parseDouble(pair[1]), 0);
-      index += Double.parseDouble(pair[0]) * Scale.HEALTH.perPpm(solvent).orElseThrow();
+      Solvent solvent = Solvents.invented("a", 100, Double.parseDouble(pair[1]), 0);
+      index += Double.parseDouble(pair[0]) * LimitScale.HEALTH.perPpm(solvent).orElseThrow();
     }
     assertEquals(row.number("index"), index, row.number("tolerance"));
   }
@@ -117,7 +118,7 @@ class PublishedAirTest {
   @MethodSource("average")
   void eightHourAverage(Published.Row row) {
     RoomAir room = new RoomAir(10, 10, 1, 20);
-    SolventData solvent = Solvents.invented("a", 100, 100, 0);
+    Solvent solvent = Solvents.invented("a", 100, 100, 0);
     double ppmOfOne = Vapour.ppm(1, 0.1, 20);
     double start = 0;
     List<Release> releases = new ArrayList<>();
@@ -131,7 +132,7 @@ class PublishedAirTest {
           new Release(start, kilogram, shares, ApplicationMethod.BRUSH, Optional.of(curve)));
       start += length;
     }
-    double got = Exposure.of(room, releases).average(Scale.PPM, 0, 28_800);
+    double got = Exposure.of(room, releases).average(LimitScale.PPM, 0, 28_800);
     assertEquals(row.number("average_ppm"), got, row.number("tolerance"));
   }
 
@@ -157,7 +158,7 @@ class PublishedAirTest {
   @MethodSource("ovenAir")
   void freshAirForALitreOfSolvent(Published.Row row) {
     RoomAir room = new RoomAir(100, 1, 1, row.number("celsius"));
-    SolventData solvent =
+    Solvent solvent =
         Solvents.invented("a", row.number("molar_mass_g"), 0, row.number("lower_limit_percent"));
     Release litreADay = even(solvent, row.number("kg_per_litre"));
     FlowNeeded flow = FlowNeeded.of(Exposure.of(room, List.of(litreADay)), room, false, true);

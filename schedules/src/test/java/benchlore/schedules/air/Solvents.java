@@ -1,8 +1,9 @@
 package benchlore.schedules.air;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.Optional;
 
 /** Solvents for tests, from the table of published figures. */
@@ -12,7 +13,7 @@ final class Solvents {
 
   private Solvents() {}
 
-  static SolventData of(String name) {
+  static Solvent of(String name) {
     Published.Row row =
         Published.rows("solvents.csv")
             .filter(r -> r.text("name").equals(name) && r.text("status").equals("seen"))
@@ -21,19 +22,19 @@ final class Solvents {
     return from(row);
   }
 
-  private static SolventData from(Published.Row row) {
+  private static Solvent from(Published.Row row) {
     String name = row.text("name");
-    Optional<Datum> niosh = range(row, "NIOSH_REL_ppm", Unit.PPM, 1);
-    Datum mass = range(row, "molecular_weight", Unit.KILOGRAM_PER_MOLE, 1e-3).orElseThrow();
+    Optional<SourcedRange> niosh = range(row, "NIOSH_REL_ppm", Unit.PPM, 1);
+    SourcedRange mass = range(row, "molecular_weight", Unit.KILOGRAM_PER_MOLE, 1e-3).orElseThrow();
     if (name.contains("Stoddard") || name.contains("naphtha")) {
       double ppm = Vapour.ppm(REL_NAPHTHAS_KILOGRAM, mass.high(), 25);
-      niosh = Optional.of(Datum.of(ppm, Unit.PPM, source(row)));
+      niosh = Optional.of(SourcedRange.of(ppm, Unit.PPM, source(row)));
     }
-    return new SolventData(
+    return new Solvent(
         name.equals("methylene chloride") ? "methylene-chloride" : name,
         mass,
         range(row, "specific_gravity", Unit.KILOGRAM_PER_CUBIC_METRE, 1000)
-            .orElse(Datum.of(780, Unit.KILOGRAM_PER_CUBIC_METRE, Provenance.fromMemory(""))),
+            .orElse(SourcedRange.of(780, Unit.KILOGRAM_PER_CUBIC_METRE, Provenance.fromMemory(""))),
         range(row, "boiling_point_C", Unit.CELSIUS, 1),
         range(row, "flash_point_C", Unit.CELSIUS, 1),
         range(row, "LEL_pct", Unit.PERCENT, 1),
@@ -50,7 +51,8 @@ final class Solvents {
     return Provenance.source(row.text("source"), "");
   }
 
-  private static Optional<Datum> range(Published.Row row, String column, Unit unit, double factor) {
+  private static Optional<SourcedRange> range(
+      Published.Row row, String column, Unit unit, double factor) {
     String text = row.text(column).replace(" to ", "~").replaceAll("(?<=[0-9])-(?=[0-9])", "~");
     if (!text.matches("-?[0-9.]+(~-?[0-9.]+)?")) {
       return Optional.empty();
@@ -58,16 +60,16 @@ final class Solvents {
     String[] ends = text.split("~", -1);
     double low = Double.parseDouble(ends[0]) * factor;
     double high = Double.parseDouble(ends[ends.length - 1]) * factor;
-    return Optional.of(Datum.range(low, high, unit, source(row)));
+    return Optional.of(SourcedRange.range(low, high, unit, source(row)));
   }
 
   /** A made-up solvent with chosen limits; empty where zero is given. */
-  static SolventData invented(String id, double gramPerMole, double limitPpm, double lowerPercent) {
+  static Solvent invented(String id, double gramPerMole, double limitPpm, double lowerPercent) {
     Provenance from = Provenance.input();
-    return new SolventData(
+    return new Solvent(
         id,
-        Datum.of(gramPerMole / 1000, Unit.KILOGRAM_PER_MOLE, from),
-        Datum.of(800, Unit.KILOGRAM_PER_CUBIC_METRE, from),
+        SourcedRange.of(gramPerMole / 1000, Unit.KILOGRAM_PER_MOLE, from),
+        SourcedRange.of(800, Unit.KILOGRAM_PER_CUBIC_METRE, from),
         Optional.empty(),
         Optional.empty(),
         when(lowerPercent, Unit.PERCENT),
@@ -80,7 +82,9 @@ final class Solvents {
         false);
   }
 
-  private static Optional<Datum> when(double value, Unit unit) {
-    return value > 0 ? Optional.of(Datum.of(value, unit, Provenance.input())) : Optional.empty();
+  private static Optional<SourcedRange> when(double value, Unit unit) {
+    return value > 0
+        ? Optional.of(SourcedRange.of(value, unit, Provenance.input()))
+        : Optional.empty();
   }
 }

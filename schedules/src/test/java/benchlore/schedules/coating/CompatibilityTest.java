@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Provenance;
+import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.List;

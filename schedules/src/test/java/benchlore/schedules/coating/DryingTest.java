@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Line;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
@@ -23,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class DryingTest {
   private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
 
-  private static DryingTimes times(FinishData finish, double micron, Climate room) {
+  private static DryingTimes times(Finish finish, double micron, Climate room) {
     return Answers.value(Coating.drying(new DryingRequest(finish, micron, room, NINE)));
   }
 
@@ -35,13 +37,13 @@ class DryingTest {
   void inTheReferenceAirEveryStageTakesWhatTheLabelSays() {
     for (DryingMechanism mechanism : DryingMechanism.values()) {
       FinishMaker maker = FinishMaker.of(mechanism);
-      FinishData finish = maker.make();
+      Finish finish = maker.make();
       DryingTimes times = times(finish, maker.wetFilm, Climate.steady(maker.referenceCelsius, 50));
       for (Stage stage : Stage.values()) {
         if (stage.of(finish).isPresent()) {
           boolean closes = stage == Stage.RECOAT_CLOSES;
           double label = closes ? stage.of(finish).get().low() : stage.of(finish).get().high();
-          assertEquals(label, (double) seconds(times, stage), 1, mechanism + " " + stage.words());
+          assertEquals(label, seconds(times, stage), 1, mechanism + " " + stage.words());
         }
       }
     }
@@ -102,11 +104,11 @@ class DryingTest {
       @ForAll @DoubleRange(min = 0, max = 10) double more) {
     Climate dry = Climate.steady(20, humidity);
     Climate damp = Climate.steady(20, humidity + more);
-    FinishData water = FinishMaker.waterborne().make();
+    Finish water = FinishMaker.waterborne().make();
     assertTrue(
         seconds(times(water, 80, damp), Stage.RECOAT_OPENS)
             >= seconds(times(water, 80, dry), Stage.RECOAT_OPENS));
-    FinishData cure = FinishMaker.moistureCure().make();
+    Finish cure = FinishMaker.moistureCure().make();
     assertTrue(
         seconds(times(cure, 80, damp), Stage.FULL_CURE)
             <= seconds(times(cure, 80, dry), Stage.FULL_CURE));
@@ -146,7 +148,7 @@ class DryingTest {
     Duration cool = times(maker.make(), 80, Climate.steady(15, 50)).potLife().orElseThrow();
     Duration warm = times(maker.make(), 80, Climate.steady(25, 50)).potLife().orElseThrow();
     assertEquals(1200, warm.seconds());
-    assertEquals(2400.0, (double) cool.seconds(), 1);
+    assertEquals(2400.0, cool.seconds(), 1);
   }
 
   @Test
@@ -154,7 +156,7 @@ class DryingTest {
     DryingRequest request =
         new DryingRequest(FinishMaker.oil().make(), 80, Climate.swing(12, 24, 50), NINE);
     Set<String> names = new TreeSet<>();
-    for (Line line : Answers.given(Coating.drying(request)).working()) {
+    for (WorkingLine line : Answers.given(Coating.drying(request)).working()) {
       names.add(line.result().name());
       assertFalse(line.formula().isEmpty());
       assertFalse(line.inputs().isEmpty());

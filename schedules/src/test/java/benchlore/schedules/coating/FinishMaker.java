@@ -1,9 +1,17 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.trade.ApplicationMethod;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.SolventShare;
+import benchlore.schedules.material.UsePlace;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,21 +24,21 @@ final class FinishMaker {
   FinishRole role = FinishRole.FILM;
   List<DryingMechanism> mechanisms = List.of(DryingMechanism.OXIDATION);
   CoatBond bond = CoatBond.WITHIN_WINDOW;
-  Datum touchDry = seconds(4 * HOUR, 6 * HOUR);
-  Datum recoatOpens = seconds(8 * HOUR, 10 * HOUR);
-  Optional<Datum> recoatCloses = Optional.of(seconds(24 * HOUR, 48 * HOUR));
-  Datum sandAfter = seconds(12 * HOUR, 12 * HOUR);
-  Datum fullCure = seconds(7 * DAY, 30 * DAY);
-  Optional<Datum> potLife = Optional.empty();
+  SourcedRange touchDry = seconds(4 * HOUR, 6 * HOUR);
+  SourcedRange recoatOpens = seconds(8 * HOUR, 10 * HOUR);
+  Optional<SourcedRange> recoatCloses = Optional.of(seconds(24 * HOUR, 48 * HOUR));
+  SourcedRange sandAfter = seconds(12 * HOUR, 12 * HOUR);
+  SourcedRange fullCure = seconds(7 * DAY, 30 * DAY);
+  Optional<SourcedRange> potLife = Optional.empty();
   double referenceCelsius = 20;
   double referenceHumidity = 50;
   double minimumCelsius = 10;
   double maximumHumidity = 85;
-  Optional<Datum> minimumHumidity = Optional.empty();
+  Optional<SourcedRange> minimumHumidity = Optional.empty();
   double solids = 38;
   double wetFilm = 80;
-  Optional<Datum> maximumDryFilm = Optional.empty();
-  Optional<Datum> q10 = Optional.empty();
+  Optional<SourcedRange> maximumDryFilm = Optional.empty();
+  Optional<SourcedRange> q10 = Optional.empty();
   List<SolventShare> solvents = List.of();
   List<Sheen> sheens = List.of(Sheen.SATIN, Sheen.GLOSS);
   boolean raisesGrain;
@@ -55,7 +63,7 @@ final class FinishMaker {
     maker.maximumHumidity = 95;
     maker.solids = 17;
     maker.wetFilm = 100;
-    maker.maximumDryFilm = Optional.of(Datum.of(76, Unit.MICRON, from()));
+    maker.maximumDryFilm = Optional.of(SourcedRange.of(76, Unit.MICRON, from()));
     return maker;
   }
 
@@ -87,7 +95,7 @@ final class FinishMaker {
   static FinishMaker moistureCure() {
     FinishMaker maker = new FinishMaker();
     maker.mechanisms = List.of(DryingMechanism.MOISTURE_CURE);
-    maker.minimumHumidity = Optional.of(Datum.of(40, Unit.PERCENT, from()));
+    maker.minimumHumidity = Optional.of(SourcedRange.of(40, Unit.PERCENT, from()));
     maker.maximumHumidity = 75;
     return maker;
   }
@@ -102,24 +110,24 @@ final class FinishMaker {
     };
   }
 
-  static Datum seconds(double low, double high) {
-    return Datum.range(low, high, Unit.SECOND, from());
+  static SourcedRange seconds(double low, double high) {
+    return SourcedRange.range(low, high, Unit.SECOND, from());
   }
 
   static Provenance from() {
     return Provenance.commonPractice("invented for a test");
   }
 
-  private static Datum of(double value, Unit unit) {
-    return Datum.of(value, unit, from());
+  private static SourcedRange of(double value, Unit unit) {
+    return SourcedRange.of(value, unit, from());
   }
 
-  private Optional<Datum> stage(Datum datum) {
+  private Optional<SourcedRange> stage(SourcedRange datum) {
     return stages ? Optional.of(datum) : Optional.empty();
   }
 
-  FinishData make() {
-    return new FinishData(
+  Finish make() {
+    return new Finish(
         family,
         role,
         mechanisms,
@@ -153,8 +161,8 @@ final class FinishMaker {
         raisesGrain,
         rags,
         isocyanate,
-        Datum.range(180, 220, Unit.COUNT, from()),
-        Datum.range(320, 400, Unit.COUNT, from()),
+        SourcedRange.range(180, 220, Unit.COUNT, from()),
+        SourcedRange.range(320, 400, Unit.COUNT, from()),
         List.of(UsePlace.INDOOR_DRY));
   }
 }

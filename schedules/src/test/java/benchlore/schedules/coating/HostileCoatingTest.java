@@ -3,12 +3,14 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
 import benchlore.schedules.time.ShopWeek;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.SprayGun;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +27,7 @@ class HostileCoatingTest {
   private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
   private static final Climate ROOM = Climate.steady(20, 50);
 
-  private static QuantityRequest job(FinishData finish, CoatedArea area, int coats, double micron) {
+  private static QuantityRequest job(Finish finish, CoatedArea area, int coats, double micron) {
     return new QuantityRequest(finish, area, coats, micron, ApplicationMethod.BRUSH, SprayGun.HVLP);
   }
 
@@ -46,7 +48,7 @@ class HostileCoatingTest {
         1e300
       })
   void badWetFilm(double micron) {
-    FinishData finish = FinishMaker.oil().make();
+    Finish finish = FinishMaker.oil().make();
     Answers.refused(Coating.drying(new DryingRequest(finish, micron, ROOM, NINE)));
     Answers.refused(Coating.quantity(job(finish, table(), 2, micron)));
     Answers.refused(Coating.coats(new CoatsRequest(finish, micron, 100)));
@@ -57,7 +59,7 @@ class HostileCoatingTest {
   @ParameterizedTest
   @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY, 1e12})
   void badArea(double size) {
-    FinishData finish = FinishMaker.oil().make();
+    Finish finish = FinishMaker.oil().make();
     Answers.refused(Coating.quantity(job(finish, new CoatedArea(size, 1, true), 2, 80)));
     Answers.refused(Coating.quantity(job(finish, new CoatedArea(1, size, true), 2, 80)));
     Answers.refused(plan(finish, new CoatedArea(size, size, false), 2, 80));
@@ -66,14 +68,14 @@ class HostileCoatingTest {
   @ParameterizedTest
   @ValueSource(ints = {-3, 0, 51, Integer.MAX_VALUE, Integer.MIN_VALUE})
   void badCoats(int coats) {
-    FinishData finish = FinishMaker.oil().make();
+    Finish finish = FinishMaker.oil().make();
     Answers.refused(Coating.quantity(job(finish, table(), coats, 80)));
     Answers.refused(plan(finish, table(), coats, 80));
   }
 
   @Test
   void nothingToCoat() {
-    FinishData finish = FinishMaker.oil().make();
+    Finish finish = FinishMaker.oil().make();
     Answers.refused(Coating.quantity(job(finish, new CoatedArea(0, 0, true), 2, 80)));
   }
 
@@ -120,7 +122,7 @@ class HostileCoatingTest {
 
   @Test
   void allProblemsAreToldAtOnce() {
-    FinishData finish = FinishMaker.oil().make();
+    Finish finish = FinishMaker.oil().make();
     CoatingRequest request =
         new CoatingRequest(
             job(finish, new CoatedArea(-1, -1, true), 0, Double.NaN),
@@ -135,8 +137,8 @@ class HostileCoatingTest {
         inputs.toString());
   }
 
-  private static Answer<CoatSchedule> plan(
-      FinishData finish, CoatedArea area, int coats, double micron) {
+  private static Answer<CoatingSchedule> plan(
+      Finish finish, CoatedArea area, int coats, double micron) {
     return Coating.plan(
         new CoatingRequest(
             job(finish, area, coats, micron), ROOM, NINE, CoatSessions.ALWAYS, Sheen.GLOSS));

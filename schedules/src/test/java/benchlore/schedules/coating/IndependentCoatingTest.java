@@ -3,6 +3,8 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.time.Duration;
@@ -29,7 +31,7 @@ class IndependentCoatingTest {
       @ForAll @DoubleRange(min = 1, max = 2) double thicker,
       @ForAll @IntRange(min = 7, max = 19) int hour) {
     FinishMaker maker = FinishMaker.of(mechanism);
-    FinishData finish = maker.make();
+    Finish finish = maker.make();
     Climate room = Climate.swing(low, low + rise, humidity);
     Moment start = MIDNIGHT.date().at(hour, 0);
     DryingRequest request = new DryingRequest(finish, maker.wetFilm * thicker, room, start);
@@ -54,7 +56,7 @@ class IndependentCoatingTest {
             .solve(1000, s -> celsius(room, start, s) - maker.minimumCelsius, 0, 14 * 3600.0);
     DryingRequest request = new DryingRequest(maker.make(), 80, room, start);
     List<WetAir.Sample> air = WetAir.of(request, Duration.ofHours(14)).samples();
-    Breach breach = Breach.find(WetLimit.COLD, maker.make(), air).orElseThrow();
+    PassedLimit breach = PassedLimit.find(WetLimit.COLD, maker.make(), air).orElseThrow();
     double found = Duration.between(start, breach.first()).seconds();
     assertTrue(found >= crossing - 1e-3, found + " against " + crossing);
     assertTrue(found <= crossing + 600 + 1e-3, found + " against " + crossing);
@@ -82,8 +84,8 @@ class IndependentCoatingTest {
   }
 
   private static double celsius(Climate room, Moment start, double second) {
-    Climate.Reading before = room.at(start.plusHours((long) (second / 3600)));
-    Climate.Reading after = room.at(start.plusHours((long) (second / 3600) + 1));
+    Climate.Reading before = room.at(start.plusHours(Math.floor(second / 3600)));
+    Climate.Reading after = room.at(start.plusHours(Math.floor(second / 3600) + 1));
     return between(before, after, second % 3600 / 3600).celsius();
   }
 }

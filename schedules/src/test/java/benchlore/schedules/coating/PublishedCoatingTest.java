@@ -3,14 +3,19 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Quantity;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.SheenLevels;
+import benchlore.schedules.material.SolventShare;
+import benchlore.schedules.material.SprayGun;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.time.Moment;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.SprayGun;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,7 +47,7 @@ class PublishedCoatingTest {
   @ParameterizedTest(name = "{arguments}")
   @CsvFileSource(resources = "/published/coating/gloss.csv", numLinesToSkip = 1)
   void gloss(ArgumentsAccessor row) {
-    Datum found = SheenLevels.of(Sheen.valueOf(row.getString(0)));
+    SourcedRange found = SheenLevels.of(Sheen.valueOf(row.getString(0)));
     assertEquals(row.getDouble(1), found.low());
     assertEquals(row.getDouble(2), found.high());
   }
@@ -80,7 +85,7 @@ class PublishedCoatingTest {
     return row.getString(1).startsWith("ln") ? Math.exp(exponent) : Math.pow(10, exponent);
   }
 
-  private static FinishData finish(double solids) {
+  private static Finish finish(double solids) {
     FinishMaker maker = FinishMaker.oil();
     maker.solids = solids;
     return maker.make();
@@ -96,7 +101,7 @@ class PublishedCoatingTest {
             ApplicationMethod.BRUSH,
             SprayGun.HVLP);
     Answer.Given<Quantity> answer = Answers.given(Coating.quantity(request));
-    Optional<Line> line =
+    Optional<WorkingLine> line =
         answer.working().stream()
             .filter(l -> l.result().name().equals("theoretical spreading rate"))
             .findFirst();

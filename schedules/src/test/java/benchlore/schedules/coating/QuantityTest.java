@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Quantity;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.SprayGun;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.SprayGun;
+import benchlore.schedules.quantity.Quantity;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -85,7 +87,7 @@ class QuantityTest {
   /** Typical lacquer sheet: 3 to 5 wet mil at 17 %, at most 3 mil dry, so 3 to 5 coats. */
   @Test
   void lacquerCoatsToItsLimit() {
-    FinishData lacquer = FinishMaker.lacquer().make();
+    Finish lacquer = FinishMaker.lacquer().make();
     assertEquals(3, coats(lacquer, 127, 64).value());
     assertEquals(5, coats(lacquer, 76.2, 64).value());
     Answer<Quantity> over = Coating.coats(new CoatsRequest(lacquer, 127, 80));
@@ -96,7 +98,7 @@ class QuantityTest {
   void coatsReachTheTargetAndOneFewerDoesNot(
       @ForAll @DoubleRange(min = 20, max = 200) double micron,
       @ForAll @DoubleRange(min = 5, max = 500) double target) {
-    FinishData finish = FinishMaker.oil().make();
+    Finish finish = FinishMaker.oil().make();
     double coats = coats(finish, micron, target).value();
     double dry = FilmThickness.dryMicron(finish, micron);
     assertTrue(coats * dry >= target - 1e-6);
@@ -124,7 +126,7 @@ class QuantityTest {
         Answers.refused(Coating.dew(new DewRequest(Double.NaN, 0, 500))));
   }
 
-  private static Quantity coats(FinishData finish, double micron, double target) {
+  private static Quantity coats(Finish finish, double micron, double target) {
     return Answers.value(Coating.coats(new CoatsRequest(finish, micron, target)));
   }
 }

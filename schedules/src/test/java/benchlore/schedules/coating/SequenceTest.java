@@ -5,12 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
 import benchlore.schedules.time.ShopWeek;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.SprayGun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +29,7 @@ class SequenceTest {
   private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
   private static final Climate ROOM = Climate.steady(20, 50);
 
-  private static Answer<CoatSchedule> plan(
+  private static Answer<CoatingSchedule> plan(
       FinishMaker maker, int coats, Climate room, CoatSessions hours, Sheen sheen) {
     QuantityRequest job =
         new QuantityRequest(
@@ -38,7 +42,7 @@ class SequenceTest {
     return Coating.plan(new CoatingRequest(job, room, NINE, hours, sheen));
   }
 
-  private static CoatSchedule schedule(FinishMaker maker, int coats, CoatSessions hours) {
+  private static CoatingSchedule schedule(FinishMaker maker, int coats, CoatSessions hours) {
     return Answers.value(plan(maker, coats, ROOM, hours, Sheen.GLOSS));
   }
 
@@ -46,7 +50,7 @@ class SequenceTest {
     return new CoatSessions(ShopWeek.daily(from, to), Duration.ZERO, Duration.ZERO);
   }
 
-  private static List<ScuffReason> scuffs(CoatSchedule schedule) {
+  private static List<ScuffReason> scuffs(CoatingSchedule schedule) {
     List<ScuffReason> scuffs = new ArrayList<>();
     for (CoatStep step : schedule.coats()) {
       scuffs.add(step.scuff());
@@ -54,7 +58,7 @@ class SequenceTest {
     return scuffs;
   }
 
-  private static double hoursBetween(CoatSchedule schedule, int first) {
+  private static double hoursBetween(CoatingSchedule schedule, int first) {
     return Duration.between(
                 schedule.coats().get(first).start(), schedule.coats().get(first + 1).start())
             .seconds()
@@ -63,7 +67,7 @@ class SequenceTest {
 
   @Test
   void withinTheWindowCoatsFollowAtItsOpening() {
-    CoatSchedule schedule = schedule(FinishMaker.oil(), 3, CoatSessions.ALWAYS);
+    CoatingSchedule schedule = schedule(FinishMaker.oil(), 3, CoatSessions.ALWAYS);
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
     assertEquals(10, hoursBetween(schedule, 0));
     assertEquals(10, hoursBetween(schedule, 1));
@@ -76,8 +80,8 @@ class SequenceTest {
     maker.recoatCloses = Optional.of(FinishMaker.seconds(12 * 3600, 16 * 3600));
     // From 9 the window is open 19 to 21; the shop is shut until 9 the next day.
     CoatSessions hours = daily(9, 18);
-    Answer<CoatSchedule> answer = plan(maker, 2, ROOM, hours, Sheen.GLOSS);
-    CoatSchedule schedule = Answers.value(answer);
+    Answer<CoatingSchedule> answer = plan(maker, 2, ROOM, hours, Sheen.GLOSS);
+    CoatingSchedule schedule = Answers.value(answer);
     assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
     assertEquals(24, hoursBetween(schedule, 0));
     assertTrue(Answers.codes(answer).contains("recoat-window-missed"));
@@ -90,7 +94,7 @@ class SequenceTest {
     maker.bond = CoatBond.WITHIN_WINDOW;
     maker.recoatCloses = Optional.of(FinishMaker.seconds(6 * 3600, 24 * 3600));
     maker.recoatOpens = FinishMaker.seconds(3 * 3600, 4 * 3600);
-    CoatSchedule schedule = schedule(maker, 2, daily(8, 12));
+    CoatingSchedule schedule = schedule(maker, 2, daily(8, 12));
     assertEquals(ScuffReason.WINDOW_MISSED, schedule.coats().get(1).scuff());
     assertEquals(30 * 24, hoursBetween(schedule, 0));
   }
@@ -99,7 +103,7 @@ class SequenceTest {
   void scuffAlwaysWaitsUntilItSands() {
     FinishMaker maker = FinishMaker.oil();
     maker.bond = CoatBond.SCUFF_ALWAYS;
-    CoatSchedule schedule = schedule(maker, 3, CoatSessions.ALWAYS);
+    CoatingSchedule schedule = schedule(maker, 3, CoatSessions.ALWAYS);
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.BOND, ScuffReason.BOND), scuffs(schedule));
     assertEquals(12, hoursBetween(schedule, 0));
   }
@@ -115,13 +119,13 @@ class SequenceTest {
 
   @Test
   void meltingCoatsAreNeverScuffed() {
-    CoatSchedule schedule = schedule(FinishMaker.lacquer(), 3, daily(9, 10));
+    CoatingSchedule schedule = schedule(FinishMaker.lacquer(), 3, daily(9, 10));
     assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
   }
 
   @Test
   void raisedGrainIsSandedOnce() {
-    CoatSchedule schedule = schedule(FinishMaker.waterborne(), 3, CoatSessions.ALWAYS);
+    CoatingSchedule schedule = schedule(FinishMaker.waterborne(), 3, CoatSessions.ALWAYS);
     assertEquals(
         List.of(ScuffReason.NONE, ScuffReason.RAISED_GRAIN, ScuffReason.NONE), scuffs(schedule));
   }
@@ -130,7 +134,8 @@ class SequenceTest {
   void coldNightsPutTheNextCoatOffUntilItIsWarmEnough() {
     FinishMaker maker = FinishMaker.waterborne();
     Climate shed = Climate.steady(8, 50).withHeating(8, 17, 20);
-    CoatSchedule schedule = Answers.value(plan(maker, 3, shed, CoatSessions.ALWAYS, Sheen.GLOSS));
+    CoatingSchedule schedule =
+        Answers.value(plan(maker, 3, shed, CoatSessions.ALWAYS, Sheen.GLOSS));
     for (CoatStep step : schedule.coats()) {
       int hour = step.start().hour();
       assertTrue(hour >= 8 && hour <= 16, step.start().toString());
@@ -139,7 +144,7 @@ class SequenceTest {
 
   @Test
   void glossBuildsAndTheWantedSheenComesLast() {
-    CoatSchedule schedule =
+    CoatingSchedule schedule =
         Answers.value(plan(FinishMaker.oil(), 3, ROOM, CoatSessions.ALWAYS, Sheen.SATIN));
     assertEquals(Optional.of(Sheen.GLOSS), schedule.coats().get(0).sheen());
     assertEquals(Optional.of(Sheen.GLOSS), schedule.coats().get(1).sheen());
@@ -188,8 +193,8 @@ class SequenceTest {
       @ForAll @DoubleRange(min = 15, max = 24) double celsius) {
     FinishMaker maker = FinishMaker.of(mechanism);
     Climate room = Climate.steady(celsius, 50);
-    CoatSchedule few = Answers.value(plan(maker, coats, room, daily(8, 20), Sheen.GLOSS));
-    CoatSchedule more = Answers.value(plan(maker, coats + 1, room, daily(8, 20), Sheen.GLOSS));
+    CoatingSchedule few = Answers.value(plan(maker, coats, room, daily(8, 20), Sheen.GLOSS));
+    CoatingSchedule more = Answers.value(plan(maker, coats + 1, room, daily(8, 20), Sheen.GLOSS));
     assertTrue(!more.moment(Stage.FULL_CURE).get().isBefore(few.moment(Stage.FULL_CURE).get()));
     assertTrue(more.liquid().value() > few.liquid().value());
     for (int i = 1; i < more.coats().size(); i++) {

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
-import benchlore.schedules.trade.ApplicationMethod;
-import benchlore.schedules.trade.SprayGun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

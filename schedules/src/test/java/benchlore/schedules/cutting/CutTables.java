@@ -32,7 +32,7 @@ final class CutTables {
 
   static CuttingRequest cut(Machine machine) {
     return CuttingRequest.of(
-        Stock.HARDWOOD, quarter(), machine, CuttingRequest.Side.OUTSIDE_EDGE, 0.019);
+        CutMaterial.HARDWOOD, quarter(), machine, CuttingRequest.Side.OUTSIDE_EDGE, 0.019);
   }
 
   static <T> T value(Answer<T> answer) {

@@ -14,10 +14,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Datum;
 import benchlore.schedules.cutting.CuttingRequest.Side;
 import benchlore.schedules.cutting.CuttingRequest.Trim;
 import benchlore.schedules.cutting.CuttingSchedule.Direction.Turn;
+import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -37,7 +37,7 @@ class CuttingTest {
   @CsvFileSource(resources = "/published/cutting/feed.csv", numLinesToSkip = 1)
   void feedMeetsWorkedExample(
       double rpm, double flutes, double chip, double perMinute, double tolerance) {
-    assertEquals(perMinute, CutPlan.feedMetrePerSecond(rpm, flutes, chip) * 60, tolerance);
+    assertEquals(perMinute, CuttingPlan.feedMetrePerSecond(rpm, flutes, chip) * 60, tolerance);
   }
 
   @ParameterizedTest(name = "{0} m at {1} rpm = {2} m/s within {3}: {4} [{5}]")
@@ -66,8 +66,8 @@ class CuttingTest {
 
   @ParameterizedTest(name = "{0} {1} m: {2} to {3} m: {4} [{5}]")
   @CsvFileSource(resources = "/published/cutting/chip-load.csv", numLinesToSkip = 1)
-  void chipLoadIsTheLowerOfTheTables(Stock stock, double diameter, double low, double high) {
-    Datum ours = ChipLoads.of(stock, diameter);
+  void chipLoadIsTheLowerOfTheTables(CutMaterial stock, double diameter, double low, double high) {
+    SourcedRange ours = ChipLoads.of(stock, diameter);
     assertTrue(ours.low() <= low + 1e-12, "low");
     assertTrue(ours.high() <= high + 1e-12, "high");
     assertTrue(ours.high() >= 0.5 * high, "not far below the table either");
@@ -85,8 +85,8 @@ class CuttingTest {
     "HARDWOOD, 0.125, 0.0025, 0.005",
     "MDF, 0.5, 0.025, 0.027"
   })
-  void chipLoadAtPrintedDiameters(Stock stock, double inches, double low, double high) {
-    Datum ours = ChipLoads.of(stock, inches * INCH);
+  void chipLoadAtPrintedDiameters(CutMaterial stock, double inches, double low, double high) {
+    SourcedRange ours = ChipLoads.of(stock, inches * INCH);
     assertEquals(low * INCH, ours.low(), 1e-12);
     assertEquals(high * INCH, ours.high(), 1e-12);
   }
@@ -94,7 +94,7 @@ class CuttingTest {
   @ParameterizedTest(name = "{0} D: {1} to {2} of the chip load: {3} [{4}]")
   @CsvFileSource(resources = "/published/cutting/deep-cut.csv", numLinesToSkip = 1)
   void deepCutsTakeThinnerChips(double diameters, double low, double high) {
-    double share = CutPlan.depthShare(diameters);
+    double share = CuttingPlan.depthShare(diameters);
     assertTrue(share >= low - 1e-12 && share <= high + 1e-12);
   }
 
@@ -133,7 +133,7 @@ class CuttingTest {
   void markingOnTheBitWinsWhenLower() {
     CuttingRequest request =
         CuttingRequest.of(
-            Stock.HARDWOOD,
+            CutMaterial.HARDWOOD,
             Bit.plain(0.012, 2, 0.02, 0.008).withMarkedRpm(14_000),
             hand(),
             Side.SLOT,
@@ -143,7 +143,7 @@ class CuttingTest {
     assertEquals(14_000, schedule.speed().rpm());
     CuttingRequest generous =
         CuttingRequest.of(
-            Stock.HARDWOOD,
+            CutMaterial.HARDWOOD,
             Bit.plain(2 * INCH, 2, 0.02, 0.0127).withMarkedRpm(30_000),
             hand(),
             Side.SLOT,
@@ -171,7 +171,7 @@ class CuttingTest {
     assertTrue(codes(Cutting.plan(cut(rigid()))).contains("climb-cut-only-held"));
     CuttingRequest large =
         CuttingRequest.of(
-            Stock.MDF,
+            CutMaterial.MDF,
             Bit.plain(0.05, 2, 0.01, 0.0127),
             new Machine(Machine.Kind.HAND_ROUTER, 8000, 24_000, 0.1),
             Side.OUTSIDE_EDGE,
@@ -193,14 +193,15 @@ class CuttingTest {
   static Stream<CuttingRequest> nonsense() {
     List<CuttingRequest> all = new ArrayList<>();
     for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, -1, 0, 1e9}) {
-      all.add(CuttingRequest.of(Stock.MDF, quarter(), hand(), Side.SLOT, bad));
+      all.add(CuttingRequest.of(CutMaterial.MDF, quarter(), hand(), Side.SLOT, bad));
       all.add(cut(hand()).withTrim(new Trim(0.001, bad)));
       all.add(cut(hand()).withRpm(bad));
       all.add(cut(rigid()).withPass(bad));
       all.add(cut(new Machine(Machine.Kind.HAND_ROUTER, bad, 24_000, 0.1)));
       all.add(cut(new Machine(Machine.Kind.RIGID_CNC, 8000, 24_000, bad)));
       all.add(
-          CuttingRequest.of(Stock.MDF, Bit.plain(bad, 2, 0.02, 0.006), hand(), Side.SLOT, 0.01));
+          CuttingRequest.of(
+              CutMaterial.MDF, Bit.plain(bad, 2, 0.02, 0.006), hand(), Side.SLOT, 0.01));
     }
     all.add(cut(hand()).withTrim(new Trim(-0.001, 0.001)));
     all.add(cut(hand()).withPass(0.006));
@@ -208,14 +209,16 @@ class CuttingTest {
     all.add(cut(hand()).withRpm(30_000));
     all.add(cut(hand()).withRpm(7000));
     all.add(
-        CuttingRequest.of(Stock.MDF, Bit.plain(0.05, 2, 0.02, 0.0127), hand(), Side.SLOT, 0.01)
+        CuttingRequest.of(
+                CutMaterial.MDF, Bit.plain(0.05, 2, 0.02, 0.0127), hand(), Side.SLOT, 0.01)
             .withRpm(20_000));
     all.add(cut(new Machine(Machine.Kind.HAND_ROUTER, 24_000, 8000, 0.1)));
     all.add(
-        CuttingRequest.of(Stock.MDF, Bit.plain(0.006, 0, 0.02, 0.006), hand(), Side.SLOT, 0.01));
+        CuttingRequest.of(
+            CutMaterial.MDF, Bit.plain(0.006, 0, 0.02, 0.006), hand(), Side.SLOT, 0.01));
     all.add(
         CuttingRequest.of(
-            Stock.MDF,
+            CutMaterial.MDF,
             Bit.plain(0.08, 2, 0.02, 0.0127),
             new Machine(Machine.Kind.ROUTER_TABLE, 22_000, 22_000, 0.1),
             Side.SLOT,
@@ -234,11 +237,11 @@ class CuttingTest {
       @ForAll @DoubleRange(min = 1000, max = 30_000) double rpm,
       @ForAll @IntRange(min = 1, max = 8) int flutes,
       @ForAll @Scale(6) @DoubleRange(min = 0.00001, max = 0.0005) double chip) {
-    double once = CutPlan.feedMetrePerSecond(rpm, flutes, chip);
+    double once = CuttingPlan.feedMetrePerSecond(rpm, flutes, chip);
     return once > 0
-        && CutPlan.feedMetrePerSecond(2 * rpm, flutes, chip) == 2 * once
-        && CutPlan.feedMetrePerSecond(rpm, 2 * flutes, chip) == 2 * once
-        && CutPlan.feedMetrePerSecond(rpm, flutes, 2 * chip) == 2 * once;
+        && CuttingPlan.feedMetrePerSecond(2 * rpm, flutes, chip) == 2 * once
+        && CuttingPlan.feedMetrePerSecond(rpm, 2 * flutes, chip) == 2 * once
+        && CuttingPlan.feedMetrePerSecond(rpm, flutes, 2 * chip) == 2 * once;
   }
 
   @Property(tries = 200)
@@ -252,10 +255,10 @@ class CuttingTest {
 
   @Property(tries = 200)
   boolean largerBitsTakeThickerChips(
-      @ForAll Stock stock,
+      @ForAll CutMaterial stock,
       @ForAll @Scale(5) @DoubleRange(min = 0.001, max = 0.05) double diameter) {
-    Datum small = ChipLoads.of(stock, diameter);
-    Datum large = ChipLoads.of(stock, diameter + 0.0005);
+    SourcedRange small = ChipLoads.of(stock, diameter);
+    SourcedRange large = ChipLoads.of(stock, diameter + 0.0005);
     return small.low() > 0 && large.low() >= small.low() && large.high() >= small.high();
   }
 
@@ -267,18 +270,19 @@ class CuttingTest {
     CuttingSchedule.Passes passes =
         value(
                 Cutting.plan(
-                    CuttingRequest.of(Stock.PLYWOOD, quarter(), hand(), Side.INSIDE_EDGE, depth)
+                    CuttingRequest.of(
+                            CutMaterial.PLYWOOD, quarter(), hand(), Side.INSIDE_EDGE, depth)
                         .withTrim(new Trim(left, bite))))
             .passes();
     return passes.biteMetre() <= bite
         && Math.abs(passes.biteMetre() * passes.trimPasses() - left) < 1e-8
-        && passes.depthMetre() <= CuttingLimits.HAND_PASS_METRE + 1e-9
+        && passes.depthMetre() <= CuttingFigures.HAND_PASS_METRE + 1e-9
         && Math.abs(passes.depthMetre() * passes.depthPasses() - depth) < 1e-9;
   }
 
   @Property(tries = 200)
   boolean speedNeverExceedsTheLimitAndFeedIsInOrder(
-      @ForAll Stock stock,
+      @ForAll CutMaterial stock,
       @ForAll @Scale(5) @DoubleRange(min = 0.001, max = 0.0889) double diameter,
       @ForAll @IntRange(min = 1, max = 4) int flutes) {
     CuttingSchedule schedule =

@@ -6,16 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Line;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.glueup.AdhesiveData.Family;
-import benchlore.schedules.glueup.AdhesiveData.Setting;
+import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpRequest.Wood;
 import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Order;
+import benchlore.schedules.material.Adhesive.Family;
+import benchlore.schedules.material.Adhesive.Setting;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
@@ -231,7 +231,7 @@ class GlueUpPlansTest {
     assertTrue(plan.batches().size() > 1);
     for (Batch batch : plan.batches()) {
       double seconds = Duration.between(batch.start(), batch.clampsOff()).seconds();
-      assertTrue(Warmth.coldestCelsius(climate, batch.start(), seconds) >= 8);
+      assertTrue(AirExtremes.coldestCelsius(climate, batch.start(), seconds) >= 8);
     }
     assertTrue(codes(request).contains("cold-night"));
   }
@@ -278,9 +278,10 @@ class GlueUpPlansTest {
                 Samples.request(Samples.yellow().build(), Samples.panel(2), Samples.rails(3)),
                 new Clamps(6, 1000, 0, 0)),
             Pace.usual(2));
-    List<Line> lines = GlueUp.plan(request).fold(Answer.Given::working, refused -> List.<Line>of());
+    List<WorkingLine> lines =
+        GlueUp.plan(request).fold(Answer.Given::working, refused -> List.<WorkingLine>of());
     int checked = 0;
-    for (Line line : lines) {
+    for (WorkingLine line : lines) {
       double[] x = line.inputs().stream().mapToDouble(each -> each.quantity().value()).toArray();
       double result = line.result().quantity().value();
       if (line.result().name().endsWith(": clamping")) {
@@ -298,9 +299,10 @@ class GlueUpPlansTest {
   void everyLineOfWorkingHasItsFiguresAndSource() {
     GlueUpRequest request =
         Samples.request(Samples.epoxy().build(), Samples.panel(2), Samples.rails(2));
-    List<Line> lines = GlueUp.plan(request).fold(Answer.Given::working, refused -> List.<Line>of());
+    List<WorkingLine> lines =
+        GlueUp.plan(request).fold(Answer.Given::working, refused -> List.<WorkingLine>of());
     assertTrue(lines.size() >= 20);
-    for (Line line : lines) {
+    for (WorkingLine line : lines) {
       assertFalse(line.inputs().isEmpty(), line::toString);
       assertFalse(line.formula().isBlank());
       assertEquals(Provenance.Kind.COMPUTED, line.result().from().kind());

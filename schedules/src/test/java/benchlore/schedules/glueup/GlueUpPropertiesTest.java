@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.glueup.AdhesiveData.Setting;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
@@ -15,6 +13,10 @@ import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Position;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.glueup.GlueUpSchedule.Share;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.Adhesive.Setting;
+import benchlore.schedules.material.DensityClass;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.Climate.Reading;
 import java.util.List;
@@ -72,19 +74,20 @@ class GlueUpPropertiesTest {
     Samples.AdhesiveBuilder builder = Samples.yellow();
     builder.setting = setting;
     builder.q10 = Optional.of(Samples.range(1.5, 2.5, Unit.RATIO));
-    AdhesiveData adhesive = builder.build();
+    Adhesive adhesive = builder.build();
     Wood wood = new Wood(600, false, List.of(moisture), 0);
     Wood damper = new Wood(600, false, List.of(moisture + more), 0);
     Reading cool = new Reading(celsius, humidity);
     Reading warm = new Reading(celsius + more, humidity);
-    double setCool = Rates.setting(adhesive, wood).in(cool);
-    double openCool = Rates.open(adhesive, wood).in(cool);
+    double setCool = SettingRates.setting(adhesive, wood).in(cool);
+    double openCool = SettingRates.open(adhesive, wood).in(cool);
     assertTrue(setCool > 0 && openCool > 0);
-    assertTrue(Rates.setting(adhesive, wood).in(warm) >= setCool);
-    assertTrue(Rates.setting(adhesive, damper).in(cool) <= setCool);
-    assertTrue(Rates.open(adhesive, damper).in(cool) <= openCool);
-    assertTrue(setting == Setting.COOLING || Rates.open(adhesive, wood).in(warm) >= openCool);
-    assertTrue(Rates.machining().in(warm) >= Rates.machining().in(cool));
+    assertTrue(SettingRates.setting(adhesive, wood).in(warm) >= setCool);
+    assertTrue(SettingRates.setting(adhesive, damper).in(cool) <= setCool);
+    assertTrue(SettingRates.open(adhesive, damper).in(cool) <= openCool);
+    assertTrue(
+        setting == Setting.COOLING || SettingRates.open(adhesive, wood).in(warm) >= openCool);
+    assertTrue(SettingRates.machining().in(warm) >= SettingRates.machining().in(cool));
   }
 
   @Property(tries = TRIES)

@@ -6,15 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Datum;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.glueup.AdhesiveData.OilyWoods;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpRequest.Wood;
+import benchlore.schedules.material.Adhesive.OilyWoods;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.List;
@@ -116,7 +116,7 @@ class GlueUpRefusalsTest {
 
   @ParameterizedTest
   @MethodSource("badAdhesives")
-  void recordInTheWrongUnitOrRange(String name, Datum bad) {
+  void recordInTheWrongUnitOrRange(String name, SourcedRange bad) {
     Samples.AdhesiveBuilder adhesive = Samples.yellow();
     switch (name) {
       case "openTime" -> adhesive.open = bad;
@@ -156,7 +156,7 @@ class GlueUpRefusalsTest {
             FINE.wood(),
             FINE.clamps(),
             Climate.swing(0, 18, 50),
-            FINE.start().plusSeconds((long) later),
+            FINE.start().plusSeconds(Math.floor(later)),
             FINE.pace());
     assertTrue(refused(warm).isEmpty());
   }

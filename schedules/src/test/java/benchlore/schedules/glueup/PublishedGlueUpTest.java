@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.glueup.AdhesiveData.Setting;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
+import benchlore.schedules.material.Adhesive.Setting;
+import benchlore.schedules.material.DensityClass;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
 import java.util.List;
@@ -97,7 +98,7 @@ class PublishedGlueUpTest {
                     Climate.steady(celsius(fahrenheit), humidity),
                     Samples.NINE,
                     label * 60,
-                    Rates.setting(request.adhesive(), dry))
+                    SettingRates.setting(request.adhesive(), dry))
                 .orElseThrow()
             / 60;
     assertTrue(minutes >= low - 1e-6 && minutes <= high + 1e-6, () -> minutes + " min");
@@ -106,8 +107,8 @@ class PublishedGlueUpTest {
   @ParameterizedTest(name = ROW)
   @CsvFileSource(resources = "/published/glueup/machining.csv", numLinesToSkip = 1)
   void machiningWait(double celsius, double days) {
-    double rate = Rates.machining().in(new Climate.Reading(Math.min(60, celsius), 50));
-    double found = Rates.MACHINE_AFTER.high() / rate / 86_400;
+    double rate = SettingRates.machining().in(new Climate.Reading(Math.min(60, celsius), 50));
+    double found = SettingRates.MACHINE_AFTER.high() / rate / 86_400;
     // The room's readings end at 60 deg C, half way between the 50 and 70 degree figures.
     assertEquals(celsius > 60 ? 0.5 * (4 + days) : days, found, 1e-9);
   }
@@ -163,7 +164,7 @@ class PublishedGlueUpTest {
     assertEquals(open * 60, plan.assembly().openSecond(), 1e-6, name);
     assertEquals(2 * open * 60, plan.assembly().totalSecond(), 1e-6);
     GlueUpSchedule.Batch batch = plan.batches().get(0);
-    assertEquals(batch.tight().plusSeconds((long) (clamp * 60)), batch.clampsOff());
+    assertEquals(batch.tight().plusSeconds(Math.floor(clamp * 60)), batch.clampsOff());
   }
 
   @Test

@@ -1,18 +1,19 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.glueup.AdhesiveData.Family;
-import benchlore.schedules.glueup.AdhesiveData.OilyWoods;
-import benchlore.schedules.glueup.AdhesiveData.Setting;
-import benchlore.schedules.glueup.AdhesiveData.WaterResistance;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
 import benchlore.schedules.glueup.GlueUpRequest.Wood;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.Adhesive.Family;
+import benchlore.schedules.material.Adhesive.OilyWoods;
+import benchlore.schedules.material.Adhesive.Setting;
+import benchlore.schedules.material.Adhesive.WaterResistance;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.List;
@@ -29,15 +30,15 @@ final class Samples {
 
   private Samples() {}
 
-  static Datum of(double value, Unit unit) {
-    return Datum.of(value, unit, TEST);
+  static SourcedRange of(double value, Unit unit) {
+    return SourcedRange.of(value, unit, TEST);
   }
 
-  static Datum range(double low, double high, Unit unit) {
-    return Datum.range(low, high, unit, TEST);
+  static SourcedRange range(double low, double high, Unit unit) {
+    return SourcedRange.range(low, high, unit, TEST);
   }
 
-  static Datum minutes(double low, double high) {
+  static SourcedRange minutes(double low, double high) {
     return range(low * 60, high * 60, Unit.SECOND);
   }
 
@@ -65,33 +66,33 @@ final class Samples {
     Family family = Family.PVA_YELLOW;
     Setting setting = Setting.WATER_LOSS;
     boolean waterBased = true;
-    Datum open = minutes(5, 10);
-    Optional<Datum> closed = Optional.of(minutes(10, 15));
-    Datum clamp = minutes(30, 60);
-    Datum handle = minutes(60, 120);
-    Datum full = minutes(1440, 1440);
-    Optional<Datum> machine = Optional.empty();
-    Datum reference = of(20, Unit.CELSIUS);
-    Datum minimum = of(8, Unit.CELSIUS);
-    Optional<Datum> maximum = Optional.of(of(40, Unit.CELSIUS));
-    Datum spread = range(0.15, 0.2, Unit.KILOGRAM_PER_SQUARE_METRE);
-    Datum density = of(1100, Unit.KILOGRAM_PER_CUBIC_METRE);
-    Datum soft = range(500e3, 1000e3, Unit.PASCAL);
-    Datum medium = soft;
-    Datum hard = soft;
-    Datum gap = of(0.15e-3, Unit.METRE);
-    Optional<Datum> q10 = Optional.empty();
-    Optional<Datum> pot = Optional.empty();
+    SourcedRange open = minutes(5, 10);
+    Optional<SourcedRange> closed = Optional.of(minutes(10, 15));
+    SourcedRange clamp = minutes(30, 60);
+    SourcedRange handle = minutes(60, 120);
+    SourcedRange full = minutes(1440, 1440);
+    Optional<SourcedRange> machine = Optional.empty();
+    SourcedRange reference = of(20, Unit.CELSIUS);
+    SourcedRange minimum = of(8, Unit.CELSIUS);
+    Optional<SourcedRange> maximum = Optional.of(of(40, Unit.CELSIUS));
+    SourcedRange spread = range(0.15, 0.2, Unit.KILOGRAM_PER_SQUARE_METRE);
+    SourcedRange density = of(1100, Unit.KILOGRAM_PER_CUBIC_METRE);
+    SourcedRange soft = range(500e3, 1000e3, Unit.PASCAL);
+    SourcedRange medium = soft;
+    SourcedRange hard = soft;
+    SourcedRange gap = of(0.15e-3, Unit.METRE);
+    Optional<SourcedRange> q10 = Optional.empty();
+    Optional<SourcedRange> pot = Optional.empty();
     OilyWoods oily = OilyWoods.WITH_CARE;
 
-    void pressure(Datum each) {
+    void pressure(SourcedRange each) {
       soft = each;
       medium = each;
       hard = each;
     }
 
-    AdhesiveData build() {
-      return new AdhesiveData(
+    Adhesive build() {
+      return new Adhesive(
           family,
           setting,
           waterBased,
@@ -126,7 +127,7 @@ final class Samples {
     return new Joint("rail", 0.06, 0.03, joints, Arrangement.SEPARATE, 0.06, 0);
   }
 
-  static GlueUpRequest request(AdhesiveData adhesive, Joint... joints) {
+  static GlueUpRequest request(Adhesive adhesive, Joint... joints) {
     return new GlueUpRequest(
         adhesive,
         List.of(joints),

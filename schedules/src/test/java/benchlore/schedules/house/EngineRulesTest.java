@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -36,26 +35,6 @@ final class EngineRulesTest {
           "\\bnow\\(|\\bSystem\\b|\\bRandom\\b|Math\\.random|getDefault\\(|\\bClock\\b|\\bThread\\b"
               + "|\\bRuntime\\b|\\bFiles\\b|\\bClass\\.forName|getClass\\(|\\bUUID\\b|\\bScanner\\b"
               + "|\\bsystemDefault\\(");
-
-  /** Packages and those they may use; an arrow back would be a ring. */
-  private static final Map<String, Set<String>> MAY_USE =
-      Map.ofEntries(
-          Map.entry("answer", Set.of("numeric")),
-          Map.entry("numeric", Set.of()),
-          Map.entry("time", Set.of("numeric")),
-          Map.entry("room", Set.of("answer", "numeric", "time")),
-          Map.entry("trade", Set.of("answer", "numeric")),
-          Map.entry("air", Set.of("answer", "numeric", "room", "trade")),
-          Map.entry("sanding", Set.of("answer", "numeric", "trade")),
-          Map.entry("wood", Set.of("answer", "numeric", "room", "trade")),
-          Map.entry("cutting", Set.of("answer", "numeric")),
-          Map.entry("glueup", Set.of("answer", "time", "numeric", "room", "wood")),
-          Map.entry("coating", Set.of("answer", "time", "numeric", "room", "trade")),
-          Map.entry(
-              "plan",
-              Set.of(
-                  "answer", "numeric", "time", "room", "trade", "air", "sanding", "wood", "cutting",
-                  "glueup", "coating")));
 
   @Test
   void itDependsOnTheJdkAlone() throws IOException {
@@ -82,39 +61,6 @@ final class EngineRulesTest {
       }
     }
     assertEquals(List.of(), reading);
-  }
-
-  @Test
-  void packagesUseOnlyWhatTheyMay() throws IOException {
-    List<String> broken = new ArrayList<>();
-    for (Map.Entry<Path, String> source : sources().entrySet()) {
-      String own = source.getKey().getParent().getFileName().toString();
-      assertTrue(MAY_USE.containsKey(own), own + " has no line in the table");
-      Matcher qualified = QUALIFIED.matcher(source.getValue());
-      while (qualified.find()) {
-        String name = qualified.group(1).replace(OWN, "");
-        boolean engine = qualified.group(1).startsWith(OWN);
-        if (engine && !name.equals(own) && !MAY_USE.get(own).contains(name)) {
-          broken.add(source.getKey() + " uses " + name);
-        }
-      }
-    }
-    assertEquals(List.of(), broken);
-  }
-
-  @Test
-  void noRingOfPackages() {
-    Set<String> placed = new TreeSet<>();
-    boolean more = true;
-    while (more) {
-      more = false;
-      for (Map.Entry<String, Set<String>> entry : MAY_USE.entrySet()) {
-        if (placed.containsAll(entry.getValue())) {
-          more |= placed.add(entry.getKey());
-        }
-      }
-    }
-    assertEquals(new TreeSet<>(MAY_USE.keySet()), placed, "the others stand in a ring");
   }
 
   /** Every source without its comments, by path. */

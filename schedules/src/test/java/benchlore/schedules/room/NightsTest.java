@@ -156,7 +156,7 @@ class NightsTest {
     Moment start = DATE.midnight().plusSeconds(second);
     double ready = until(usual, start, needed);
     // The sum goes by whole steps: the one it is ready in has to end before the night begins.
-    Moment at = start.plusSeconds((long) Math.ceil(ready) + EquivalentAge.STEP_SECONDS);
+    Moment at = start.plusSeconds(Math.ceil(ready) + EquivalentAge.STEP_SECONDS);
     Date evening = at.hour() < 15 ? at.date() : at.date().plusDays(1);
     Climate later = USUAL.climate(List.of(night(evening, low, 20)));
     assertEquals(ready, until(later, start, needed));

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.trade.Pores;
+import benchlore.schedules.material.Pores;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -57,7 +57,7 @@ class IndependentCheckTest {
     SandingRequest request =
         Questions.of(new StartSurface.TornGrain(depth)).withShop(Questions.orbital(shelf));
     StartDepth start = request.start().depth();
-    GradeTarget target = Sanding.target(request, start);
+    GritTarget target = Sanding.target(request, start);
     double best = enumerate(shelf, start, target);
     assertEquals(best, secondsOrNone(request, start), 1e-9);
   }
@@ -68,7 +68,7 @@ class IndependentCheckTest {
         .orElse(Double.POSITIVE_INFINITY);
   }
 
-  private static double enumerate(List<Grit> shelf, StartDepth start, GradeTarget target) {
+  private static double enumerate(List<Grit> shelf, StartDepth start, GritTarget target) {
     List<Grit> sorted = new ArrayList<>(shelf);
     sorted.sort(Comparator.comparingDouble(Grit::micron).reversed());
     double best = Double.POSITIVE_INFINITY;
@@ -78,8 +78,8 @@ class IndependentCheckTest {
     return best;
   }
 
-  private static double cost(List<Grit> sorted, int mask, StartDepth start, GradeTarget target) {
-    Stock stock = Stock.wood(Questions.CHERRY, 1, false);
+  private static double cost(List<Grit> sorted, int mask, StartDepth start, GritTarget target) {
+    SandedStock stock = SandedStock.wood(Questions.CHERRY, 1, false);
     double seconds = 0;
     double depth = start.depthMicron();
     Grit before = null;
@@ -90,7 +90,7 @@ class IndependentCheckTest {
           return Double.POSITIVE_INFINITY;
         }
         List<SandingTool> tools = List.of(SandingTool.RANDOM_ORBIT);
-        seconds += Cutting.of(grit, stock, tools).get(0).pass(depth, depth).seconds();
+        seconds += AbrasiveCut.of(grit, stock, tools).get(0).pass(depth, depth).seconds();
         depth = stock.scratchMicron(grit);
         before = grit;
       }

@@ -88,12 +88,12 @@ class PublishedFiguresTest {
   }
 
   private static double whole(List<Grit> shelf) {
-    Stock stock = Stock.wood(Questions.CHERRY, 1, false);
+    SandedStock stock = SandedStock.wood(Questions.CHERRY, 1, false);
     double seconds = 0;
     for (int i = 1; i < shelf.size(); i++) {
       double depth = stock.scratchMicron(shelf.get(i - 1));
       List<SandingTool> tools = List.of(SandingTool.RANDOM_ORBIT);
-      Cutting cutting = Cutting.of(shelf.get(i), stock, tools).get(0);
+      AbrasiveCut cutting = AbrasiveCut.of(shelf.get(i), stock, tools).get(0);
       seconds += cutting.pass(depth, depth).seconds();
     }
     return seconds;

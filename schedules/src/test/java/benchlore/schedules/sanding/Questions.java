@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Datum;
-import benchlore.schedules.answer.Provenance;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.answer.Unit;
-import benchlore.schedules.trade.Pores;
+import benchlore.schedules.material.Pores;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,8 +36,8 @@ final class Questions {
     return shelf;
   }
 
-  static Datum grades(double low, double high) {
-    return Datum.range(low, high, Unit.COUNT, Provenance.commonPractice("test"));
+  static SourcedRange grades(double low, double high) {
+    return SourcedRange.range(low, high, Unit.COUNT, Provenance.commonPractice("test"));
   }
 
   static SurfaceWanted film(double low, double high) {

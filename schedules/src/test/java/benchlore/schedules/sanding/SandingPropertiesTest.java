@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.trade.Pores;
+import benchlore.schedules.material.Pores;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -127,7 +127,7 @@ class SandingPropertiesTest {
       return;
     }
     StartDepth start = request.start().depth();
-    GradeTarget target = Sanding.target(request, start);
+    GritTarget target = Sanding.target(request, start);
     double before = start.grainMicron();
     for (SandingPass pass : given.value().passes()) {
       double grain = pass.grit().micron();

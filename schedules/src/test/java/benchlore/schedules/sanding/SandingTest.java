@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Provenance;
-import benchlore.schedules.trade.Pores;
+import benchlore.schedules.material.Pores;
+import benchlore.schedules.quantity.Provenance;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -1,0 +1,33 @@
+package benchlore.schedules.answer;
+
+import benchlore.schedules.quantity.Quantity;
+import java.util.List;
+
+/**
+ * A sentence with quantities in it, kept apart so that a page can show them in the reader's units.
+ *
+ * @param pattern the sentence; {@code {0}}, {@code {1}} … stand for the quantities
+ * @param quantities what to put there, in order
+ */
+public record Message(String pattern, List<Quantity> quantities) {
+  /** Copies the list; refuses a place in the pattern without a quantity, or one never used. */
+  public Message {
+    if (pattern == null) {
+      throw new NullPointerException("pattern");
+    }
+    quantities = List.copyOf(quantities);
+    for (int i = 0; i < quantities.size(); i++) {
+      if (!pattern.contains("{" + i + "}")) {
+        throw new IllegalArgumentException("pattern has no place {" + i + "}: " + pattern);
+      }
+    }
+    if (pattern.contains("{" + quantities.size() + "}")) {
+      throw new IllegalArgumentException("no quantity for a place in: " + pattern);
+    }
+  }
+
+  /** A sentence with its quantities in order. */
+  public static Message of(String pattern, Quantity... quantities) {
+    return new Message(pattern, List.of(quantities));
+  }
+}

@@ -1,0 +1,132 @@
+package benchlore.schedules.exchange;
+
+import benchlore.schedules.air.Air;
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.coating.Coating;
+import benchlore.schedules.coating.SheenRoute;
+import benchlore.schedules.cutting.Cutting;
+import benchlore.schedules.glueup.GlueUp;
+import benchlore.schedules.movement.Fit;
+import benchlore.schedules.project.Project;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.sanding.MachineOrSand;
+import benchlore.schedules.sanding.Sanding;
+import java.util.List;
+
+/**
+ * The engine's functions over JSON: each reads a request and writes the answer.
+ *
+ * <p>A request has the components of the engine's record as its keys; a range is {@code
+ * {"low":1,"high":2,"unit":"METRE","from":{"kind":"INPUT","title":"","where":""}}}, a moment is ISO
+ * 8601 local time, a word of a closed list is its constant's name, what is absent is left out or
+ * null. An answer has {@code given} true with {@code value}, {@code working} and {@code cautions},
+ * or false with {@code reasons} (refused by a rule) or {@code broken} (not a request). Durations
+ * are in seconds.
+ */
+public final class EngineJson {
+  private EngineJson() {}
+
+  /** One of the functions below. */
+  public interface Call {
+    /** Reads a request and writes its answer. */
+    void answer(Node request, Sink answer);
+  }
+
+  /** Plans sanding; keys as {@link benchlore.schedules.sanding.SandingRequest}. */
+  public static void sanding(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> Sanding.plan(SandingJson.request(f)), SandingJson::schedule);
+  }
+
+  /** Machine longer or sand longer; as {@link benchlore.schedules.sanding.MachineOrSandRequest}. */
+  public static void machineOrSand(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> MachineOrSand.plan(SandingJson.machineOrSand(f)), SandingJson::curve);
+  }
+
+  /** Times one coat; keys as {@link benchlore.schedules.coating.DryingRequest}. */
+  public static void drying(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> Coating.drying(DryingJson.request(f)), DryingJson::times);
+  }
+
+  /** Finds the ways to a sheen; keys as {@link benchlore.schedules.coating.SheenRequest}. */
+  public static void sheen(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> SheenRoute.plan(SheenJson.request(f)), SheenJson::plan);
+  }
+
+  /** Plans a glue-up; keys as {@link benchlore.schedules.glueup.GlueUpRequest}. */
+  public static void glueUp(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> GlueUp.plan(GlueUpJson.request(f)), GlueUpJson::schedule);
+  }
+
+  /** Works out the shop's air; keys as {@link benchlore.schedules.air.AirRequest}. */
+  public static void air(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Air.plan(AirJson.request(f)), AirJson::schedule);
+  }
+
+  /** Works out movement and gaps; keys as {@link benchlore.schedules.movement.FitRequest}. */
+  public static void fit(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Fit.plan(FitJson.request(f)), FitJson::schedule);
+  }
+
+  /** Sets speed, feed and passes; keys as {@link benchlore.schedules.cutting.CuttingRequest}. */
+  public static void cutting(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> Cutting.plan(CuttingJson.request(f)), CuttingJson::schedule);
+  }
+
+  /** Flattens a surface; keys as {@link benchlore.schedules.cutting.SurfacingRequest}. */
+  public static void surfacing(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> Cutting.plan(CuttingJson.surfacing(f)), CuttingJson::surfacing);
+  }
+
+  /**
+   * The air of a day: {@code lowCelsius}, {@code highCelsius}, {@code relativeHumidityPercent} of
+   * the afternoon, {@code heating} with {@code fromHour}, {@code toHour}, {@code celsius} where
+   * there is any, and {@code nights} that were otherwise, where there are any: keys as {@link
+   * benchlore.schedules.room.DailySwing.Night}, of which {@code afternoonHumidityPercent} and
+   * {@code heated} may be missing. The value is what a request takes as its climate.
+   */
+  public static void climate(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> plain(DryingJson.swing(f)), DryingJson::climate);
+  }
+
+  /**
+   * A room by its air changes: {@code volume}, {@code changesPerHour}, {@code mixingFactor}, {@code
+   * celsius}. The value is what a request takes as its room.
+   */
+  public static void room(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> plain(AirJson.changing(f)), AirJson::room);
+  }
+
+  private static <T> Answer<T> plain(T value) {
+    return Answer.of(value, List.of(), List.of());
+  }
+
+  /** Plans a project; keys as {@link ProjectRequest}. */
+  public static void plan(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Project.plan(planRequest(f)), ProjectJson::project);
+  }
+
+  /** Writes the answer to a plan that was asked for otherwise. */
+  public static void write(Answer<ProjectPlan> plan, Sink answer) {
+    AnswerJson.write(plan, answer, ProjectJson::project);
+  }
+
+  /**
+   * The request of a plan.
+   *
+   * @throws IllegalArgumentException if it is none, naming what is wrong
+   */
+  public static ProjectRequest planRequest(Node request) {
+    return planRequest(RequestReader.of(request));
+  }
+
+  private static ProjectRequest planRequest(RequestReader f) {
+    return ProjectJson.request(f);
+  }
+}

@@ -1,0 +1,137 @@
+package benchlore.schedules.exchange;
+
+import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.coating.CoatStep;
+import benchlore.schedules.coating.CoatingSchedule;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Part;
+import benchlore.schedules.project.Progress;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.project.Purchase;
+import benchlore.schedules.project.Shop;
+import benchlore.schedules.project.Step;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.ShopWeek;
+import java.util.Optional;
+
+/** A whole project: request and answer. */
+final class ProjectJson {
+  private ProjectJson() {}
+
+  static ProjectRequest request(RequestReader f) {
+    RequestReader materials = f.group("materials");
+    RequestReader coats = f.group("coats");
+    return new ProjectRequest(
+        f.moment("start"),
+        f.list("parts", ProjectJson::part),
+        new Materials(
+            MaterialReader.wood(materials.group("wood")),
+            MaterialReader.adhesive(materials.group("adhesive")),
+            MaterialReader.finish(materials.group("finish")),
+            materials.list("solvents", MaterialReader::share)),
+        new CoatChoice(
+            coats.whole("coats"),
+            coats.number("wetFilmMicron"),
+            coats.word("method", ApplicationMethod.values()),
+            coats.word("sheen", Sheen.values())),
+        shop(f.group("shop")),
+        FitJson.seasons(f.group("place")),
+        f.flag("settled"),
+        f.number("moisturePercent"),
+        f.optional("progress", ProjectJson::progress).orElse(Progress.NONE));
+  }
+
+  private static Progress progress(RequestReader f) {
+    return new Progress(
+        f.has("resume") ? Optional.of(f.moment("resume")) : Optional.empty(),
+        f.list(
+            "done",
+            d ->
+                new Progress.Done(
+                    d.text("step"),
+                    d.list("slots", s -> new Interval(s.moment("start"), s.moment("end"))))));
+  }
+
+  private static Part part(RequestReader f) {
+    return new Part(
+        f.text("name"),
+        f.whole("count"),
+        f.number("lengthMetre"),
+        f.number("widthMetre"),
+        f.number("thicknessMetre"),
+        FitJson.rings(f.group("rings")),
+        f.whole("boards"),
+        SandingJson.surface(f.group("surface")),
+        f.number("machiningSecond"),
+        f.flag("moves"));
+  }
+
+  private static Shop shop(RequestReader f) {
+    return new Shop(
+        week(f.group("week")),
+        DryingJson.climate(f.group("climate")),
+        AirJson.room(f.group("room")),
+        f.words("ignition", IgnitionSource.values()),
+        SandingJson.shop(f.group("sanding")),
+        GlueUpJson.clamps(f.group("clamps")),
+        f.whole("people"));
+  }
+
+  private static ShopWeek week(RequestReader f) {
+    return new ShopWeek(f.lists("days", ProjectJson::span), f.days("daysOff"));
+  }
+
+  private static ShopWeek.Span span(RequestReader f) {
+    return new ShopWeek.Span(f.whole("fromMinuteInclusive"), f.whole("toMinuteExclusive"));
+  }
+
+  static void project(AnswerWriter out, ProjectPlan plan) {
+    out.list("steps", plan.steps(), ProjectJson::step)
+        .list("shopping", plan.shopping(), ProjectJson::purchase)
+        .group("coats", plan.coats(), ProjectJson::coats)
+        .optional("air", plan.air(), AirJson::schedule);
+  }
+
+  private static void purchase(AnswerWriter out, Purchase purchase) {
+    out.text("what", purchase.what())
+        .group("amount", purchase.amount(), AnswerJson::quantity)
+        .text("remark", purchase.remark());
+  }
+
+  private static void coats(AnswerWriter out, CoatingSchedule schedule) {
+    out.list("coats", schedule.coats(), ProjectJson::coat)
+        .group("liquid", schedule.liquid(), AnswerJson::quantity)
+        .group("dryFilm", schedule.dryFilm(), AnswerJson::quantity)
+        .flag("rubOut", schedule.rubOut());
+  }
+
+  private static void coat(AnswerWriter out, CoatStep coat) {
+    out.number("number", coat.number())
+        .moment("start", coat.start())
+        .word("scuff", coat.scuff())
+        .word("sheen", coat.sheen())
+        .group("drying", coat.drying(), DryingJson::times);
+  }
+
+  private static void step(AnswerWriter out, Step step) {
+    out.text("id", step.id())
+        .text("title", step.title())
+        .word("kind", step.kind())
+        .list(
+            "slots",
+            step.slots(),
+            (o, slot) -> o.moment("start", slot.start()).moment("end", slot.end()))
+        .list("notes", step.notes(), AnswerJson::note)
+        .list("cautions", step.cautions(), AnswerJson::caution)
+        .list("working", step.working(), AnswerJson::line)
+        .optional("window", step.window(), ProjectJson::window);
+  }
+
+  private static void window(AnswerWriter out, Step.Window window) {
+    out.moment("opens", window.opens()).moment("closes", window.closes());
+  }
+}

@@ -1,0 +1,287 @@
+package benchlore.schedules.glueup;
+
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.glueup.GlueUpRequest.Clamps;
+import benchlore.schedules.glueup.GlueUpRequest.Joint;
+import benchlore.schedules.glueup.GlueUpRequest.Pace;
+import benchlore.schedules.glueup.GlueUpSchedule.Batch;
+import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
+import benchlore.schedules.glueup.GlueUpSchedule.Row;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.DensityClass;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Writes down how a schedule was worked out, one line a figure. */
+final class GlueUpWorking {
+  private static final Provenance FORCE =
+      Provenance.source("Woodworking magazine, September 2021", "clamps for a panel");
+  private static final Provenance FAN =
+      Provenance.source("Woodworking magazine editors' page, 2010", "45 degree rule");
+  private static final Provenance MATURITY =
+      Provenance.commonPractice("equivalent age, as concrete maturity is summed");
+
+  private final GlueUpRequest request;
+  private final GlueUpSchedule schedule;
+  private final Adhesive adhesive;
+  private final List<WorkingLine> lines = new ArrayList<>();
+
+  private GlueUpWorking(GlueUpRequest request, GlueUpSchedule schedule) {
+    this.request = request;
+    this.schedule = schedule;
+    this.adhesive = request.adhesive();
+  }
+
+  /** The lines, in the order the figures are needed. */
+  static List<WorkingLine> of(GlueUpRequest request, GlueUpSchedule schedule) {
+    GlueUpWorking working = new GlueUpWorking(request, schedule);
+    working.glue();
+    working.assembly();
+    working.pressure();
+    for (int i = 0; i < schedule.rows().size(); i++) {
+      working.row(request.joints().get(i), schedule.rows().get(i));
+    }
+    for (int i = 0; i < schedule.batches().size(); i++) {
+      working.batch(i + 1, schedule.batches().get(i));
+    }
+    working.moments();
+    return working.lines;
+  }
+
+  private void glue() {
+    GlueUpSchedule.Glue glue = schedule.glue();
+    List<Figure> sizes = new ArrayList<>();
+    for (Joint joint : request.joints()) {
+      sizes.add(Figure.input(joint.name() + " length", joint.lengthMetre(), Unit.METRE));
+      sizes.add(Figure.input(joint.name() + " width", joint.widthMetre(), Unit.METRE));
+      sizes.add(Figure.input(joint.name() + " count", joint.count(), Unit.COUNT));
+    }
+    line("glue line area", glue.areaSquareMetre(), Unit.SQUARE_METRE)
+        .add("area = sum of length x width x count", sizes, Provenance.computed());
+    Figure area = Figure.computed("area", glue.areaSquareMetre(), Unit.SQUARE_METRE);
+    Figure spread = high("spread for one glue line", adhesive.spread());
+    line("adhesive", glue.massKilogram(), Unit.KILOGRAM)
+        .add(
+            "kg = area x spread x squeeze-out x pot loss",
+            List.of(
+                area,
+                spread,
+                high("squeeze-out", GlueUpFigures.SQUEEZE_OUT),
+                high("pot loss", GlueUpFigures.POT_LOSS)),
+            GlueUpFigures.SQUEEZE_OUT.from());
+    line("volume", glue.volumeCubicMetre(), Unit.CUBIC_METRE_LIQUID)
+        .add(
+            "litres = kg / density",
+            List.of(
+                Figure.computed("adhesive", glue.massKilogram(), Unit.KILOGRAM),
+                low("density", adhesive.density())),
+            Provenance.computed());
+    line("on each face", glue.perFaceKilogramPerSquareMetre(), Unit.KILOGRAM_PER_SQUARE_METRE)
+        .add("each of both faces = spread / 2", List.of(spread), Provenance.commonPractice(""));
+  }
+
+  private void assembly() {
+    GlueUpSchedule.Assembly assembly = schedule.assembly();
+    boolean contact = adhesive.family() == Adhesive.Family.CONTACT;
+    List<Figure> air = air();
+    air.add(Figure.input("driest part", request.wood().driestPercent(), Unit.PERCENT));
+    air.add(
+        contact ? high("open time", adhesive.openTime()) : low("open time", adhesive.openTime()));
+    line("open time here", assembly.openSecond(), Unit.SECOND)
+        .add("age(t) = open time, by temperature, dry air and dry wood", air, MATURITY);
+    adhesive.potLife().ifPresent(this::potLife);
+    if (contact) {
+      line("dry before joining", assembly.waitSecond(), Unit.SECOND)
+          .add(
+              "short end of the open time",
+              List.of(low("open time", adhesive.openTime())),
+              MATURITY);
+    }
+    SourcedRange closed = BatchLimits.closedLabel(adhesive);
+    line("closed time here", assembly.closedSecond(), Unit.SECOND)
+        .add("age(t) = closed time", List.of(low("closed time", closed)), MATURITY);
+    line("total assembly time", assembly.totalSecond(), Unit.SECOND)
+        .add(
+            "total = open + closed",
+            List.of(
+                Figure.computed("open", assembly.openSecond(), Unit.SECOND),
+                Figure.computed("closed", assembly.closedSecond(), Unit.SECOND)),
+            Provenance.computed());
+  }
+
+  private void potLife(SourcedRange label) {
+    double pot = BatchLimits.at(request, request.start()).potSecond();
+    line("pot life here", pot, Unit.SECOND)
+        .add("age(t) = pot life", List.of(low("pot life", label)), MATURITY);
+  }
+
+  private void pressure() {
+    Pressure pressure = schedule.pressure();
+    SourcedRange range = pressure.density().pressureOf(adhesive);
+    double density = request.wood().densityKilogramPerCubicMetre();
+    line("pressure to aim at", pressure.targetPascal(), Unit.PASCAL)
+        .add(
+            "middle of the adhesive's range for this class of wood",
+            List.of(
+                Figure.input("wood density", density, Unit.KILOGRAM_PER_CUBIC_METRE),
+                low("least", range),
+                high("most", range)),
+            DensityClass.FROM);
+  }
+
+  private void row(Joint joint, Row row) {
+    if (row.count() == 0) {
+      return;
+    }
+    Clamps clamps = request.clamps();
+    line(row.joint() + ": clamps for force", row.neededForForce(), Unit.COUNT)
+        .add(
+            "n = length x width x least pressure / clamp force, rounded up",
+            List.of(
+                Figure.input("length", joint.lengthMetre(), Unit.METRE),
+                Figure.input("width", joint.widthMetre(), Unit.METRE),
+                low("least pressure", schedule.pressure().density().pressureOf(adhesive)),
+                Figure.input("clamp force", clamps.forceNewton(), Unit.NEWTON)),
+            FORCE);
+    spacing(joint, row);
+    governing(row);
+  }
+
+  private void spacing(Joint joint, Row row) {
+    Clamps clamps = request.clamps();
+    line(row.joint() + ": farthest apart", row.spacingLimitMetre(), Unit.METRE)
+        .add(
+            "s = 2 x (wood + caul) + jaw, at most 12 in",
+            List.of(
+                Figure.input("wood behind the line", joint.backingMetre(), Unit.METRE),
+                Figure.input("caul depth", clamps.caulDepthMetre(), Unit.METRE),
+                Figure.input("jaw width", clamps.headMetre(), Unit.METRE),
+                high("usual spacing", GlueUpFigures.SPACING)),
+            FAN);
+    Figure spacing = Figure.computed("s", row.spacingLimitMetre(), Unit.METRE);
+    line(row.joint() + ": clamps for spacing", row.neededForSpacing(), Unit.COUNT)
+        .add(
+            "n = 1 + (length - 2 x end) / s, rounded up; end = least of 1.5 in and s / 2",
+            List.of(
+                Figure.input("length", joint.lengthMetre(), Unit.METRE),
+                spacing,
+                low("end", GlueUpFigures.END)),
+            GlueUpFigures.END.from());
+  }
+
+  private void governing(Row row) {
+    line(row.joint() + ": clamps", row.count(), Unit.COUNT)
+        .add(
+            "the larger governs, as far as the shelf goes",
+            List.of(
+                Figure.computed("for force", row.neededForForce(), Unit.COUNT),
+                Figure.computed("for spacing", row.neededForSpacing(), Unit.COUNT),
+                Figure.input("on the shelf", request.clamps().count(), Unit.COUNT)),
+            Provenance.computed());
+    line(row.joint() + ": tighten each to", row.forceEachNewton(), Unit.NEWTON)
+        .add(
+            "pressure aimed at x length x width / clamps, at most the clamp's force",
+            List.of(
+                Figure.computed("pressure", schedule.pressure().targetPascal(), Unit.PASCAL),
+                Figure.computed("clamps", row.count(), Unit.COUNT)),
+            FORCE);
+  }
+
+  private void batch(int number, Batch batch) {
+    Pace pace = request.pace();
+    String name = "batch " + number;
+    double hands = GlueUpFigures.hands(pace.people());
+    int joints = 0;
+    for (GlueUpSchedule.Share share : batch.shares()) {
+      joints = joints + share.count();
+    }
+    double area = batch.massKilogram() / GlueNeed.massKilogram(1, adhesive);
+    line(name + ": spreading", batch.spreadSecond(), Unit.SECOND)
+        .add(
+            "(joints x each + area x spreading) / hands",
+            List.of(
+                Figure.computed("joints", joints, Unit.COUNT),
+                Figure.input("each joint", pace.perJointSecond(), Unit.SECOND),
+                Figure.computed("area", area, Unit.SQUARE_METRE),
+                Figure.input(
+                    "spreading", pace.perSquareMetreSecond(), Unit.SECOND_PER_SQUARE_METRE),
+                Figure.computed("hands", hands, Unit.RATIO)),
+            GlueUpFigures.EXTRA_HANDS.from());
+    // Time is charged for every clamp the joints call for, even where the shelf is short.
+    double clamps = batch.closeSecond() * hands / pace.perClampSecond();
+    line(name + ": clamping", batch.closeSecond(), Unit.SECOND)
+        .add(
+            "clamps called for x each / hands",
+            List.of(
+                Figure.computed("clamps called for", Numeric.round(clamps), Unit.COUNT),
+                Figure.input("each clamp", pace.perClampSecond(), Unit.SECOND),
+                Figure.computed("hands", hands, Unit.RATIO)),
+            GlueUpFigures.EXTRA_HANDS.from());
+    inClamps(name, batch);
+  }
+
+  private void inClamps(String name, Batch batch) {
+    double clamped = batch.tight().secondsUntil(batch.clampsOff());
+    List<Figure> air = air();
+    air.add(high("clamp time", adhesive.clampTime()));
+    air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
+    line(name + ": in clamps", clamped, Unit.SECOND)
+        .add("age(t) = clamp time, by Q10 ^ ((T - Tref) / 10), damp air and wood", air, MATURITY);
+  }
+
+  private void moments() {
+    line("handle after", schedule.handle().afterSecond(), Unit.SECOND)
+        .add(
+            "age(t) = handling time, not before the clamps are off",
+            List.of(high("handling time", adhesive.handleAfter())),
+            MATURITY);
+    line("machine after", schedule.machine().afterSecond(), Unit.SECOND)
+        .add(
+            adhesive.waterBased()
+                ? "age(t) = wait for glue water to spread: 7 d at 20, 4 d at 50, 1 d at 70 deg C"
+                : "age(t) = wait, by the setting rate",
+            List.of(high("wait", Milestones.machineLabel(adhesive))),
+            adhesive.waterBased() ? SettingRates.DIFFUSION : MATURITY);
+    line("full load after", schedule.fullLoad().afterSecond(), Unit.SECOND)
+        .add(
+            "age(t) = full strength",
+            List.of(high("full strength", adhesive.fullStrength())),
+            MATURITY);
+  }
+
+  private List<Figure> air() {
+    List<Figure> air = new ArrayList<>();
+    double celsius = request.climate().at(request.start()).celsius();
+    double percent = request.climate().at(request.start()).relativeHumidityPercent();
+    air.add(Figure.input("air at the start", celsius, Unit.CELSIUS));
+    air.add(Figure.input("humidity at the start", percent, Unit.PERCENT));
+    air.add(low("reference air", adhesive.referenceCelsius()));
+    air.add(low("Q10, low end", SettingRates.q10(adhesive)));
+    air.add(high("Q10, high end", SettingRates.q10(adhesive)));
+    return air;
+  }
+
+  private Draughted line(String name, double value, Unit unit) {
+    Figure result = Figure.computed(name, value, unit);
+    return (formula, inputs, rule) -> lines.add(new WorkingLine(result, formula, inputs, rule));
+  }
+
+  private static Figure low(String name, SourcedRange datum) {
+    return Figure.of(name, datum.low(), datum.unit(), datum.from());
+  }
+
+  private static Figure high(String name, SourcedRange datum) {
+    return Figure.of(name, datum.high(), datum.unit(), datum.from());
+  }
+
+  /** A line whose figure is known and whose working is still to be given. */
+  @FunctionalInterface
+  private interface Draughted {
+    void add(String formula, List<Figure> inputs, Provenance rule);
+  }
+}

@@ -1,0 +1,16 @@
+package benchlore.schedules.material;
+
+/**
+ * How a wood's pores lie in its rings. Whether they are large enough to need a filler is another
+ * matter: mahogany is diffuse-porous and open-grained, cherry diffuse-porous and closed.
+ */
+public enum Pores {
+  /** A row of large pores at the start of each ring: oak, ash, elm. */
+  RING_POROUS,
+  /** Large pores that shade off to small through the ring: walnut, butternut. */
+  SEMI_RING_POROUS,
+  /** Even all through the ring, and mostly fine: cherry, maple, birch. */
+  DIFFUSE_POROUS,
+  /** No pores: conifers. */
+  NONPOROUS
+}

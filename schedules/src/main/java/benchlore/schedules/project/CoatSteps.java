@@ -1,0 +1,355 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.air.Air;
+import benchlore.schedules.air.AirRequest;
+import benchlore.schedules.air.AirSchedule;
+import benchlore.schedules.air.Release;
+import benchlore.schedules.air.Respirator;
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Cautions;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.coating.CoatSessions;
+import benchlore.schedules.coating.CoatStep;
+import benchlore.schedules.coating.CoatedArea;
+import benchlore.schedules.coating.Coating;
+import benchlore.schedules.coating.CoatingRequest;
+import benchlore.schedules.coating.CoatingSchedule;
+import benchlore.schedules.coating.DryingRequest;
+import benchlore.schedules.coating.DryingTimes;
+import benchlore.schedules.coating.QuantityRequest;
+import benchlore.schedules.coating.ScuffReason;
+import benchlore.schedules.coating.Stage;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.SprayGun;
+import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.time.Duration;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lays the coats into the shop's hours, each with its window, its air and its cautions. */
+final class CoatSteps {
+  /**
+   * What the coats gave.
+   *
+   * @param coats the sequence
+   * @param air the air after one coat; empty if nothing but water evaporates
+   * @param working working of the sequence
+   * @param cautions cautions of the sequence
+   */
+  record Coated(
+      CoatingSchedule coats,
+      Optional<AirSchedule> air,
+      List<WorkingLine> working,
+      List<Caution> cautions) {}
+
+  private static final Caution FINISH_DUST =
+      new Caution(
+          "finish-dust",
+          Caution.Severity.HEALTH,
+          Message.of(
+              "Dust of a finish harms the lungs, and that of an oil finish can heat up by itself"
+                  + " in a bag or bin."),
+          Message.of(
+              "Wear a close-fitting particle respirator, use extraction, and empty the dust into a"
+                  + " lidded metal can outdoors; the label and safety data sheet win."));
+
+  private final ProjectRequest request;
+  private final PlanBuilder draft;
+  private final double area;
+  private final Duration coatTime;
+  private final Duration scuffTime;
+
+  CoatSteps(ProjectRequest request, PlanBuilder draft) {
+    this.request = request;
+    this.draft = draft;
+    double total = 0;
+    for (Part part : request.parts()) {
+      total = part.coatedSquareMetre() + total;
+    }
+    this.area = total;
+    double pace = ProjectFigures.pace(request.coats().method()).high();
+    this.coatTime =
+        Duration.ofSeconds(pace * area + ProjectFigures.AROUND_A_COAT.high()).upToFiveMinutes();
+    this.scuffTime = Duration.ofSeconds(ProjectFigures.SCUFF_PACE.high() * area).upToFiveMinutes();
+  }
+
+  Optional<Coated> add() {
+    double session = coatTime.seconds() + scuffTime.seconds();
+    if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
+      return Optional.empty();
+    }
+    List<Moment> laid = laid();
+    Moment from = request.progress().notBefore(draft.ready());
+    Moment first = laid.isEmpty() ? Coating.firstMoment(coating(from)).orElse(from) : laid.get(0);
+    Answer<CoatingSchedule> answer = Coating.plan(coating(first));
+    if (answer instanceof Answer.Refused<CoatingSchedule> refused) {
+      draft.refuse(refused.reasons());
+      return Optional.empty();
+    }
+    Answer.Given<CoatingSchedule> given = (Answer.Given<CoatingSchedule>) answer;
+    CoatingSchedule coats = given.value();
+    Optional<Answer<AirSchedule>> air = air(coats);
+    if (air.isPresent() && air.get() instanceof Answer.Refused<AirSchedule> refused) {
+      draft.refuse(refused.reasons());
+      return Optional.empty();
+    }
+    Optional<Answer.Given<AirSchedule>> breathing = air.map(a -> (Answer.Given<AirSchedule>) a);
+    for (int i = 0; i < coats.coats().size(); i++) {
+      add(coats, i, given, breathing);
+    }
+    buy(coats);
+    return Optional.of(
+        new Coated(coats, breathing.map(Answer.Given::value), given.working(), given.cautions()));
+  }
+
+  private void add(
+      CoatingSchedule coats,
+      int i,
+      Answer.Given<CoatingSchedule> given,
+      Optional<Answer.Given<AirSchedule>> air) {
+    CoatStep coat = coats.coats().get(i);
+    if (coat.scuff() != ScuffReason.NONE) {
+      draft.add(scuff(coat));
+    }
+    Answer<DryingTimes> drying = Coating.drying(drying(coat));
+    List<WorkingLine> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
+    air.ifPresent(a -> working.addAll(a.working()));
+    List<Caution> dries = drying.fold(d -> d.cautions(), r -> List.of());
+    List<Caution> own = Cautions.merged(dries, sequence(coat.number(), given.cautions()));
+    List<Caution> cautions =
+        Cautions.merged(own, air.map(Answer.Given::cautions).orElse(List.of()));
+    String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
+    draft.add(
+        new Step(
+            "coat-" + coat.number(),
+            "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
+            Step.Kind.WORK,
+            when(
+                "coat-" + coat.number(),
+                coat.start(),
+                coat.start().plusSeconds(coatTime.seconds())),
+            notes(coats, coat, air),
+            cautions,
+            working,
+            i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
+    if (i > 0) {
+      Moment due = window(coats.coats().get(i - 1)).opens();
+      double early = PlanBuilder.early(coat.start(), due);
+      if (early > 0) {
+        draft.warn("coat-" + coat.number(), TooEarly.work(early));
+      }
+    }
+    draft.readyFrom(coat.start().plusSeconds(coatTime.seconds()));
+  }
+
+  /**
+   * This coat by itself: the sequence tells the same words once for all coats, but a caution has to
+   * stand at every coat it is true of.
+   */
+  private DryingRequest drying(CoatStep coat) {
+    return new DryingRequest(
+        request.materials().finish(),
+        request.coats().wetFilmMicron(),
+        request.shop().climate(),
+        coat.start());
+  }
+
+  /** What the sequence says of this coat; what it says of none in particular goes to the first. */
+  private static List<Caution> sequence(int number, List<Caution> all) {
+    String prefix = "Coat " + number + ":";
+    List<Caution> own = new ArrayList<>();
+    for (Caution caution : all) {
+      String words = caution.what().pattern();
+      boolean its = words.startsWith(prefix) || words.startsWith("Coat " + number + " ");
+      if (its || (number == 1 && !words.startsWith("Coat "))) {
+        own.add(caution.withoutPrefix(prefix));
+      }
+    }
+    return own;
+  }
+
+  private Step scuff(CoatStep coat) {
+    Moment start = coat.start().plusSeconds(-scuffTime.seconds());
+    String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
+    return new Step(
+        "scuff-" + coat.number(),
+        "Scuff with " + grade + ", wipe clean",
+        Step.Kind.WORK,
+        when("scuff-" + coat.number(), start, coat.start()),
+        List.of(
+            Message.of(SheenWords.of(coat.scuff())),
+            Message.of(
+                "Dull all over, no shiny spots, no bare edges. Vacuum, then a barely damp cloth.")),
+        List.of(FINISH_DUST),
+        List.of(),
+        Optional.empty());
+  }
+
+  private List<Message> notes(
+      CoatingSchedule coats, CoatStep coat, Optional<Answer.Given<AirSchedule>> air) {
+    List<Message> notes = new ArrayList<>();
+    double litres = coats.liquid().value() / coats.coats().size();
+    notes.add(
+        Message.of(
+            "Pour out {0}; a wet film of {1}.",
+            Quantity.of(litres, Unit.CUBIC_METRE_LIQUID),
+            Quantity.of(request.coats().wetFilmMicron(), Unit.MICRON)));
+    for (Stage stage : List.of(Stage.TOUCH_DRY, Stage.SAND, Stage.RECOAT_OPENS)) {
+      coat.drying()
+          .time(stage)
+          .ifPresent(
+              time ->
+                  notes.add(
+                      Message.of(
+                          capital(stage.words()) + " {0} after it goes on.",
+                          Quantity.of(time.planned().seconds(), Unit.SECOND))));
+    }
+    air.ifPresent(a -> notes.addAll(airNotes(a.value())));
+    return notes;
+  }
+
+  private static List<Message> airNotes(AirSchedule air) {
+    List<Message> notes = new ArrayList<>();
+    AirSchedule.ReEntry back = air.reEntries().get(0);
+    notes.add(
+        back.second().isPresent()
+            ? Message.of(
+                "With this much air the room is fine to sit in again about {0} after you begin.",
+                Quantity.of(back.second().getAsDouble(), Unit.SECOND))
+            : Message.of(back.verdict().words()));
+    Respirator respirator = air.respirator().respirator();
+    if (respirator != Respirator.NONE) {
+      notes.add(Message.of(capital(respirator.advice()) + "."));
+    }
+    notes.addAll(air.respirator().limits());
+    return notes;
+  }
+
+  private Step.Window window(CoatStep before) {
+    Moment opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
+    return new Step.Window(opens, before.drying().moment(Stage.RECOAT_CLOSES));
+  }
+
+  private CoatingRequest coating(Moment start) {
+    CoatSessions sessions = new CoatSessions(request.shop().week(), scuffTime, coatTime);
+    double edges = 0;
+    double faces = 0;
+    for (Part part : request.parts()) {
+      CoatedArea one =
+          CoatedArea.of(
+              part.lengthMetre(), part.widthMetre(), part.thicknessMetre(), part.count(), true);
+      faces = faces + one.faceSquareMetre();
+      edges = edges + one.edgeSquareMetre();
+    }
+    QuantityRequest quantity =
+        new QuantityRequest(
+            request.materials().finish(),
+            new CoatedArea(faces, edges, true),
+            request.coats().coats(),
+            request.coats().wetFilmMicron(),
+            request.coats().method(),
+            SprayGun.HVLP);
+    return new CoatingRequest(
+        quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
+  }
+
+  /** When the coats went on that are done. */
+  private List<Moment> laid() {
+    List<Moment> laid = new ArrayList<>();
+    for (Interval slot : request.progress().run("coat-")) {
+      laid.add(slot.start());
+    }
+    return laid;
+  }
+
+  private CoatingRequest.Laid laidSoFar() {
+    List<Moment> laid = laid();
+    boolean scuffed = !request.progress().slots("scuff-" + (laid.size() + 1)).isEmpty();
+    return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
+  }
+
+  /** When this step was done, or when it is planned. */
+  private List<Interval> when(String step, Moment start, Moment end) {
+    List<Interval> done = request.progress().slots(step);
+    return done.isEmpty() ? List.of(new Interval(start, end)) : done;
+  }
+
+  private Optional<Answer<AirSchedule>> air(CoatingSchedule coats) {
+    Finish finish = request.materials().finish();
+    double one = coats.liquid().value() / coats.coats().size();
+    double kilogram = one * finish.voc().high();
+    if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
+      return Optional.empty();
+    }
+    Release release =
+        new Release(
+            0,
+            kilogram,
+            request.materials().solvents(),
+            request.coats().method(),
+            Optional.empty());
+    return Optional.of(
+        told(
+            Air.plan(
+                new AirRequest(
+                    request.shop().room(),
+                    List.of(release),
+                    request.shop().ignition(),
+                    finish.isocyanate(),
+                    finish.selfHeatingRags()))));
+  }
+
+  /** No time to come back while the coat still goes on, nor where formaldehyde decides. */
+  private Answer<AirSchedule> told(Answer<AirSchedule> answer) {
+    if (!(answer instanceof Answer.Given<AirSchedule> given)) {
+      return answer;
+    }
+    boolean formaldehyde = request.materials().finish().family() == FinishFamily.CATALYSED_LACQUER;
+    AirSchedule air = given.value().afterWork(coatTime.seconds());
+    AirSchedule told = formaldehyde ? air.withoutReEntry() : air;
+    List<WorkingLine> working = new ArrayList<>();
+    for (WorkingLine line : given.working()) {
+      boolean back = line.result().name().equals(AirSchedule.ReEntry.LINE);
+      if (!back || told.reEntries().get(0).second().isPresent()) {
+        working.add(line);
+      }
+    }
+    return Answer.of(told, working, given.cautions());
+  }
+
+  private void buy(CoatingSchedule coats) {
+    int count = coats.coats().size();
+    double one = coats.liquid().value() / count;
+    List<String> told = new ArrayList<>();
+    for (CoatStep coat : coats.coats()) {
+      String sheen = coat.sheen().map(SheenWords::of).orElse("");
+      if (told.contains(sheen)) {
+        continue;
+      }
+      told.add(sheen);
+      int same = 0;
+      for (CoatStep other : coats.coats()) {
+        same = other.sheen().orElse(null) == coat.sheen().orElse(null) ? same + 1 : same;
+      }
+      String what = sheen.isEmpty() ? "finish" : "finish, " + sheen;
+      draft.buy(
+          new Purchase(
+              what,
+              Quantity.of(one * same, Unit.CUBIC_METRE_LIQUID),
+              same == 1 ? "one coat" : same + " coats"));
+    }
+  }
+
+  private static String capital(String words) {
+    char first = words.charAt(0);
+    return first >= 'a' && first <= 'z' ? (char) (first - 32) + words.substring(1) : words;
+  }
+}

@@ -1,0 +1,117 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.coating.CoatingSchedule;
+import benchlore.schedules.coating.Stage;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.sanding.RubOut;
+import benchlore.schedules.sanding.RubOutRequest;
+import benchlore.schedules.sanding.RubOutSchedule;
+import benchlore.schedules.sanding.RubbedSheen;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.List;
+import java.util.Optional;
+
+/** From the last coat to the finished, installed parts. */
+final class CureSteps {
+  private CureSteps() {}
+
+  static void add(ProjectRequest request, PlanBuilder draft, CoatingSchedule coats) {
+    Moment last = coats.last().start();
+    Moment use = coats.moment(Stage.LIGHT_USE).orElse(last);
+    Moment stack = coats.moment(Stage.STACK).orElse(use);
+    Moment fit = stack.orLater(use);
+    Moment cured = coats.moment(Stage.FULL_CURE).orElse(fit);
+    wait(draft, "dry", "Let the last coat dry before it is handled much", draft.ready(), fit);
+    draft.readyFrom(coats.rubOut() && cured.isAfter(fit) ? cured : fit);
+    if (coats.rubOut()) {
+      wait(draft, "cure-before-rubbing", "Full cure before rubbing out", fit, cured);
+      rubOut(request, draft, coats);
+    }
+    install(request, draft);
+    if (!coats.rubOut()) {
+      Moment from = draft.ready().isBefore(cured) ? draft.ready() : cured;
+      wait(draft, "cure", "Full cure: no water, no wax, nothing left standing on it", from, cured);
+    }
+  }
+
+  private static void wait(PlanBuilder draft, String id, String title, Moment from, Moment until) {
+    if (!until.isAfter(from)) {
+      return;
+    }
+    draft.add(Step.waiting(id, title, new Interval(from, until), List.of()));
+  }
+
+  private static void install(ProjectRequest request, PlanBuilder draft) {
+    int count = 0;
+    for (Part part : request.parts()) {
+      count = count + part.count();
+    }
+    List<Interval> slots =
+        draft.book("install", "fitting the parts", ProjectFigures.INSTALL.high() * count);
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              "install",
+              "Fit the finished parts",
+              Step.Kind.WORK,
+              slots,
+              List.of(
+                  Message.of(
+                      "Fit them as at the dry fit. Drive no screw into a film that still dents.")),
+              List.of(),
+              List.of(),
+              Optional.empty()));
+    }
+  }
+
+  private static void rubOut(ProjectRequest request, PlanBuilder draft, CoatingSchedule coats) {
+    double area = 0;
+    for (Part part : request.parts()) {
+      area = part.coatedSquareMetre() + area;
+    }
+    Answer<RubOutSchedule> answer =
+        RubOut.plan(
+            new RubOutRequest(
+                sheen(request.coats().sheen()),
+                coats.dryFilm().value(),
+                ProjectFigures.LEVEL.high(),
+                area,
+                request.shop().sanding()));
+    if (answer instanceof Answer.Refused<RubOutSchedule> refused) {
+      draft.refuse(refused.reasons());
+      return;
+    }
+    Answer.Given<RubOutSchedule> given = (Answer.Given<RubOutSchedule>) answer;
+    List<Interval> slots = draft.book("rub-out", "rubbing out", given.value().seconds());
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              "rub-out",
+              "Rub out to the sheen",
+              Step.Kind.WORK,
+              slots,
+              List.of(
+                  Message.of(
+                      "It takes {0} of film and leaves {1}; stay off the edges until last.",
+                      Quantity.of(given.value().removedMicron(), Unit.MICRON),
+                      Quantity.of(given.value().leftMicron(), Unit.MICRON))),
+              given.cautions(),
+              given.working(),
+              Optional.empty()));
+    }
+  }
+
+  private static RubbedSheen sheen(Sheen sheen) {
+    return switch (sheen) {
+      case MATT -> RubbedSheen.MATT;
+      case SATIN -> RubbedSheen.SATIN;
+      case SEMI_GLOSS -> RubbedSheen.SEMI_GLOSS;
+      case GLOSS -> RubbedSheen.GLOSS;
+    };
+  }
+}

@@ -1,0 +1,198 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.glueup.GlueUp;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.material.Species;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Finds and books the hour for each glue-up: the first at which the adhesive sets, the clamps are
+ * free and the hands have time. A blank that can't be closed in one go is glued in stages.
+ */
+final class GlueSessions {
+  /**
+   * Clamps in use.
+   *
+   * @param until when they are off
+   * @param count how many
+   */
+  private record Busy(Moment until, int count) {}
+
+  private final ProjectRequest request;
+  private final PlanBuilder draft;
+  private final List<Busy> busy = new ArrayList<>();
+  private final List<Interval> glued;
+  private final List<Interval> unclamped;
+  private Moment machine;
+  private double cubicMetre;
+
+  GlueSessions(ProjectRequest request, PlanBuilder draft) {
+    this.request = request;
+    this.draft = draft;
+    this.machine = draft.ready();
+    this.glued = new ArrayList<>(request.progress().run("glue-"));
+    this.unclamped = new ArrayList<>(request.progress().run("clamps-off-"));
+  }
+
+  /** From when every joint may be machined. */
+  Moment machineFrom() {
+    return machine;
+  }
+
+  /** Adhesive of all sessions so far. */
+  double cubicMetre() {
+    return cubicMetre;
+  }
+
+  /** Books every blank of a part; notes a refusal in the draft where one can't be. */
+  List<GlueSession> of(Part part) {
+    List<GlueSession> sessions = new ArrayList<>();
+    for (int n = 1; n <= part.count(); n++) {
+      String name = part.count() == 1 ? part.name() : part.name() + " " + n;
+      int joints = part.boards() - 1;
+      int stage = 1;
+      while (joints > 0) {
+        Optional<GlueSession> session = next(part, name, joints, stage);
+        if (session.isEmpty()) {
+          return sessions;
+        }
+        sessions.add(session.get());
+        joints = session.get().jointsLeft();
+        stage++;
+      }
+    }
+    return sessions;
+  }
+
+  private Optional<GlueSession> next(Part part, String name, int joints, int stage) {
+    if (!glued.isEmpty()) {
+      return asDone(part, name, joints, stage);
+    }
+    Moment from = draft.ready();
+    Moment latest = from.plusDays(ProjectFigures.GLUE_DAYS);
+    List<Refusal> reasons = List.of();
+    while (from.isBefore(latest)) {
+      Optional<Interval> slot =
+          draft.unbroken("a glue-up", from, ProjectFigures.AROUND_A_GLUE_UP.high());
+      if (slot.isEmpty()) {
+        return Optional.empty();
+      }
+      Moment start = slot.get().start();
+      Answer<GlueUpSchedule> answer =
+          GlueUp.plan(question(part, name, joints, start, freeClamps(start)));
+      if (answer instanceof Answer.Given<GlueUpSchedule> given) {
+        Optional<Interval> work = work(given.value(), start);
+        if (work.isPresent()) {
+          boolean whole = given.value().batches().size() == 1 && stage == 1;
+          return book(whole ? name : name + ", stage " + stage, work.get(), given);
+        }
+        reasons = tooLong(name);
+      } else {
+        reasons = ((Answer.Refused<GlueUpSchedule>) answer).reasons();
+      }
+      from = start.plusHours(1);
+    }
+    draft.refuse(reasons);
+    return Optional.empty();
+  }
+
+  /**
+   * The session at the time it was done at, whatever the shop's hours say; there were clamps
+   * enough, or it would not be done.
+   */
+  private Optional<GlueSession> asDone(Part part, String name, int joints, int stage) {
+    Interval work = glued.remove(0);
+    Answer<GlueUpSchedule> answer =
+        GlueUp.plan(question(part, name, joints, work.start(), request.shop().clamps().count()));
+    if (answer instanceof Answer.Given<GlueUpSchedule> given) {
+      boolean whole = given.value().batches().size() == 1 && stage == 1;
+      return book(whole ? name : name + ", stage " + stage, work, given);
+    }
+    draft.refuse(((Answer.Refused<GlueUpSchedule>) answer).reasons());
+    return Optional.empty();
+  }
+
+  /** When the clamps come off: when they did, or the first free moment after the clamp time. */
+  private Optional<Interval> off(GlueUpSchedule.Batch batch) {
+    return unclamped.isEmpty()
+        ? draft.unbroken("taking clamps off", batch.clampsOff(), ProjectFigures.UNCLAMP.high())
+        : Optional.of(unclamped.remove(0));
+  }
+
+  /** The stretch from this start on, if it is free as long as the work takes. */
+  private Optional<Interval> work(GlueUpSchedule schedule, Moment start) {
+    GlueUpSchedule.Batch first = schedule.batches().get(0);
+    double seconds = first.spreadSecond() + first.closeSecond();
+    Optional<Interval> slot =
+        draft.unbroken("a glue-up", start, seconds + ProjectFigures.AROUND_A_GLUE_UP.high());
+    return slot.filter(found -> found.start().equals(start));
+  }
+
+  private Optional<GlueSession> book(
+      String label, Interval work, Answer.Given<GlueUpSchedule> given) {
+    draft.take(work);
+    draft.readyFrom(work.end());
+    GlueUpSchedule.Batch batch = given.value().batches().get(0);
+    Optional<Interval> off = off(batch);
+    if (off.isEmpty()) {
+      return Optional.empty();
+    }
+    draft.take(off.get());
+    busy.add(new Busy(off.get().end(), batch.clamps()));
+    double density = request.materials().adhesive().density().mid();
+    cubicMetre = batch.massKilogram() / density + cubicMetre;
+    machine = machine.orLater(given.value().machine().at().orLater(off.get().end()));
+    return Optional.of(new GlueSession(label, work, off.get(), given));
+  }
+
+  private GlueUpRequest question(Part part, String name, int joints, Moment start, int clamps) {
+    Species wood = request.materials().wood();
+    double moist = 1 + request.moisturePercent() / 100;
+    double density = wood.specificGravity().low() * 1000 * moist;
+    GlueUpRequest.Clamps shop = request.shop().clamps();
+    return new GlueUpRequest(
+        request.materials().adhesive(),
+        List.of(
+            new GlueUpRequest.Joint(
+                name,
+                part.lengthMetre(),
+                part.thicknessMetre(),
+                joints,
+                GlueUpRequest.Arrangement.IN_LINE,
+                part.widthMetre() / part.boards(),
+                0)),
+        new GlueUpRequest.Wood(
+            density,
+            wood.oily(),
+            List.of(request.moisturePercent(), request.moisturePercent()),
+            ProjectFigures.SINCE_JOINTED.high()),
+        new GlueUpRequest.Clamps(
+            clamps, shop.forceNewton(), shop.caulDepthMetre(), shop.headMetre()),
+        request.shop().climate(),
+        start,
+        GlueUpRequest.Pace.usual(request.shop().people()));
+  }
+
+  private int freeClamps(Moment moment) {
+    int free = request.shop().clamps().count();
+    for (Busy used : busy) {
+      free = used.until().isAfter(moment) ? free - used.count() : free;
+    }
+    return Math.max(free, 1);
+  }
+
+  private static List<Refusal> tooLong(String name) {
+    return List.of(
+        Refusal.of(
+            "shop.week",
+            "No stretch of shop hours is long enough to close the glue-up of " + name + ".",
+            "Glue it in stages on a longer day, or get a second pair of hands."));
+  }
+}

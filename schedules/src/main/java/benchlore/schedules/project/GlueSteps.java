@@ -1,0 +1,189 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Glues up the blanks one after the other, each at the first hour of the shop that is warm enough
+ * and has clamps free, and waits for the last of them before machining. Like blanks glued on one
+ * day are one step.
+ */
+final class GlueSteps {
+  private final ProjectRequest request;
+  private final PlanBuilder draft;
+  private final GlueSessions sessions;
+  private int number;
+
+  GlueSteps(ProjectRequest request, PlanBuilder draft) {
+    this.request = request;
+    this.draft = draft;
+    this.sessions = new GlueSessions(request, draft);
+  }
+
+  /** Adds preparation, every glue-up, taking the clamps off, and the wait before machining. */
+  void add() {
+    int joints = 0;
+    for (Part part : request.parts()) {
+      joints = joints + (part.boards() - 1) * part.count();
+    }
+    if (joints == 0) {
+      return;
+    }
+    prepare(joints);
+    for (Part part : request.parts()) {
+      if (part.boards() > 1 && !draft.refused()) {
+        part(part);
+      }
+    }
+    if (!draft.refused()) {
+      finish();
+    }
+  }
+
+  private void prepare(int joints) {
+    List<Interval> slots =
+        draft.book("dry-clamp", "dry clamping", ProjectFigures.JOINT.high() * joints);
+    if (slots.isEmpty()) {
+      return;
+    }
+    draft.add(
+        new Step(
+            "dry-clamp",
+            "Joint the edges and clamp up dry",
+            Step.Kind.WORK,
+            slots,
+            List.of(
+                Message.of("Joint each edge, then clamp the blank up without glue, cauls and all."),
+                Message.of("No light through a joint held together by hand; mark faces and order."),
+                Message.of(
+                    "Lay out clamps, brush, glue, wet rag and a clock where you will glue.")),
+            List.of(MachineSteps.GUARD),
+            List.of(),
+            Optional.empty()));
+  }
+
+  private void part(Part part) {
+    List<GlueSession> day = new ArrayList<>();
+    for (GlueSession session : sessions.of(part)) {
+      boolean sameDay =
+          day.isEmpty() || day.get(0).work().start().date().equals(session.work().start().date());
+      if (!sameDay) {
+        flush(part, day);
+        day = new ArrayList<>();
+      }
+      day.add(session);
+    }
+    if (!day.isEmpty()) {
+      flush(part, day);
+    }
+  }
+
+  private void flush(Part part, List<GlueSession> day) {
+    number++;
+    GlueSession first = day.get(0);
+    double early = 0;
+    for (GlueSession session : day) {
+      Moment due = session.batch().clampsOff();
+      early = Math.max(early, PlanBuilder.early(session.unclamp().start(), due));
+    }
+    if (early > 0) {
+      draft.warn("clamps-off-" + number, TooEarly.joint(early));
+    }
+    draft.add(
+        new Step(
+            "glue-" + number,
+            "Glue up " + names(day),
+            Step.Kind.WORK,
+            slots(day, true),
+            notes(part, first),
+            first.answer().cautions(),
+            first.answer().working(),
+            Optional.empty()));
+    draft.add(
+        new Step(
+            "clamps-off-" + number,
+            "Clamps off " + names(day),
+            Step.Kind.WORK,
+            slots(day, false),
+            List.of(Message.of("Scrape the beads while they are rubbery, or chip them once hard.")),
+            List.of(),
+            List.of(),
+            Optional.of(new Step.Window(first.batch().clampsOff(), Optional.empty()))));
+  }
+
+  private static List<Interval> slots(List<GlueSession> day, boolean work) {
+    List<Interval> slots = new ArrayList<>();
+    for (GlueSession session : day) {
+      slots.add(work ? session.work() : session.unclamp());
+    }
+    return slots;
+  }
+
+  private static String names(List<GlueSession> day) {
+    StringBuilder names = new StringBuilder(day.get(0).label());
+    for (int i = 1; i < day.size(); i++) {
+      names.append(i + 1 == day.size() ? " and " : ", ").append(day.get(i).label());
+    }
+    return names.toString();
+  }
+
+  private static List<Message> notes(Part part, GlueSession session) {
+    GlueUpSchedule schedule = session.answer().value();
+    GlueUpSchedule.Batch batch = session.batch();
+    GlueUpSchedule.Row row = schedule.rows().get(0);
+    List<Message> notes = new ArrayList<>();
+    notes.add(
+        Message.of(
+            "Each blank: {0} boards. Spread and close it within {1} of the first glue; a steady"
+                + " pace makes it {2}.",
+            Quantity.of(part.boards(), Unit.COUNT),
+            Quantity.of(schedule.assembly().totalSecond(), Unit.SECOND),
+            Quantity.of(batch.spreadSecond() + batch.closeSecond(), Unit.SECOND)));
+    notes.add(
+        Message.of(
+            "Pour out {0} of adhesive for each.",
+            Quantity.of(batch.massKilogram(), Unit.KILOGRAM)));
+    if (row.count() > 0) {
+      notes.add(
+          Message.of(
+              "{0} clamps, no more than {1} apart, over and under in turn, each to about {2}.",
+              Quantity.of(row.count(), Unit.COUNT),
+              Quantity.of(row.spacingLimitMetre(), Unit.METRE),
+              Quantity.of(row.forceEachNewton(), Unit.NEWTON)));
+    }
+    notes.add(
+        Message.of("An even row of small beads along the joint: enough glue, enough pressure."));
+    return notes;
+  }
+
+  private void finish() {
+    Moment machine = sessions.machineFrom();
+    Moment from = draft.ready();
+    draft.add(
+        new Step(
+            "wait-joints",
+            "Let the joints settle before machining",
+            Step.Kind.WAIT,
+            List.of(new Interval(from, from.orLater(machine))),
+            List.of(
+                Message.of(
+                    "Glue water swells the wood at a joint. Planed flat now, the joint sinks later"
+                        + " and shows under the finish.")),
+            List.of(),
+            List.of(),
+            Optional.empty()));
+    draft.readyFrom(machine);
+    draft.buy(
+        new Purchase(
+            "adhesive",
+            Quantity.of(sessions.cubicMetre(), Unit.CUBIC_METRE_LIQUID),
+            "squeeze-out and what stays in the pot counted"));
+  }
+}

@@ -1,0 +1,47 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.time.Interval;
+import java.util.List;
+import java.util.Optional;
+
+/** Machines the blanks to size, in the time the maker expects. */
+final class MachineSteps {
+  static final Caution GUARD =
+      new Caution(
+          "rotating-cutter",
+          Caution.Severity.DANGER,
+          Message.of("A spinning bit takes fingers and throws what is loose."),
+          Message.of(
+              "Clamp the work, wear eye and ear protection, unplug before you touch a bit, and feed"
+                  + " against the rotation."));
+
+  private MachineSteps() {}
+
+  static void add(ProjectRequest request, PlanBuilder draft) {
+    double seconds = 0;
+    for (Part part : request.parts()) {
+      seconds = part.machiningSecond() * part.count() + seconds;
+    }
+    if (seconds <= 0) {
+      return;
+    }
+    List<Interval> slots = draft.book("machine", "machining", seconds);
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              "machine",
+              "Flatten, cut and shape the parts",
+              Step.Kind.WORK,
+              slots,
+              List.of(
+                  Message.of("Take the blank down from both faces in turn, so that it stays flat."),
+                  Message.of(
+                      "Leave the finished faces a little proud: sanding takes the last of it.")),
+              List.of(GUARD),
+              List.of(),
+              Optional.empty()));
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.air.Release;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Species;
+import benchlore.schedules.sanding.SandingWood;
+import java.util.List;
+
+/**
+ * What the project is made of.
+ *
+ * @param wood the species
+ * @param adhesive for the blanks
+ * @param finish on every part
+ * @param solvents the volatile part of the finish, shares by mass; empty if nothing but water
+ *     evaporates
+ */
+public record Materials(
+    Species wood, Adhesive adhesive, Finish finish, List<Release.Share> solvents) {
+  /** Copies the list; refuses nulls. */
+  public Materials {
+    if (wood == null || adhesive == null || finish == null) {
+      throw new NullPointerException("wood, adhesive and finish");
+    }
+    solvents = List.copyOf(solvents);
+  }
+
+  /**
+   * A species as sanding sees it: the middle of its figures; where it states no side hardness, a
+   * middling one.
+   */
+  public static SandingWood sandingWood(Species wood) {
+    return new SandingWood(
+        wood.hardness().orElse(ProjectFigures.HARDNESS).mid(),
+        wood.specificGravity().mid() * 1000,
+        wood.pores(),
+        wood.openGrained(),
+        wood.figuredOrBlotchy(),
+        wood.oily());
+  }
+}

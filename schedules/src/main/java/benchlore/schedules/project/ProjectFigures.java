@@ -1,0 +1,78 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
+
+/**
+ * Hands-on times that no other rule gives. All from memory of ordinary shop pace: time yourself
+ * once and correct them.
+ */
+final class ProjectFigures {
+  private static final Provenance FROM = Provenance.fromMemory("ordinary shop pace");
+
+  /** Joint and dry-clamp one joint. */
+  static final SourcedRange JOINT = SourcedRange.of(900, Unit.SECOND, FROM);
+
+  /** Lay out, wipe off and clean up round one glue-up. */
+  static final SourcedRange AROUND_A_GLUE_UP = SourcedRange.of(900, Unit.SECOND, FROM);
+
+  /** A between-coats scuff, once over, about the pace of a finishing pass. */
+  static final SourcedRange SCUFF_PACE = SourcedRange.of(240, Unit.SECOND_PER_SQUARE_METRE, FROM);
+
+  /** Nibs and brush marks of a brushed film, to level when it is rubbed out. */
+  static final SourcedRange LEVEL =
+      SourcedRange.of(
+          15, Unit.MICRON, Provenance.fromMemory("nibs and brush marks of a brushed film"));
+
+  /**
+   * Time from jointing to glue: the edges are jointed at the dry clamping before, so the glue-up
+   * warns and asks for a fresh light cut.
+   */
+  static final SourcedRange SINCE_JOINTED = SourcedRange.of(3_600, Unit.SECOND, FROM);
+
+  /** Side hardness where a species states none, about that of cherry; the working says so. */
+  static final SourcedRange HARDNESS =
+      SourcedRange.of(
+          4_000, Unit.NEWTON, Provenance.fromMemory("a middling hardwood; none is stated"));
+
+  /** Take the clamps off one blank and scrape the squeeze-out. */
+  static final SourcedRange UNCLAMP = SourcedRange.of(900, Unit.SECOND, FROM);
+
+  /** Test-fit one part, tape on, and mark it. */
+  static final SourcedRange FIT = SourcedRange.of(1_200, Unit.SECOND, FROM);
+
+  /** Set out, wipe the dust off, and clean up after a coat. */
+  static final SourcedRange AROUND_A_COAT = SourcedRange.of(2_400, Unit.SECOND, FROM);
+
+  /** Install one finished part. */
+  static final SourcedRange INSTALL = SourcedRange.of(1_800, Unit.SECOND, FROM);
+
+  /** Room to slide left on each side of a moving part in the damp season. */
+  static final SourcedRange SLIP = SourcedRange.of(0.0005, Unit.METRE, FROM);
+
+  /** Until a grain filler can be sanded: a waterborne one within hours, an oil-based one a day. */
+  static final SourcedRange FILLER_DRIES =
+      SourcedRange.range(
+          7_200, 86_400, Unit.SECOND, Provenance.commonPractice("grain fillers by their labels"));
+
+  /** How far ahead the first hour fit for glue is looked for. */
+  static final int GLUE_DAYS = 21;
+
+  private ProjectFigures() {}
+
+  /** Seconds to coat a square metre. */
+  static SourcedRange pace(ApplicationMethod method) {
+    double seconds =
+        switch (method) {
+          case BRUSH -> 420;
+          case WIPE -> 240;
+          case PAD -> 240;
+          case ROLLER -> 180;
+          case FLOOD -> 300;
+          case SPRAY -> 120;
+        };
+    return SourcedRange.of(seconds, Unit.SECOND_PER_SQUARE_METRE, FROM);
+  }
+}

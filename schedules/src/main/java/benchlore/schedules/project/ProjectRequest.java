@@ -1,0 +1,59 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.movement.Seasons;
+import benchlore.schedules.time.Moment;
+import java.util.List;
+
+/**
+ * One project.
+ *
+ * @param start not before this moment
+ * @param parts at least one
+ * @param materials wood, adhesive, finish
+ * @param coats how the finish goes on
+ * @param shop where
+ * @param place the year the finished parts will see
+ * @param settled whether the boards have already lain in the shop long enough
+ * @param moisturePercent of the boards by meter, 3 to 25
+ * @param progress what is done already
+ */
+public record ProjectRequest(
+    Moment start,
+    List<Part> parts,
+    Materials materials,
+    CoatChoice coats,
+    Shop shop,
+    Seasons place,
+    boolean settled,
+    double moisturePercent,
+    Progress progress) {
+  /** Copies the list; refuses nulls. */
+  public ProjectRequest {
+    if (start == null || materials == null || coats == null || shop == null || place == null) {
+      throw new NullPointerException("start, materials, coats, shop and place");
+    }
+    if (progress == null) {
+      throw new NullPointerException("progress");
+    }
+    parts = List.copyOf(parts);
+  }
+
+  /** A project not begun. */
+  public ProjectRequest(
+      Moment start,
+      List<Part> parts,
+      Materials materials,
+      CoatChoice coats,
+      Shop shop,
+      Seasons place,
+      boolean settled,
+      double moisturePercent) {
+    this(start, parts, materials, coats, shop, place, settled, moisturePercent, Progress.NONE);
+  }
+
+  /** The same project with this much done. */
+  public ProjectRequest with(Progress done) {
+    return new ProjectRequest(
+        start, parts, materials, coats, shop, place, settled, moisturePercent, done);
+  }
+}

@@ -1,0 +1,28 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.coating.ScuffReason;
+import benchlore.schedules.material.Sheen;
+
+/** Words of the coating rules as the trade says them. */
+final class SheenWords {
+  private SheenWords() {}
+
+  static String of(Sheen sheen) {
+    return switch (sheen) {
+      case MATT -> "matt";
+      case SATIN -> "satin";
+      case SEMI_GLOSS -> "semi-gloss";
+      case GLOSS -> "gloss";
+    };
+  }
+
+  static String of(ScuffReason reason) {
+    return switch (reason) {
+      case NONE -> "The coats bond by themselves.";
+      case BOND -> "This finish only holds on a scuffed surface.";
+      case WINDOW_MISSED ->
+          "The recoat window has closed by then: unscuffed, the next coat may peel.";
+      case RAISED_GRAIN -> "The first coat raised the grain: sand the whiskers off.";
+    };
+  }
+}

@@ -1,0 +1,37 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.room.Climate;
+import benchlore.schedules.sanding.SandingShop;
+import benchlore.schedules.time.ShopWeek;
+import java.util.List;
+
+/**
+ * The shop the work is done in.
+ *
+ * @param week when someone is there
+ * @param climate its air over the day
+ * @param room volume and ventilation while coating
+ * @param ignition what in it can light a vapour
+ * @param sanding grades on the shelf and tools
+ * @param clamps clamps on the shelf
+ * @param people who work there, 1 to 8
+ */
+public record Shop(
+    ShopWeek week,
+    Climate climate,
+    RoomAir room,
+    List<IgnitionSource> ignition,
+    SandingShop sanding,
+    GlueUpRequest.Clamps clamps,
+    int people) {
+  /** Copies the list; refuses nulls. */
+  public Shop {
+    if (week == null || climate == null || room == null || sanding == null || clamps == null) {
+      throw new NullPointerException("week, climate, room, sanding and clamps");
+    }
+    ignition = List.copyOf(ignition);
+  }
+}

@@ -1,0 +1,75 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.movement.Fit;
+import benchlore.schedules.movement.FitRequest;
+import benchlore.schedules.movement.FitSchedule;
+import benchlore.schedules.movement.SteadyAir;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.room.Climate;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.List;
+import java.util.Optional;
+
+/** Lets the boards settle in the shop's air, unless they have. */
+final class StockSteps {
+  private StockSteps() {}
+
+  static void add(ProjectRequest request, PlanBuilder draft) {
+    if (request.settled()) {
+      return;
+    }
+    Part thickest = request.parts().get(0);
+    for (Part part : request.parts()) {
+      thickest = part.thicknessMetre() > thickest.thicknessMetre() ? part : thickest;
+    }
+    Answer<FitSchedule> answer = Fit.plan(fit(request, thickest));
+    if (answer instanceof Answer.Given<FitSchedule> given) {
+      FitSchedule.Settling settling = given.value().settling();
+      Moment end = draft.ready().plusSeconds(Math.ceil(settling.highSecond()));
+      draft.add(
+          new Step(
+              "settle",
+              "Let the boards settle in the shop",
+              Step.Kind.WAIT,
+              List.of(new Interval(draft.ready(), end)),
+              List.of(
+                  Message.of(
+                      "Stack them on stickers with air all round for {0} to {1}, until two meter"
+                          + " readings a week apart agree.",
+                      Quantity.of(settling.lowSecond(), Unit.SECOND),
+                      Quantity.of(settling.highSecond(), Unit.SECOND))),
+              List.of(),
+              given.working(),
+              Optional.empty()));
+      draft.readyFrom(end);
+    } else {
+      draft.refuse(((Answer.Refused<FitSchedule>) answer).reasons());
+    }
+  }
+
+  /** The fit question for a part, without an opening or a fixing. */
+  static FitRequest fit(ProjectRequest request, Part part) {
+    return new FitRequest(
+        request.materials().wood(),
+        part.rings(),
+        part.widthMetre(),
+        part.thicknessMetre(),
+        request.moisturePercent(),
+        mean(request.shop().climate()),
+        request.place(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  private static SteadyAir mean(Climate climate) {
+    double humidity = 0;
+    for (Climate.Reading reading : climate.hours()) {
+      humidity = humidity + reading.relativeHumidityPercent();
+    }
+    return new SteadyAir(climate.meanCelsius(), humidity / climate.hours().size());
+  }
+}

@@ -1,0 +1,147 @@
+package benchlore.schedules.project;
+
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.Figure;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.sanding.GrainRaising;
+import benchlore.schedules.sanding.PoreFilling;
+import benchlore.schedules.sanding.SandingExtras;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What follows the last grade on bare wood and has to dry: grain raised and knocked off, pores
+ * filled and levelled. All parts go through each together.
+ */
+final class SurfaceSteps {
+  private static final List<Caution> FILLING =
+      List.of(
+          new Caution(
+              "oily-rags",
+              Caution.Severity.DANGER,
+              Message.of("Rags with an oil-based filler heat themselves and can catch fire."),
+              Message.of(
+                  "Spread them flat outdoors until hard, or soak them in water in a closed metal"
+                      + " can; never heap them or bin them wet.")),
+          new Caution(
+              "filler-vapour",
+              Caution.Severity.DANGER,
+              Message.of("An oil-based filler gives off vapour that burns and is bad to breathe."),
+              Message.of(
+                  "Air the room, no flame or spark, gloves; its label and safety data sheet say"
+                      + " the rest.")));
+  private static final Caution DUST =
+      new Caution(
+          "wood-dust",
+          Caution.Severity.HEALTH,
+          Message.of("Fine wood dust harms the lungs, and some woods sensitise."),
+          Message.of(
+              "Sand with extraction and a close-fitting particle respirator; vacuum, don't sweep or"
+                  + " blow."));
+  private static final List<Caution> LEVELLING =
+      List.of(
+          DUST,
+          new Caution(
+              "filler-dust",
+              Caution.Severity.HEALTH,
+              Message.of(
+                  "Filler is mineral; its dust can hold silica, which scars lungs for good."),
+              Message.of("Sand it with extraction and a mask for fine dust, P100 or FFP3.")));
+
+  private final PlanBuilder draft;
+  private double packSeconds;
+  private double levelSeconds;
+  private double knockOffSeconds;
+  private double area;
+  private Optional<SourcedRange> grainDries = Optional.empty();
+  private Optional<Message> when = Optional.empty();
+
+  SurfaceSteps(PlanBuilder draft) {
+    this.draft = draft;
+  }
+
+  /** Takes up what one part asks for. */
+  void take(Part part, SandingExtras extras) {
+    if (extras.grainRaising().isPresent()) {
+      GrainRaising raising = extras.grainRaising().get();
+      knockOffSeconds = raising.knockOff().seconds() + knockOffSeconds;
+      grainDries = Optional.of(raising.drySeconds());
+    }
+    if (extras.poreFilling().isPresent()) {
+      PoreFilling filling = extras.poreFilling().get();
+      packSeconds = filling.packSeconds() + packSeconds;
+      levelSeconds = filling.level().seconds() + levelSeconds;
+      area = part.coatedSquareMetre() + area;
+      when = Optional.of(filling.when());
+    }
+  }
+
+  /** Hands-on time of these steps, which is no part of sanding the bare wood. */
+  double seconds() {
+    return packSeconds + levelSeconds + knockOffSeconds;
+  }
+
+  void add() {
+    if (grainDries.isPresent()) {
+      wait("grain-dry", "Let the wetted wood dry", grainDries.get());
+      work(
+          new Work("knock-off", "Knock off the raised grain", knockOffSeconds, List.of(DUST)),
+          Message.of("One light pass by hand; no more, or new fibres are freed to rise."));
+    }
+    if (when.isPresent()) {
+      work(
+          new Work("fill-pores", "Fill the pores", packSeconds, FILLING),
+          Message.of(
+              "Stir it, spread it, pack it across the grain; when it hazes wipe across, then"
+                  + " lightly along."),
+          when.get());
+      wait("filler-dry", "Let the filler dry", ProjectFigures.FILLER_DRIES);
+      work(
+          new Work("level-filler", "Level the filler", levelSeconds, LEVELLING),
+          Message.of("Until the wood is clean between the pores and each pore is full."));
+      draft.buy(
+          new Purchase(
+              "Grain filler",
+              Quantity.of(area, Unit.SQUARE_METRE),
+              "enough for this face; in a colour that suits, and that your finish goes over"));
+    }
+  }
+
+  private record Work(String id, String title, double seconds, List<Caution> cautions) {}
+
+  private void work(Work work, Message... notes) {
+    List<Interval> slots = draft.book(work.id(), work.title(), work.seconds());
+    if (!slots.isEmpty()) {
+      draft.add(
+          new Step(
+              work.id(),
+              work.title(),
+              Step.Kind.WORK,
+              slots,
+              List.of(notes),
+              work.cautions(),
+              List.of(),
+              Optional.empty()));
+    }
+  }
+
+  private void wait(String id, String title, SourcedRange dries) {
+    Moment from = draft.ready();
+    Moment until = from.plusSeconds(Math.ceil(dries.high()));
+    WorkingLine line =
+        new WorkingLine(
+            Figure.of("wait", dries.high(), dries.unit(), dries.from()),
+            "the longest of the range; longer in the cold, and the label wins",
+            List.of(),
+            Provenance.commonPractice("bone dry before it is sanded"));
+    draft.add(Step.waiting(id, title, new Interval(from, until), List.of(line)));
+    draft.readyFrom(until);
+  }
+}

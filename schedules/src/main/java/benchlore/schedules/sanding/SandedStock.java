@@ -1,0 +1,35 @@
+package benchlore.schedules.sanding;
+
+import benchlore.schedules.quantity.Numeric;
+
+/**
+ * What is being sanded, reduced to the factors of the removal model.
+ *
+ * @param areaSquareMetre area of a pass
+ * @param easeFactor removal rate against wood of the reference hardness
+ * @param lifeFactor share of the usual disc life
+ * @param scratchShare scratch depth as a share of grain size
+ */
+record SandedStock(
+    double areaSquareMetre, double easeFactor, double lifeFactor, double scratchShare) {
+
+  static SandedStock wood(SandingWood wood, double areaSquareMetre, boolean overFilm) {
+    double relative = SandingFigures.REFERENCE_HARDNESS.low() / wood.hardnessNewton();
+    boolean clogs = wood.resinous() || overFilm;
+    return new SandedStock(
+        areaSquareMetre,
+        Numeric.pow(relative, SandingFigures.HARDNESS_POWER.low()),
+        clogs ? SandingFigures.CLOGGED_LIFE.low() : 1,
+        SandingFigures.SCRATCH_SHARE.low());
+  }
+
+  /** Cured film, cut like wood of the reference hardness, with paper kept clean or wet. */
+  static SandedStock film(double areaSquareMetre) {
+    return new SandedStock(areaSquareMetre, 1, 1, SandingFigures.FILM_SCRATCH_SHARE.low());
+  }
+
+  /** Depth of the scratches a grade leaves, micrometres. */
+  double scratchMicron(Grit grit) {
+    return scratchShare * grit.micron();
+  }
+}

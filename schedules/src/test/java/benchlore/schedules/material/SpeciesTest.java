@@ -1,0 +1,62 @@
+package benchlore.schedules.material;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class SpeciesTest {
+  private static final Provenance MEMORY = Provenance.fromMemory("");
+
+  private static Species wood(SourcedRange gravity, SourcedRange radial) {
+    return new Species(
+        gravity,
+        Optional.empty(),
+        radial,
+        SourcedRange.of(8, Unit.PERCENT, MEMORY),
+        Optional.empty(),
+        Optional.empty(),
+        Pores.DIFFUSE_POROUS,
+        false,
+        false,
+        false,
+        true,
+        false);
+  }
+
+  @Test
+  void namesTheFigureWithTheWrongUnit() {
+    IllegalArgumentException e =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                wood(
+                    SourcedRange.of(0.5, Unit.PERCENT, MEMORY),
+                    SourcedRange.of(4, Unit.PERCENT, MEMORY)));
+    assertEquals("specificGravity must be in RATIO: PERCENT", e.getMessage());
+  }
+
+  @Test
+  void namesTheFigureNoWoodHas() {
+    IllegalArgumentException e =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                wood(
+                    SourcedRange.of(0.5, Unit.RATIO, MEMORY),
+                    SourcedRange.of(40, Unit.PERCENT, MEMORY)));
+    assertEquals("radialShrinkage must be 0.1 to 20.0: 40.0, 40.0", e.getMessage());
+  }
+
+  @Test
+  void namesTheNull() {
+    NullPointerException e =
+        assertThrows(
+            NullPointerException.class, () -> wood(null, SourcedRange.of(4, Unit.PERCENT, MEMORY)));
+    assertEquals("specificGravity", e.getMessage());
+  }
+}
