@@ -64,11 +64,11 @@ final class MomentTest {
       @ForAll @LongRange(min = -28_000_000_000L, max = 28_000_000_000L) long later) {
     LocalDateTime jdk = FIRST.plusSeconds(second);
     Moment own = moment(jdk);
-    assertEquals(text(jdk.plusSeconds(later)), own.plusSeconds(later).toString());
+    assertEquals(text(jdk.plusSeconds(later)), own.plusSeconds((double) later).toString());
     long few = later / 100_000;
-    assertEquals(text(jdk.plusMinutes(few)), own.plusMinutes(few).toString());
-    assertEquals(text(jdk.plusHours(few)), own.plusHours(few).toString());
-    assertEquals(text(jdk.plusDays(few)), own.plusDays(few).toString());
+    assertEquals(text(jdk.plusMinutes(few)), own.plusMinutes((double) few).toString());
+    assertEquals(text(jdk.plusHours(few)), own.plusHours((double) few).toString());
+    assertEquals(text(jdk.plusDays(few)), own.plusDays((double) few).toString());
   }
 
   @Property
@@ -85,7 +85,7 @@ final class MomentTest {
       @ForAll @LongRange(max = MOST_SECONDS) long two) {
     LocalDateTime a = FIRST.plusSeconds(one);
     LocalDateTime b = FIRST.plusSeconds(two);
-    assertEquals(two - one, moment(a).secondsUntil(moment(b)));
+    assertEquals((double) (two - one), moment(a).secondsUntil(moment(b)));
     assertEquals(a.isBefore(b), moment(a).isBefore(moment(b)));
     assertEquals(a.isAfter(b), moment(a).isAfter(moment(b)));
     assertEquals(a.equals(b), moment(a).equals(moment(b)));
