@@ -17,10 +17,6 @@ import org.junit.jupiter.api.Test;
 class EngineSourcesTest {
   private static final Path SOURCES = Path.of("src/main/java");
 
-  /** What stands between the engine and a page; it becomes JavaScript too. */
-  private static final Path SCRIPT =
-      Path.of("../generator/src/main/java/benchlore/generator/browser");
-
   /** What is allowed all the same, by file and code, each with its reason. */
   private static final Map<String, String> ALLOWED =
       Map.of(
@@ -44,12 +40,6 @@ class EngineSourcesTest {
     }
     assertTrue(broken.isEmpty(), () -> lines(broken));
     assertEquals(Map.of(), unused, "allowed, but no longer there");
-  }
-
-  @Test
-  void soDoesTheScriptAroundIt() throws IOException {
-    List<Finding> broken = new ArrayList<>(Sources.under(SCRIPT));
-    assertTrue(broken.isEmpty(), () -> lines(broken));
   }
 
   private static String lines(List<Finding> findings) {
