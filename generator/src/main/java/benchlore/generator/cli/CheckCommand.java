@@ -36,7 +36,7 @@ final class CheckCommand implements Callable<Integer> {
             int count = loaded.value().get().library().of(kind).size();
             counts.append(count(count, kind.title().toLowerCase(Locale.ROOT)));
           }
-          counts.append(count(loaded.value().get().drawings().size(), "tools drawn"));
+          counts.append(count(loaded.value().get().pictures().tools().size(), "tools drawn"));
           counts.append(count(loaded.value().get().plans().size(), "plans"));
           benchlore.output().words(counts.toString());
           benchlore.output().line("No problems.");

@@ -9,13 +9,22 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The files of a content folder, in order of name, and what lies there that nobody would read. */
-final class ContentFiles {
+public final class ContentFiles {
   private static final String YAML = ".yaml";
+  private static final String SVG = ".svg";
   private static final String DRAWINGS = "drawings";
   private static final List<String> OTHER_FOLDERS = List.of("schema", "sources", "plans");
 
-  /** Where the drawings of tools are kept. */
-  static final String TOOL_DRAWINGS = DRAWINGS + "/tools";
+  /** The folder of pictures of how a thing is done, within {@code drawings}. */
+  public static final String SKETCHES = "sketches";
+
+  /** The folder of pictures of faults. */
+  public static final String FAULTS = "faults";
+
+  /** The folder of pictures of tools. */
+  public static final String TOOLS = "tools";
+
+  private static final List<String> PICTURES = List.of(FAULTS, SKETCHES, TOOLS);
 
   /** Files beside the folders, each with a schema of its own name. */
   static final List<String> SINGLE =
@@ -32,15 +41,28 @@ final class ContentFiles {
 
   private final Path content;
 
-  ContentFiles(Path content) {
+  /** The files of a folder laid out like {@code content/}. */
+  public ContentFiles(Path content) {
     this.content = content;
   }
 
   /** The record files of a folder; none where there is no such folder. */
   List<Path> in(String folder) throws IOException {
-    Path path = content.resolve(folder);
+    return in(content.resolve(folder), YAML);
+  }
+
+  /**
+   * The pictures of one folder of {@code drawings}; none where there is no such folder.
+   *
+   * @throws IOException if the folder can't be read
+   */
+  public List<Path> pictures(String folder) throws IOException {
+    return in(content.resolve(DRAWINGS).resolve(folder), SVG);
+  }
+
+  private static List<Path> in(Path path, String ending) throws IOException {
     return Files.isDirectory(path)
-        ? list(path).stream().filter(f -> name(f).endsWith(YAML)).toList()
+        ? list(path).stream().filter(f -> name(f).endsWith(ending)).toList()
         : List.of();
   }
 
@@ -50,9 +72,8 @@ final class ContentFiles {
   }
 
   /** The id a file's name asks for. */
-  static String id(Path file) {
-    String name = name(file);
-    return name.endsWith(YAML) ? name.substring(0, name.length() - YAML.length()) : name;
+  public static String id(Path file) {
+    return name(file).replaceAll("(\\" + YAML + "|\\" + SVG + ")$", "");
   }
 
   /** Whether a file lies in the content folder. */
@@ -61,7 +82,7 @@ final class ContentFiles {
   }
 
   /** A path as the author knows it: from the content folder's parent, else in full. */
-  String shown(Path file) {
+  public String shown(Path file) {
     Path root = content.toAbsolutePath().normalize().getParent();
     Path full = file.toAbsolutePath().normalize();
     return (root != null && contains(file) ? root.relativize(full) : full)
@@ -91,11 +112,19 @@ final class ContentFiles {
 
   private void strayDrawings(Path drawings, List<Problem> problems) throws IOException {
     for (Path path : list(drawings)) {
-      boolean tools = Files.isDirectory(path) && TOOL_DRAWINGS.endsWith("/" + name(path));
-      for (Path file : tools ? list(path) : List.of(path)) {
-        strayFile(file, tools && name(file).endsWith(YAML), problems);
+      boolean pictures = Files.isDirectory(path) && PICTURES.contains(name(path));
+      for (Path file : pictures ? list(path) : List.of(path)) {
+        if (!pictures || !name(file).endsWith(SVG) || Files.isDirectory(file)) {
+          String todo =
+              "A picture is a file `name.svg` in drawings/tools, drawings/sketches or drawings/faults.";
+          problems.add(stray(file, todo));
+        }
       }
     }
+  }
+
+  private Problem stray(Path file, String todo) {
+    return new Problem(new Place(shown(file), 1, 1), "", "this is not read", todo);
   }
 
   private Problem strayFolder(Path path, String name) {
@@ -117,10 +146,8 @@ final class ContentFiles {
       return;
     }
     problems.add(
-        new Problem(
-            new Place(shown(file), 1, 1),
-            "",
-            "this is not read",
+        stray(
+            file,
             "A record is a file `id.yaml` in the folder of its kind; rename it or move it away."));
   }
 

@@ -3,6 +3,7 @@ package benchlore.generator.content;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,17 @@ final class FactReader {
     }
     String data = root.has("data") ? "/data" : "";
     return new Facts((Fact.Group) fact(root.at(data), data), figures);
+  }
+
+  /** The size a tool is drawn in; without facts where there is none. */
+  Facts drawn() {
+    return new Facts((Fact.Group) fact(drawnTree(), "/drawn"), List.of());
+  }
+
+  private JsonNode drawnTree() {
+    return yaml.root().has("drawn")
+        ? yaml.root().get("drawn")
+        : JsonNodeFactory.instance.objectNode();
   }
 
   private Fact fact(JsonNode node, String pointer) {

@@ -4,12 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Reads a content folder into a {@link Library}, or into every problem found in it.
@@ -19,8 +17,6 @@ import java.util.Set;
  * be read is.
  */
 public final class LibraryLoader {
-  private static final String SILHOUETTES = "silhouettes";
-
   private final ContentFiles files;
   private final SchemaSet schemas;
   private final List<Problem> problems = new ArrayList<>();
@@ -105,20 +101,6 @@ public final class LibraryLoader {
     return SchemaSet.read(content.resolve("schema")).whole(name);
   }
 
-  /**
-   * Loads the drawings of tools, already checked by {@link #load(Path)}.
-   *
-   * @param content the content folder
-   * @param library its records
-   * @return the facts of each by the tool's id, or every problem
-   * @throws IOException if a file can't be read
-   */
-  public static LoadResult<Map<String, Facts>> loadDrawings(Path content, Library library)
-      throws IOException {
-    List<Path> found = new ContentFiles(content).in(ContentFiles.TOOL_DRAWINGS);
-    return loadFacts(content, found, SILHOUETTES, library);
-  }
-
   private LoadResult<Library> load() throws IOException {
     RecordIds ids = new RecordIds();
     Map<String, Source> sources = new LinkedHashMap<>();
@@ -131,7 +113,6 @@ public final class LibraryLoader {
       records.put(kind, readFolder(kind.folder(), ids));
     }
     readFolder("plans", ids);
-    List<YamlFile> drawings = readFolder(ContentFiles.TOOL_DRAWINGS, SILHOUETTES, ids);
     for (String single : ContentFiles.SINGLE) {
       Optional<Path> file = files.single(single);
       if (file.isPresent()) {
@@ -140,10 +121,13 @@ public final class LibraryLoader {
     }
     problems.addAll(ids.problems());
     problems.addAll(files.strays());
-    for (YamlFile drawing : drawings) {
-      problems.addAll(References.checkId(drawing, ids, Kind.TOOLS));
-    }
+    PictureNames pictures = PictureNames.of(files);
+    problems.addAll(pictures.ofNoTool(ids));
+    pictures.check(parsed).forEach(this::addUnlessReported);
     checkReferences(ids);
+    if (problems.isEmpty()) {
+      problems.addAll(pictures.unused());
+    }
     if (!problems.isEmpty()) {
       return LoadResult.failed(problems);
     }
@@ -164,15 +148,10 @@ public final class LibraryLoader {
   }
 
   private List<YamlFile> readFolder(String folder, RecordIds ids) throws IOException {
-    return readFolder(folder, folder, ids);
-  }
-
-  private List<YamlFile> readFolder(String folder, String schema, RecordIds ids)
-      throws IOException {
     List<YamlFile> sound = new ArrayList<>();
     for (Path file : files.in(folder)) {
-      ids.addFile(file, schema);
-      Optional<YamlFile> yaml = read(file, schema, ids);
+      ids.addFile(file, folder);
+      Optional<YamlFile> yaml = read(file, folder, ids);
       yaml.ifPresent(sound::add);
     }
     return sound;
@@ -197,16 +176,16 @@ public final class LibraryLoader {
   }
 
   private void checkReferences(RecordIds ids) {
-    // Where the schema already objects to a word, its pointing nowhere is no second mistake.
-    Set<Place> reported = new HashSet<>();
-    problems.forEach(problem -> reported.add(problem.place()));
-    for (YamlFile yaml : parsed) {
-      for (Problem problem : References.check(yaml, ids)) {
-        if (!reported.contains(problem.place())) {
-          problems.add(problem);
-        }
-      }
-    }
+    List<Problem> found = new ArrayList<>();
+    parsed.forEach(yaml -> found.addAll(References.check(yaml, ids)));
+    found.forEach(this::addUnlessReported);
     parsed.clear();
+  }
+
+  /** Where the schema already objects to a word, its pointing nowhere is no second mistake. */
+  private void addUnlessReported(Problem problem) {
+    if (problems.stream().noneMatch(known -> known.place().equals(problem.place()))) {
+      problems.add(problem);
+    }
   }
 }

@@ -14,6 +14,7 @@ import java.util.List;
  * @param mistaken what it is taken for
  * @param related ids of related records
  * @param drawings what a technique, a tool or a fault asks to be drawn on its page
+ * @param drawn the size a tool is drawn in, {@code wide} and {@code high}; without facts for others
  * @param facts the data of its kind and any further figures
  */
 public record LibraryRecord(
@@ -26,6 +27,7 @@ public record LibraryRecord(
     List<MistakenFor> mistaken,
     List<String> related,
     List<Drawing> drawings,
+    Facts drawn,
     Facts facts) {
   /**
    * The prose of a record, Markdown.
@@ -49,7 +51,7 @@ public record LibraryRecord(
   /**
    * A drawing asked for by name.
    *
-   * @param name from the list in its schema
+   * @param name that of its file in {@code drawings/sketches} or {@code drawings/faults}
    * @param caption the words under a sketch; empty for the picture of a fault
    */
   public record Drawing(String name, String caption) {}

@@ -47,6 +47,7 @@ final class RecordReader {
         mistaken,
         strings(root.path("related")),
         drawings(root),
+        new FactReader(yaml, sources).drawn(),
         new FactReader(yaml, sources).facts());
   }
 

@@ -46,13 +46,6 @@ final class References {
     return List.copyOf(references.problems);
   }
 
-  /** The problem of a file whose own id must be that of a record of one kind. */
-  static List<Problem> checkId(YamlFile yaml, RecordIds ids, Kind wanted) {
-    References references = new References(yaml, ids);
-    references.checkKind(yaml.root().path("id").asText(), "/id", wanted);
-    return List.copyOf(references.problems);
-  }
-
   private void walk(JsonNode node, String pointer, String field) {
     if (node.isObject()) {
       checkRange(node, pointer);

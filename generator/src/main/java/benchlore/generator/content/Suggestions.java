@@ -5,13 +5,13 @@ import java.util.Optional;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** "Did you mean": the nearest accepted word, if it is near. */
-final class Suggestions {
+public final class Suggestions {
   private static final int MOST_LISTED = 12;
 
   private Suggestions() {}
 
   /** The accepted word fewest letters away, if no more than a quarter of the letters differ. */
-  static Optional<String> nearest(String word, Collection<String> accepted) {
+  public static Optional<String> nearest(String word, Collection<String> accepted) {
     String best = null;
     int least = Integer.MAX_VALUE;
     for (String candidate : accepted) {
@@ -28,7 +28,7 @@ final class Suggestions {
   /**
    * What to do: the suggestion where there is one, and what is accepted where the list is short.
    */
-  static String todo(String word, Collection<String> accepted) {
+  public static String todo(String word, Collection<String> accepted) {
     String mean = nearest(word, accepted).map(w -> "Did you mean `" + w + "`? ").orElse("");
     if (accepted.size() > MOST_LISTED && !mean.isEmpty()) {
       return mean.strip();

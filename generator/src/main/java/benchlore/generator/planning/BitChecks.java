@@ -3,7 +3,7 @@ package benchlore.generator.planning;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.Problem;
-import benchlore.generator.drawing.BitGeometry;
+import benchlore.generator.drawing.bit.BitGeometry;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,10 +2,10 @@ package benchlore.generator.planning;
 
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.drawing.BearingPlace;
-import benchlore.generator.drawing.BitGeometry;
-import benchlore.generator.drawing.BitShape;
-import benchlore.generator.drawing.FluteForm;
+import benchlore.generator.drawing.bit.BearingPlace;
+import benchlore.generator.drawing.bit.BitGeometry;
+import benchlore.generator.drawing.bit.BitShape;
+import benchlore.generator.drawing.bit.FluteForm;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -6,6 +6,7 @@ import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.content.Problem;
+import benchlore.generator.picture.ContentPictures;
 import benchlore.schedules.coating.OverRule;
 import benchlore.schedules.project.Shop;
 import java.io.IOException;
@@ -30,7 +31,7 @@ import java.util.Optional;
  * @param plans each plan with its answer, by file name
  * @param planSchema what a plan file may hold, as a schema without references
  * @param shop the shop they are made in, if the folder holds one
- * @param drawings each tool's drawing, by the tool's id
+ * @param pictures those kept as files
  */
 public record Content(
     Library library,
@@ -42,8 +43,8 @@ public record Content(
     List<Planned> plans,
     Map<String, Object> planSchema,
     Optional<Shop> shop,
-    Map<String, ToolDrawing> drawings) {
-  /** Copies the lists and the maps. */
+    ContentPictures pictures) {
+  /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
     over = List.copyOf(over);
@@ -53,7 +54,6 @@ public record Content(
     plans = List.copyOf(plans);
     // In the order of the schema, which is the order a reader is told of in.
     planSchema = Collections.unmodifiableMap(new LinkedHashMap<>(planSchema));
-    drawings = Map.copyOf(drawings);
   }
 
   /**
@@ -65,13 +65,12 @@ public record Content(
    */
   public static LoadResult<Content> load(Path folder) throws IOException {
     LoadResult<Library> loaded = library(folder);
-    if (loaded.value().isEmpty()) {
-      return LoadResult.failed(loaded.problems());
-    }
-    Library library = loaded.value().get();
-    LoadResult<Map<String, ToolDrawing>> drawings = ToolDrawing.load(folder, library);
-    if (drawings.value().isEmpty()) {
-      return LoadResult.failed(drawings.problems());
+    Library library = loaded.value().orElse(new Library(Map.of(), Map.of()));
+    LoadResult<ContentPictures> pictures = ContentPictures.load(folder, library);
+    List<Problem> before = new ArrayList<>(loaded.problems());
+    before.addAll(pictures.problems());
+    if (!before.isEmpty()) {
+      return LoadResult.failed(before);
     }
     LoadResult<List<Planned>> plans = Plans.all(folder, library);
     LoadResult<List<Table>> tables = TableFiles.load(folder, library);
@@ -96,7 +95,7 @@ public record Content(
             plans.value().get(),
             LibraryLoader.schema(folder, "plans"),
             shop.value().get(),
-            drawings.value().get()));
+            pictures.value().get()));
   }
 
   /**

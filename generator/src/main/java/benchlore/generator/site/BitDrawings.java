@@ -2,8 +2,8 @@ package benchlore.generator.site;
 
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.drawing.BitGeometry;
-import benchlore.generator.drawing.Drawings;
+import benchlore.generator.drawing.bit.BitGeometry;
+import benchlore.generator.drawing.bit.Bits;
 import benchlore.generator.planning.BitData;
 import java.util.List;
 
@@ -26,9 +26,9 @@ final class BitDrawings {
     }
     BitGeometry geometry = BitData.of(entry);
     return List.of(
-        new Figure(Drawings.bit(geometry, entry.title(), "bit"), "The bit, in the size below"),
+        new Figure(Bits.bit(geometry, entry.title(), "bit"), "The bit, in the size below"),
         new Figure(
-            Drawings.cut(geometry, entry.title() + ": the cut it leaves", "cut"),
+            Bits.cut(geometry, entry.title() + ": the cut it leaves", "cut"),
             "The cut it leaves, and the way to feed"));
   }
 }

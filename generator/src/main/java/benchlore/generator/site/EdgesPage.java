@@ -3,8 +3,8 @@ package benchlore.generator.site;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.drawing.Drawings;
-import benchlore.generator.drawing.EdgeShape;
+import benchlore.generator.drawing.bit.Bits;
+import benchlore.generator.drawing.bit.EdgeShape;
 import benchlore.generator.planning.BitData;
 import benchlore.generator.units.Display;
 import benchlore.schedules.quantity.SourcedRange;
@@ -56,9 +56,9 @@ final class EdgesPage {
     String title = row.words("title") + ", the end of a board";
     if (row.words("bit").isEmpty()) {
       EdgeShape shape = EdgeShape.parse(row.words("shape")).orElseThrow();
-      return Drawings.edge(shape, row.datum("size").mid() * 1_000, title, id);
+      return Bits.edge(shape, row.datum("size").mid() * 1_000, title, id);
     }
-    return Drawings.edgeCut(BitData.of(bit(row)), title, id);
+    return Bits.edgeCut(BitData.of(bit(row)), title, id);
   }
 
   private LibraryRecord bit(Facts row) {

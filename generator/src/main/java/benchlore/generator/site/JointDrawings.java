@@ -3,9 +3,9 @@ package benchlore.generator.site;
 import benchlore.generator.content.Fact;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.drawing.Drawings;
-import benchlore.generator.drawing.JointForm;
-import benchlore.generator.drawing.JointSizes;
+import benchlore.generator.drawing.joint.JointDrawing;
+import benchlore.generator.drawing.joint.JointForm;
+import benchlore.generator.drawing.joint.JointSizes;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ final class JointDrawings {
   /** One row's drawing. */
   static String svg(Facts row) {
     String title = row.words("title") + ", parts apart";
-    return Drawings.joint(form(row), sizes(row), title, "joint-" + form(row).word());
+    return JointDrawing.draw(form(row), sizes(row), title, "joint-" + form(row).word());
   }
 
   static JointForm form(Facts row) {

@@ -3,12 +3,12 @@ package benchlore.generator.site;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.drawing.Drawings;
+import benchlore.generator.drawing.bit.Bits;
+import benchlore.generator.picture.ContentPictures;
+import benchlore.generator.picture.ToolPicture;
 import benchlore.generator.planning.BitData;
-import benchlore.generator.planning.ToolDrawing;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
-import java.util.Map;
 import java.util.NavigableSet;
 import java.util.OptionalLong;
 import java.util.TreeSet;
@@ -16,16 +16,16 @@ import java.util.TreeSet;
 /** Small pictures for lists, each a file of its own: router bits, drawn tools, faults. */
 final class Pictures {
   private final Library library;
-  private final Map<String, ToolDrawing> drawings;
+  private final ContentPictures drawn;
   private final PictureStyle style;
   private final NavigableSet<String> ids = new TreeSet<>();
 
-  Pictures(Library library, Map<String, ToolDrawing> drawings, PictureStyle style) {
+  Pictures(Library library, ContentPictures drawn, PictureStyle style) {
     this.library = library;
-    this.drawings = drawings;
+    this.drawn = drawn;
     this.style = style;
     library.of(Kind.ROUTER_BITS).stream().map(LibraryRecord::id).forEach(ids::add);
-    ids.addAll(drawings.keySet());
+    ids.addAll(drawn.tools().keySet());
     for (LibraryRecord fault : library.of(Kind.DEFECTS)) {
       if (!fault.drawings().isEmpty()) {
         ids.add(fault.id());
@@ -40,10 +40,8 @@ final class Pictures {
 
   /** How many whole millimetres the picture's side stands for; only tools are to scale. */
   OptionalLong sideMm(String id) {
-    ToolDrawing tool = drawings.get(id);
-    return tool == null
-        ? OptionalLong.empty()
-        : OptionalLong.of(Math.round(Drawings.glyphSideMm(tool.silhouette())));
+    ToolPicture tool = drawn.tools().get(id);
+    return tool == null ? OptionalLong.empty() : OptionalLong.of(Math.round(tool.sideMm()));
   }
 
   /** The picture of a record, its file {@code drawings/<id>.svg}. */
@@ -54,9 +52,9 @@ final class Pictures {
   private String drawing(String id) {
     LibraryRecord entry = library.find(id).orElseThrow();
     if (entry.kind() == Kind.DEFECTS) {
-      return Drawings.faultGlyph(entry.drawings().get(0).name()).orElseThrow();
+      return drawn.faults().get(entry.drawings().get(0).name()).small();
     }
-    ToolDrawing tool = drawings.get(id);
-    return tool == null ? Drawings.glyph(BitData.of(entry)) : Drawings.glyph(tool.silhouette());
+    ToolPicture tool = drawn.tools().get(id);
+    return tool == null ? Bits.glyph(BitData.of(entry)) : tool.small();
   }
 }

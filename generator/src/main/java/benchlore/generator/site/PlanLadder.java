@@ -1,6 +1,6 @@
 package benchlore.generator.site;
 
-import benchlore.generator.drawing.DayLadder;
+import benchlore.generator.drawing.days.DayLadder;
 import benchlore.generator.units.Display;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.DryingTimes;

@@ -2,11 +2,11 @@ package benchlore.generator.site;
 
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.content.Prose;
-import benchlore.generator.drawing.BoardCut;
-import benchlore.generator.drawing.Drawings;
+import benchlore.generator.drawing.surface.BoardCut;
+import benchlore.generator.drawing.surface.Surfaces;
+import benchlore.generator.picture.ContentPictures;
+import benchlore.generator.picture.ToolPicture;
 import benchlore.generator.planning.EngineData;
-import benchlore.generator.planning.ToolDrawing;
 import benchlore.generator.units.Display;
 import benchlore.schedules.material.Species;
 import benchlore.schedules.movement.Movement;
@@ -24,17 +24,24 @@ final class RecordDrawings {
   // Bamboo is a grass: it has no rings to saw across.
   private static final Set<String> RINGLESS = Set.of("bamboo");
 
-  private RecordDrawings() {}
+  private final ContentPictures pictures;
+
+  RecordDrawings(ContentPictures pictures) {
+    this.pictures = pictures;
+  }
 
   /** Drawings fit for the record; none for most kinds. */
-  static List<BitDrawings.Figure> of(LibraryRecord entry, Optional<ToolDrawing> tool) {
-    List<BitDrawings.Figure> figures =
-        new ArrayList<>(tool.map(t -> tool(entry, t)).stream().toList());
+  List<BitDrawings.Figure> of(LibraryRecord entry) {
+    List<BitDrawings.Figure> figures = new ArrayList<>();
+    ToolPicture tool = pictures.tools().get(entry.id());
+    if (tool != null) {
+      figures.add(tool(entry, tool));
+    }
     figures.addAll(ofKind(entry));
     return figures;
   }
 
-  private static List<BitDrawings.Figure> ofKind(LibraryRecord entry) {
+  private List<BitDrawings.Figure> ofKind(LibraryRecord entry) {
     return switch (entry.kind()) {
       case ROUTER_BITS -> BitDrawings.of(entry);
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
@@ -46,36 +53,36 @@ final class RecordDrawings {
     };
   }
 
-  private static List<BitDrawings.Figure> fault(LibraryRecord entry) {
-    String looks = Prose.plain(entry.text().looks());
+  private List<BitDrawings.Figure> fault(LibraryRecord entry) {
     return entry.drawings().stream()
-        .map(d -> Drawings.fault(d.name(), entry.title(), looks, "fault").orElseThrow())
+        .map(d -> pictures.faults().get(d.name()).page(entry.title(), "fault"))
         .map(svg -> new BitDrawings.Figure(svg, "The look of it, simplified"))
         .toList();
   }
 
   /** A sketch alone is titled as its page; of several, each as its caption. */
-  private static List<BitDrawings.Figure> sketches(LibraryRecord entry) {
+  private List<BitDrawings.Figure> sketches(LibraryRecord entry) {
     List<BitDrawings.Figure> figures = new ArrayList<>();
     boolean alone = entry.drawings().size() == 1;
     for (LibraryRecord.Drawing drawing : entry.drawings()) {
       String title = alone ? entry.title() : drawing.caption();
       String ids = alone ? "sketch" : "sketch-" + (figures.size() + 1);
-      String svg = Drawings.sketch(drawing.name(), title, ids).orElseThrow();
+      String svg = pictures.sketches().get(drawing.name()).page(title, ids);
       figures.add(new BitDrawings.Figure(svg, drawing.caption()));
     }
     return figures;
   }
 
-  private static BitDrawings.Figure tool(LibraryRecord entry, ToolDrawing tool) {
-    String size =
-        Display.text(tool.size().datum("wide")) + " by " + Display.text(tool.size().datum("high"));
+  private static BitDrawings.Figure tool(LibraryRecord entry, ToolPicture tool) {
+    SourcedRange wide = entry.drawn().datum("wide");
+    SourcedRange high = entry.drawn().datum("high");
+    String size = Display.text(wide) + " by " + Display.text(high);
     return new BitDrawings.Figure(
-        Drawings.tool(tool.silhouette(), entry.title(), "tool"),
+        tool.page("tool", wide.mid() * 1_000, high.mid() * 1_000),
         "To scale; teeth and threads too fine to see are drawn coarser. As drawn "
             + size
             + ", "
-            + origin(tool.size())
+            + origin(entry.drawn())
             + ".");
   }
 
@@ -107,7 +114,7 @@ final class RecordDrawings {
       BoardCut cut, SourcedRange movement, String words, LibraryRecord species) {
     String title = species.title() + ", " + words;
     return new BitDrawings.Figure(
-        Drawings.boardGrain(cut, title, "board-" + cut.word()),
+        Surfaces.board(cut, title, "board-" + cut.word()),
         Labels.capital(words) + ": its width moves " + Display.text(movement));
   }
 
@@ -134,7 +141,7 @@ final class RecordDrawings {
   private static BitDrawings.Figure grain(LibraryRecord abrasive, double micron, String end) {
     String size = Display.text(micron, micron, Unit.MICRON);
     return new BitDrawings.Figure(
-        Drawings.grit(micron, abrasive.title() + ", grains of " + size, "grit-" + end),
+        Surfaces.grit(micron, abrasive.title() + ", grains of " + size, "grit-" + end),
         "Grains of " + size + "; read the scale bar");
   }
 }

@@ -5,28 +5,26 @@ import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.MistakenFor;
 import benchlore.generator.content.Name;
-import benchlore.generator.planning.ToolDrawing;
+import benchlore.generator.picture.ContentPictures;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What the template of a record's page needs. */
 final class RecordPage {
   private static final String ROOT = "../";
 
   private final Library library;
-  private final Map<String, ToolDrawing> drawings;
+  private final RecordDrawings drawings;
   private final JointDrawings joints;
   private final Markdown markdown;
   private final FactViews views;
   private final TableLinks tables;
 
-  RecordPage(
-      Library library, Map<String, ToolDrawing> drawings, JointDrawings joints, TableLinks tables) {
+  RecordPage(Library library, ContentPictures pictures, JointDrawings joints, TableLinks tables) {
     this.library = library;
-    this.drawings = drawings;
+    this.drawings = new RecordDrawings(pictures);
     this.joints = joints;
     this.tables = tables;
     this.markdown = new Markdown(library, ROOT);
@@ -60,8 +58,7 @@ final class RecordPage {
   }
 
   private List<BitDrawings.Figure> drawings(LibraryRecord entry) {
-    Optional<ToolDrawing> tool = Optional.ofNullable(drawings.get(entry.id()));
-    List<BitDrawings.Figure> figures = new ArrayList<>(RecordDrawings.of(entry, tool));
+    List<BitDrawings.Figure> figures = new ArrayList<>(drawings.of(entry));
     figures.addAll(joints.of(entry));
     return figures;
   }

@@ -1,8 +1,8 @@
 package benchlore.generator.site;
 
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.drawing.Drawings;
-import benchlore.generator.drawing.SheenSwatch;
+import benchlore.generator.drawing.surface.SheenSwatch;
+import benchlore.generator.drawing.surface.Surfaces;
 import benchlore.generator.units.Display;
 import benchlore.schedules.quantity.SourcedRange;
 
@@ -13,14 +13,14 @@ final class SheenDrawings {
   /** The drawing of a record's page. */
   static BitDrawings.Figure of(LibraryRecord sheen) {
     return new BitDrawings.Figure(
-        Drawings.sheen(swatch(sheen), title(sheen), "sheen"),
+        Surfaces.sheen(swatch(sheen), title(sheen), "sheen"),
         "A window mirrored in it, blurred as its middle reading says; "
             + Display.text(sheen.facts().datum("gloss-60")));
   }
 
   /** The drawing beside others on one page. */
   static String patch(LibraryRecord sheen) {
-    return Drawings.sheenPatch(swatch(sheen), title(sheen), "sheen-" + sheen.id());
+    return Surfaces.sheenPatch(swatch(sheen), title(sheen), "sheen-" + sheen.id());
   }
 
   private static String title(LibraryRecord sheen) {

@@ -45,7 +45,7 @@ public final class Site {
     this.template = template;
     this.templates = new Templates(template.resolve("pages"));
     String looks = Files.readString(template.resolve("css/drawing.css"));
-    this.pictures = new Pictures(content.library(), content.drawings(), new PictureStyle(looks));
+    this.pictures = new Pictures(content.library(), content.pictures(), new PictureStyle(looks));
   }
 
   /**
@@ -142,7 +142,7 @@ public final class Site {
   private void recordPages() throws IOException {
     RecordPage record =
         new RecordPage(
-            content.library(), content.drawings(), joints(), new TableLinks(content.tables()));
+            content.library(), content.pictures(), joints(), new TableLinks(content.tables()));
     for (LibraryRecord entry : content.library().entries().values()) {
       Map<String, Object> values = record.values(entry);
       values.put("pictures", pictures.ids());

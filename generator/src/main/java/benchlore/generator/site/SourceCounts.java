@@ -25,8 +25,8 @@ final class SourceCounts {
     for (LibraryRecord entry : content.library().entries().values()) {
       count(entry.facts().data());
       entry.facts().figures().forEach(this::count);
+      count(entry.drawn().data());
     }
-    content.drawings().values().forEach(drawing -> count(drawing.size().data()));
     content.joints().forEach(joint -> count(joint.data()));
     content.edges().forEach(edge -> count(edge.data()));
   }

@@ -123,6 +123,7 @@ public final class FinderBench {
               e.mistaken(),
               e.related(),
               e.drawings(),
+              e.drawn(),
               e.facts()));
     }
     return new Library(all, library.sources());

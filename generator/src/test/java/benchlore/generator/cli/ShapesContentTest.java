@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.generator.content.Facts;
-import benchlore.generator.drawing.EdgeShape;
-import benchlore.generator.drawing.JointForm;
+import benchlore.generator.drawing.bit.EdgeShape;
+import benchlore.generator.drawing.joint.JointForm;
 import benchlore.generator.planning.Content;
 import java.io.IOException;
 import java.util.Arrays;

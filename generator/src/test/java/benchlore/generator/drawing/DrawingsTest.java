@@ -4,6 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.drawing.bit.Bits;
+import benchlore.generator.drawing.bit.SampleBits;
+import benchlore.generator.drawing.joint.JointDrawing;
+import benchlore.generator.drawing.joint.JointForm;
+import benchlore.generator.drawing.joint.SampleJoints;
+import benchlore.generator.drawing.surface.BoardCut;
+import benchlore.generator.drawing.surface.SheenSwatch;
+import benchlore.generator.drawing.surface.Surfaces;
+import benchlore.generator.drawing.svg.SvgReading;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -26,26 +35,21 @@ class DrawingsTest {
     SampleBits.all()
         .forEach(
             (name, bit) -> {
-              all.put("bit " + name, Drawings.bit(bit, "A <bit> & more", "p"));
-              all.put("cut " + name, Drawings.cut(bit, "A cut", "p"));
+              all.put("bit " + name, Bits.bit(bit, "A <bit> & more", "p"));
+              all.put("cut " + name, Bits.cut(bit, "A cut", "p"));
             });
     for (BoardCut cut : BoardCut.values()) {
-      all.put("grain " + cut.word(), Drawings.boardGrain(cut, "Grain", "p"));
+      all.put("grain " + cut.word(), Surfaces.board(cut, "Grain", "p"));
     }
     for (double micron : new double[] {1, 10, 35, 125, 425, 2000}) {
-      all.put("grit " + micron, Drawings.grit(micron, "Grit", "p"));
-    }
-    all.put("clamps", Drawings.clampCone(new ClampSpread(40, 90, 250), "Clamps", "p"));
-    all.put("deep clamps", Drawings.clampCone(new ClampSpread(30, 300, 150), "Clamps", "p"));
-    for (String sketch : SketchDrawing.names()) {
-      all.put("sketch " + sketch, Drawings.sketch(sketch, "How", "p").orElseThrow());
+      all.put("grit " + micron, Surfaces.grit(micron, "Grit", "p"));
     }
     for (JointForm form : JointForm.values()) {
-      all.put(form.word(), Drawings.joint(form, SampleJoints.sizes(form), "A joint", "p"));
+      all.put(form.word(), JointDrawing.draw(form, SampleJoints.sizes(form), "A joint", "p"));
     }
-    all.put("sheen", Drawings.sheen(new SheenSwatch(0, 5, false), "Dull", "p"));
-    all.put("mirror", Drawings.sheen(new SheenSwatch(90, 100, false), "Mirror", "p"));
-    all.put("rubbed", Drawings.sheen(new SheenSwatch(20, 35, true), "Rubbed", "p"));
+    all.put("sheen", Surfaces.sheen(new SheenSwatch(0, 5, false), "Dull", "p"));
+    all.put("mirror", Surfaces.sheen(new SheenSwatch(90, 100, false), "Mirror", "p"));
+    all.put("rubbed", Surfaces.sheen(new SheenSwatch(20, 35, true), "Rubbed", "p"));
     return all;
   }
 
@@ -137,7 +141,7 @@ class DrawingsTest {
     SampleBits.all()
         .forEach(
             (name, bit) -> {
-              String glyph = Drawings.glyph(bit);
+              String glyph = Bits.glyph(bit);
               SvgReading svg = SvgReading.of(glyph);
               assertEquals("true", svg.elements("svg").get(0).getAttribute("aria-hidden"), name);
               assertEquals(48, svg.viewBox()[2]);

@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Every outline stands out from what it lies on, on a bright screen, a dark one and paper: the
@@ -56,14 +56,26 @@ class MaterialColoursTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Material.class)
-  void outlinesStandOutFromThePaper(Material material) throws IOException {
+  @ValueSource(
+      strings = {
+        "drw-iron",
+        "drw-blade",
+        "drw-brass",
+        "drw-wood",
+        "drw-body",
+        "drw-grip",
+        "drw-dark",
+        "drw-glass",
+        "drw-cloth",
+        "drw-edge",
+        "drw-thin"
+      })
+  void outlinesStandOutFromThePaper(String material) throws IOException {
     Matcher rule =
-        Pattern.compile("(?m)^\\." + material.css() + " \\{(.*)\\}$")
-            .matcher(Files.readString(CSS));
-    assertTrue(rule.find(), material.css());
+        Pattern.compile("(?m)^\\." + material + " \\{(.*)\\}$").matcher(Files.readString(CSS));
+    assertTrue(rule.find(), material);
     Matcher stroke = Pattern.compile("stroke: var\\(--drw-([a-z-]+)\\)").matcher(rule.group(1));
-    assertTrue(stroke.find(), material.css());
+    assertTrue(stroke.find(), material);
     Matcher opacity = Pattern.compile("stroke-opacity: ([0-9.]+)").matcher(rule.group(1));
     double cover = opacity.find() ? Double.parseDouble(opacity.group(1)) : 1;
     for (Map.Entry<String, Map<String, String>> mode : modes().entrySet()) {

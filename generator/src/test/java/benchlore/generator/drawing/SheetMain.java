@@ -1,5 +1,14 @@
 package benchlore.generator.drawing;
 
+import benchlore.generator.drawing.bit.BitGeometry;
+import benchlore.generator.drawing.bit.Bits;
+import benchlore.generator.drawing.bit.SampleBits;
+import benchlore.generator.drawing.joint.JointDrawing;
+import benchlore.generator.drawing.joint.JointForm;
+import benchlore.generator.drawing.joint.SampleJoints;
+import benchlore.generator.drawing.surface.BoardCut;
+import benchlore.generator.drawing.surface.Surfaces;
+import benchlore.generator.drawing.svg.Num;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -26,33 +35,26 @@ final class SheetMain {
     page.append("main{display:grid;grid-template-columns:repeat(4,320px);gap:12px}");
     page.append("</style><p>");
     for (BitGeometry bit : SampleBits.all().values()) {
-      page.append("<span style='display:inline-block'>").append(Drawings.glyph(bit));
-      page.append("</span>");
-    }
-    for (String fault : FaultDrawing.names()) {
-      page.append("<span style='display:inline-block;width:120px;margin:6px'>").append(fault);
-      page.append(Drawings.fault(fault, fault, fault, "f-" + fault).orElseThrow());
+      page.append("<span style='display:inline-block'>").append(Bits.glyph(bit));
       page.append("</span>");
     }
     page.append("</p><main>");
     for (Map.Entry<String, BitGeometry> e : SampleBits.all().entrySet()) {
       String name = e.getKey();
-      page.append("<div>").append(name).append(Drawings.bit(e.getValue(), name, "b-" + name));
-      page.append("</div><div>").append(Drawings.cut(e.getValue(), name + " cut", "c-" + name));
+      page.append("<div>").append(name).append(Bits.bit(e.getValue(), name, "b-" + name));
+      page.append("</div><div>").append(Bits.cut(e.getValue(), name + " cut", "c-" + name));
       page.append("</div>");
     }
     for (BoardCut cut : BoardCut.values()) {
-      page.append(Drawings.boardGrain(cut, cut.word(), "g-" + cut.word()));
+      page.append(Surfaces.board(cut, cut.word(), "g-" + cut.word()));
     }
     for (double micron : new double[] {425, 125, 35, 10}) {
-      page.append(Drawings.grit(micron, "grit", "m-" + Num.of(micron)));
+      page.append(Surfaces.grit(micron, "grit", "m-" + Num.of(micron)));
     }
-    page.append(Drawings.clampCone(new ClampSpread(40, 90, 250), "clamps", "k-1"));
-    page.append(Drawings.clampCone(new ClampSpread(40, 70, 160), "clamps", "k-2"));
     for (JointForm form : JointForm.values()) {
       String name = form.word();
       page.append("<div>").append(name);
-      page.append(Drawings.joint(form, SampleJoints.sizes(form), name, "j-" + name));
+      page.append(JointDrawing.draw(form, SampleJoints.sizes(form), name, "j-" + name));
       page.append("</div>");
     }
     return page.append("</main>").toString();

@@ -23,14 +23,18 @@ final class PublicTypesTest {
           Map.entry("generator.browser", 2),
           Map.entry("generator.cli", 1),
           Map.entry("generator.export", 6),
-          // Six describe a tool to scale: its parts, their forms and materials. Four more say what
-          // joint, edge or sheen is wanted.
-          Map.entry("generator.drawing", 18),
+          Map.entry("generator.drawing.bit", 6),
+          Map.entry("generator.drawing.days", 1),
+          Map.entry("generator.drawing.joint", 3),
+          Map.entry("generator.drawing.surface", 4),
+          // The canvas of the other packages of drawings.
+          Map.entry("generator.drawing.svg", 9),
           Map.entry("generator.key", 3),
           Map.entry("schedules.exchange", 3),
           // One is a file with its text, which a plan is told and opened again by.
-          Map.entry("generator.content", 16),
-          Map.entry("generator.planning", 7),
+          Map.entry("generator.content", 18),
+          Map.entry("generator.picture", 3),
+          Map.entry("generator.planning", 6),
           Map.entry("generator.pagedata", 1),
           Map.entry("generator.search", 1),
           Map.entry("generator.site", 2),
