@@ -143,7 +143,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
 
   /** The air so many seconds after a moment, or before it if negative; within fifty years. */
   public Reading at(Moment moment, int secondsLater) {
-    int start = moment.hour() * 3600 + moment.minute() * 60 + moment.second();
+    int start = moment.secondOfDay();
     int second = Math.floorMod(start + secondsLater, DAY_SECONDS);
     int hour = second / 3600;
     double share = second % 3600 / 3600.0;

@@ -50,11 +50,11 @@ public record Date(int epochDay) implements Comparable<Date> {
   public static Date of(int year, int month, int day) {
     if (year < FIRST_YEAR || year > LAST_YEAR) {
       throw new IllegalArgumentException(
-          "year must be within " + FIRST_YEAR + " and " + LAST_YEAR + ": " + year);
+          "must be in the years " + FIRST_YEAR + " to " + LAST_YEAR + ": " + year);
     }
     if (month < 1 || month > 12 || day < 1 || day > length(year, month)) {
       throw new IllegalArgumentException(
-          "no such day in the calendar: " + year + "-" + month + "-" + day);
+          "must be a day of the calendar: " + year + "-" + month + "-" + day);
     }
     return new Date(number(year, month, day));
   }
@@ -161,7 +161,7 @@ public record Date(int epochDay) implements Comparable<Date> {
   public Moment at(int hour, int minute, int second) {
     if (hour < 0 || hour > 23 || minute < 0 || minute > 59 || second < 0 || second > 59) {
       throw new IllegalArgumentException(
-          "no such time of day: " + hour + ":" + minute + ":" + second);
+          "must be a time of day: " + hour + ":" + minute + ":" + second);
     }
     return midnight().plusSeconds((hour * 60 + minute) * 60 + second);
   }

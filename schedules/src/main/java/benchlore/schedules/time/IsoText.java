@@ -6,7 +6,7 @@ package benchlore.schedules.time;
  * @param text what is read
  */
 record IsoText(String text) {
-  private static final String SAMPLE = "2027-01-12T18:30:00";
+  private static final int DAY = 10;
 
   /** Refuses another length, or another letter at a place. */
   void holds(int length, int place, char letter) {
@@ -29,8 +29,9 @@ record IsoText(String text) {
   }
 
   private IllegalArgumentException wrong(int length) {
-    String like = SAMPLE.substring(0, Math.max(10, Math.min(length, SAMPLE.length())));
-    return new IllegalArgumentException("must be written like " + like + ": " + text);
+    String kind = length == DAY ? "a day" : "a moment";
+    String like = length == DAY ? "2027-01-12" : "2027-01-12T18:30";
+    return new IllegalArgumentException("must be " + kind + " such as " + like + ": " + text);
   }
 
   /** With a nought before it where it has one digit. */
