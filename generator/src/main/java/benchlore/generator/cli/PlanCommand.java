@@ -1,6 +1,7 @@
 package benchlore.generator.cli;
 
 import benchlore.generator.content.Library;
+import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
@@ -104,12 +105,13 @@ final class PlanCommand implements Callable<Integer> {
       throw new IOException(file + " is a folder; give a plan file");
     }
     var err = spec.commandLine().getErr();
-    LoadResult<Library> library = Content.library(folder);
+    LibraryLoader loader = LibraryLoader.open(folder);
+    LoadResult<Library> library = Content.library(loader);
     if (library.value().isEmpty()) {
       Report.problems(err, library.problems(), "Nothing was planned.");
       return Benchlore.PROBLEMS;
     }
-    LoadResult<List<Planned>> plans = Plans.of(folder, List.of(file), library.value().get());
+    LoadResult<List<Planned>> plans = Plans.of(loader, List.of(file), library.value().get());
     if (plans.value().isEmpty()) {
       Report.problems(err, plans.problems(), "Nothing was planned.");
       return Benchlore.PROBLEMS;

@@ -1,13 +1,15 @@
 package benchlore.generator.content;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads a content folder into a {@link Library}, or into every problem found in it.
@@ -15,116 +17,89 @@ import java.util.Optional;
  * <p>Order: parse each file and check it against its schema, check ids and references over all
  * files, then make the records. An author's mistake is never an exception; only a folder that can't
  * be read is.
+ *
+ * <p>A loader opens, parses and checks each file once, however often its facts are asked for, and
+ * compiles each schema once. What it has read it does not read again: make a new one for a folder
+ * that may have changed. Not for several threads at once.
  */
 public final class LibraryLoader {
+  private final Path content;
   private final ContentFiles files;
+  private final FileReading reading;
   private final SchemaSet schemas;
-  private final List<Problem> problems = new ArrayList<>();
-  private final List<YamlFile> parsed = new ArrayList<>();
+  private final Map<Path, CheckedFile> read = new LinkedHashMap<>();
+  private final Set<Path> followed = new HashSet<>();
 
-  private LibraryLoader(Path content) throws IOException {
+  private LibraryLoader(Path content, FileReading reading) throws IOException {
+    this.content = content;
     this.files = new ContentFiles(content);
-    this.schemas = SchemaSet.read(content.resolve("schema"));
+    this.reading = reading;
+    this.schemas = SchemaSet.read(content.resolve("schema"), reading);
   }
 
   /**
-   * Loads the records and checks every file of the folder, the plans, the shop and the lay words
-   * too.
+   * Opens a folder and reads its schemas, but no record yet.
+   *
+   * @param content a folder laid out like {@code content/}
+   * @throws IOException if the schemas can't be read
+   */
+  public static LibraryLoader open(Path content) throws IOException {
+    return open(content, FileReading.FROM_DISK);
+  }
+
+  /** Opens a folder whose files are read so. */
+  static LibraryLoader open(Path content, FileReading reading) throws IOException {
+    return new LibraryLoader(content, reading);
+  }
+
+  /**
+   * Loads the records of a folder that nothing else is asked of.
    *
    * @param content a folder laid out like {@code content/}
    * @return the library, or every problem
    * @throws IOException if the folder or its schemas can't be read
    */
   public static LoadResult<Library> load(Path content) throws IOException {
-    return new LibraryLoader(content).load();
+    return open(content).library();
+  }
+
+  /** The folder. */
+  public Path content() {
+    return content;
   }
 
   /**
-   * Loads files that are no records of the library, such as plans and the shop, checked against
-   * their own schema.
+   * Loads the records and checks every file of the folder, the plans, the shop and the lay words
+   * too.
    *
-   * @param content the content folder
-   * @param files files to read
-   * @param schema name of the schema
-   * @param library what their references point at
-   * @return the facts of each file by its {@code id}, or every problem
-   * @throws IOException if a file can't be read
+   * @return the library, or every problem
+   * @throws IOException if the folder can't be read
    */
-  public static LoadResult<Map<String, Facts>> loadFacts(
-      Path content, List<Path> files, String schema, Library library) throws IOException {
-    LoadResult<List<FactFile>> read = loadFiles(content, files, schema, library);
-    if (read.value().isEmpty()) {
-      return LoadResult.failed(read.problems());
-    }
-    Map<String, Facts> facts = new LinkedHashMap<>();
-    read.value().get().forEach(file -> facts.put(file.id(), file.facts()));
-    return LoadResult.of(facts);
-  }
-
-  /**
-   * Loads files as {@link #loadFacts} does, each with its text. Every file is opened once, so that
-   * a pipe can be read too.
-   *
-   * @param content the content folder
-   * @param files files to read
-   * @param schema name of the schema
-   * @param library what their references point at
-   * @return each file in the order given, or every problem
-   * @throws IOException if a file can't be read
-   */
-  public static LoadResult<List<FactFile>> loadFiles(
-      Path content, List<Path> files, String schema, Library library) throws IOException {
-    LibraryLoader loader = new LibraryLoader(content);
-    RecordIds ids = RecordIds.of(library);
-    List<FactFile> read = new ArrayList<>();
-    for (Path file : files) {
-      Optional<YamlFile> yaml = loader.read(file, schema, ids);
-      loader.checkReferences(ids);
-      if (yaml.isPresent() && loader.problems.isEmpty()) {
-        String id = yaml.get().root().path("id").asText();
-        Facts facts = new FactReader(yaml.get(), library.sources()).facts();
-        read.add(new FactFile(file, id, facts, yaml.get().text()));
-      }
-    }
-    return loader.problems.isEmpty() ? LoadResult.of(read) : LoadResult.failed(loader.problems);
-  }
-
-  /**
-   * What a kind of file may hold, for a reader that can't read the schema's own file.
-   *
-   * @param content the content folder
-   * @param name name of the schema
-   * @return the schema, each reference replaced by what it refers to; empty if there is none
-   * @throws IOException if the schemas can't be read
-   */
-  public static Map<String, Object> schema(Path content, String name) throws IOException {
-    return SchemaSet.read(content.resolve("schema")).whole(name);
-  }
-
-  private LoadResult<Library> load() throws IOException {
+  public LoadResult<Library> library() throws IOException {
     RecordIds ids = new RecordIds();
+    List<Problem> problems = new ArrayList<>();
     Map<String, Source> sources = new LinkedHashMap<>();
-    for (YamlFile yaml : readFolder("sources", ids)) {
-      Source source = RecordReader.source(yaml.root());
+    for (CheckedFile file : folder("sources", "sources", ids, problems)) {
+      Source source = RecordReader.source(file.yaml().root());
       sources.put(source.id(), source);
     }
-    Map<Kind, List<YamlFile>> records = new LinkedHashMap<>();
+    Map<Kind, List<CheckedFile>> records = new LinkedHashMap<>();
     for (Kind kind : Kind.values()) {
-      records.put(kind, readFolder(kind.folder(), ids));
+      records.put(kind, folder(kind.folder(), kind.folder(), ids, problems));
     }
-    readFolder("plans", ids);
+    folder("plans", "plans", ids, problems);
     for (String single : ContentFiles.SINGLE) {
       Optional<Path> file = files.single(single);
       if (file.isPresent()) {
-        read(file.get(), single, ids);
+        problems.addAll(counted(file.get(), single, ids).problems());
       }
     }
     problems.addAll(ids.problems());
     problems.addAll(files.strays());
     PictureNames pictures = PictureNames.of(files);
     problems.addAll(pictures.ofNoTool(ids));
-    pictures.check(parsed).forEach(this::addUnlessReported);
-    checkReferences(ids);
+    addUnlessReported(pictures.check(parsed()), problems);
+    follow(List.copyOf(read.keySet()), ids, problems);
     if (problems.isEmpty()) {
       problems.addAll(pictures.unused());
     }
@@ -134,58 +109,138 @@ public final class LibraryLoader {
     return LoadResult.of(new Library(entries(records, new RecordReader(sources)), sources));
   }
 
+  /**
+   * Gives the facts of files that are no records of the library, such as plans and the shop,
+   * checked against their own schema.
+   *
+   * @param wanted files to read
+   * @param schema name of the schema
+   * @param library what their references point at
+   * @return the facts of each file by its {@code id}, or every problem
+   * @throws IOException if a file can't be read
+   */
+  public LoadResult<Map<String, Facts>> facts(List<Path> wanted, String schema, Library library)
+      throws IOException {
+    LoadResult<List<FactFile>> loaded = files(wanted, schema, library);
+    if (loaded.value().isEmpty()) {
+      return LoadResult.failed(loaded.problems());
+    }
+    Map<String, Facts> facts = new LinkedHashMap<>();
+    loaded.value().get().forEach(file -> facts.put(file.id(), file.facts()));
+    return LoadResult.of(facts);
+  }
+
+  /**
+   * Gives files as {@link #facts} does, each with its text. Every file is opened once, so that a
+   * pipe can be read too.
+   *
+   * @param wanted files to read
+   * @param schema name of the schema
+   * @param library what their references point at
+   * @return each file in the order given, or every problem
+   * @throws IOException if a file can't be read
+   */
+  public LoadResult<List<FactFile>> files(List<Path> wanted, String schema, Library library)
+      throws IOException {
+    RecordIds ids = RecordIds.of(library);
+    List<Problem> problems = new ArrayList<>();
+    List<FactFile> found = new ArrayList<>();
+    for (Path path : wanted) {
+      CheckedFile file = checked(path, schema);
+      problems.addAll(file.problems());
+      follow(List.of(key(path)), ids, problems);
+      if (file.sound() && problems.isEmpty()) {
+        String id = file.yaml().root().path("id").asText();
+        Facts facts = new FactReader(file.yaml(), library.sources()).facts();
+        found.add(new FactFile(path, id, facts, file.yaml().text()));
+      }
+    }
+    return problems.isEmpty() ? LoadResult.of(found) : LoadResult.failed(problems);
+  }
+
+  /**
+   * What a kind of file may hold, for a reader that can't read the schema's own file.
+   *
+   * @param name name of the schema
+   * @return the schema, each reference replaced by what it refers to; empty if there is none
+   */
+  public Map<String, Object> schema(String name) {
+    return schemas.whole(name);
+  }
+
+  private List<YamlFile> parsed() {
+    return read.values().stream().filter(CheckedFile::parsed).map(CheckedFile::yaml).toList();
+  }
+
   private static Map<String, LibraryRecord> entries(
-      Map<Kind, List<YamlFile>> records, RecordReader reader) {
+      Map<Kind, List<CheckedFile>> records, RecordReader reader) {
     Map<String, LibraryRecord> entries = new LinkedHashMap<>();
     records.forEach(
-        (kind, yamls) -> {
-          for (YamlFile yaml : yamls) {
-            LibraryRecord entry = reader.entry(kind, yaml);
+        (kind, files) -> {
+          for (CheckedFile file : files) {
+            LibraryRecord entry = reader.entry(kind, file.yaml());
             entries.put(entry.id(), entry);
           }
         });
     return entries;
   }
 
-  private List<YamlFile> readFolder(String folder, RecordIds ids) throws IOException {
-    List<YamlFile> sound = new ArrayList<>();
-    for (Path file : files.in(folder)) {
-      ids.addFile(file, folder);
-      Optional<YamlFile> yaml = read(file, folder, ids);
-      yaml.ifPresent(sound::add);
+  /** The sound files of a folder; of any other, the problems are kept. */
+  private List<CheckedFile> folder(
+      String folder, String schema, RecordIds ids, List<Problem> problems) throws IOException {
+    List<CheckedFile> sound = new ArrayList<>();
+    for (Path path : files.in(folder)) {
+      ids.addFile(path, schema);
+      CheckedFile file = counted(path, schema, ids);
+      problems.addAll(file.problems());
+      if (file.sound()) {
+        sound.add(file);
+      }
     }
     return sound;
   }
 
-  /** A file that can be parsed and fits its schema; of any other, the problems are kept. */
-  private Optional<YamlFile> read(Path file, String schema, RecordIds ids) throws IOException {
-    LoadResult<YamlFile> loaded = YamlFile.parse(files.shown(file), Files.readAllBytes(file));
-    problems.addAll(loaded.problems());
-    if (loaded.value().isEmpty()) {
-      return Optional.empty();
+  /** A file of the folder, whose id counts unless the schema objects to it. */
+  private CheckedFile counted(Path path, String schema, RecordIds ids) throws IOException {
+    CheckedFile file = checked(path, schema);
+    if (file.parsed() && file.problems().stream().noneMatch(p -> p.key().equals("id"))) {
+      ids.addRecord(path, schema, file.yaml());
     }
-    YamlFile yaml = loaded.value().get();
-    parsed.add(yaml);
-    List<Problem> found = schemas.check(schema, yaml);
-    problems.addAll(found);
-    boolean named = found.stream().noneMatch(problem -> problem.key().equals("id"));
-    if (named && files.contains(file)) {
-      ids.addRecord(file, schema, yaml);
-    }
-    return found.isEmpty() ? Optional.of(yaml) : Optional.empty();
+    return file;
   }
 
-  private void checkReferences(RecordIds ids) {
-    List<Problem> found = new ArrayList<>();
-    parsed.forEach(yaml -> found.addAll(References.check(yaml, ids)));
-    found.forEach(this::addUnlessReported);
-    parsed.clear();
+  private CheckedFile checked(Path path, String schema) throws IOException {
+    CheckedFile known = read.get(key(path));
+    if (known != null && known.schema().equals(schema)) {
+      return known;
+    }
+    LoadResult<YamlFile> loaded = reading.yaml(files.shown(path), reading.bytes(path));
+    CheckedFile file =
+        loaded.value().isEmpty()
+            ? new CheckedFile(schema, Optional.empty(), loaded.problems())
+            : new CheckedFile(schema, loaded.value(), schemas.check(schema, loaded.value().get()));
+    read.put(key(path), file);
+    return file;
+  }
+
+  private static Path key(Path path) {
+    return path.toAbsolutePath().normalize();
+  }
+
+  /** Follows the references of files, each file's once. */
+  private void follow(Collection<Path> keys, RecordIds ids, List<Problem> problems) {
+    for (Path path : keys) {
+      CheckedFile file = read.get(path);
+      if (file.parsed() && followed.add(path)) {
+        addUnlessReported(References.check(file.yaml(), ids), problems);
+      }
+    }
   }
 
   /** Where the schema already objects to a word, its pointing nowhere is no second mistake. */
-  private void addUnlessReported(Problem problem) {
-    if (problems.stream().noneMatch(known -> known.place().equals(problem.place()))) {
-      problems.add(problem);
-    }
+  private static void addUnlessReported(List<Problem> found, List<Problem> problems) {
+    Set<Place> reported = new HashSet<>();
+    problems.forEach(problem -> reported.add(problem.place()));
+    found.stream().filter(problem -> !reported.contains(problem.place())).forEach(problems::add);
   }
 }

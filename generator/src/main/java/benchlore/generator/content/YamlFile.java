@@ -1,9 +1,6 @@
 package benchlore.generator.content;
 
-import com.fasterxml.jackson.core.JacksonException;
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -22,8 +19,6 @@ import org.yaml.snakeyaml.error.YAMLException;
  * @param positions where each value was written
  */
 record YamlFile(String file, String text, JsonNode root, Positions positions) {
-  private static final YAMLMapper MAPPER = new YAMLMapper();
-
   /** Parses a file; gives problems for what is not YAML, repeated keys and disguised numbers. */
   static LoadResult<YamlFile> parse(String file, byte[] bytes) {
     Place top = new Place(file, 1, 1);
@@ -43,12 +38,6 @@ record YamlFile(String file, String text, JsonNode root, Positions positions) {
               + " quote text that holds `: ` or starts with a special sign.");
     } catch (YAMLException e) {
       return failed(top, "this is not YAML: " + e.getMessage(), "Write it plainer.");
-    } catch (JacksonException e) {
-      JsonLocation at = e.getLocation();
-      return failed(
-          at == null ? top : new Place(file, at.getLineNr(), at.getColumnNr()),
-          "this can't be read: " + e.getOriginalMessage(),
-          "Put quotes round the value if it is text.");
     }
   }
 
@@ -64,19 +53,18 @@ record YamlFile(String file, String text, JsonNode root, Positions positions) {
         : new Place(file, shown.getLine() + 1, shown.getColumn() + 1);
   }
 
-  private static LoadResult<YamlFile> parse(String file, String text) throws JacksonException {
-    Positions positions = Positions.of(file, text);
-    if (!positions.problems().isEmpty()) {
-      return LoadResult.failed(positions.problems());
+  private static LoadResult<YamlFile> parse(String file, String text) {
+    YamlTree tree = YamlTree.parse(file, text);
+    if (!tree.problems().isEmpty()) {
+      return LoadResult.failed(tree.problems());
     }
-    JsonNode root = MAPPER.readTree(text);
-    if (!root.isObject()) {
+    if (!tree.root().isObject()) {
       return failed(
           new Place(file, 1, 1),
           "the file holds no record",
           "Write the record's fields, one a line: id, title, names and so on.");
     }
-    return LoadResult.of(new YamlFile(file, text, root, positions));
+    return LoadResult.of(new YamlFile(file, text, tree.root(), tree.positions()));
   }
 
   private static LoadResult<YamlFile> failed(Place place, String what, String todo) {

@@ -64,36 +64,47 @@ public record Content(
    * @throws IOException if the folder can't be read
    */
   public static LoadResult<Content> load(Path folder) throws IOException {
-    LoadResult<Library> loaded = library(folder);
+    return load(LibraryLoader.open(folder));
+  }
+
+  /**
+   * Loads as {@link #load(Path)} does, by a loader that may have read some of the files already.
+   *
+   * @param loader a folder that has been opened
+   * @return the content, or every problem
+   * @throws IOException if the folder can't be read
+   */
+  public static LoadResult<Content> load(LibraryLoader loader) throws IOException {
+    LoadResult<Library> loaded = library(loader);
     Library library = loaded.value().orElse(new Library(Map.of(), Map.of()));
-    LoadResult<ContentPictures> pictures = ContentPictures.load(folder, library);
+    LoadResult<ContentPictures> pictures = ContentPictures.load(loader.content(), library);
     List<Problem> before = new ArrayList<>(loaded.problems());
     before.addAll(pictures.problems());
     if (!before.isEmpty()) {
       return LoadResult.failed(before);
     }
-    LoadResult<List<Planned>> plans = Plans.all(folder, library);
-    LoadResult<List<Table>> tables = TableFiles.load(folder, library);
+    LoadResult<List<Planned>> plans = Plans.all(loader, library);
+    LoadResult<List<Table>> tables = TableFiles.load(loader, library);
     List<Problem> problems = new ArrayList<>(plans.problems());
     problems.addAll(tables.problems());
     if (!problems.isEmpty()) {
       return LoadResult.failed(problems);
     }
     // Where there are plans, they have told what is wrong with the shop.
-    LoadResult<Optional<Shop>> shop = Plans.shop(folder, library);
+    LoadResult<Optional<Shop>> shop = Plans.shop(loader, library);
     if (shop.value().isEmpty()) {
       return LoadResult.failed(shop.problems());
     }
     return LoadResult.of(
         new Content(
             library,
-            groups(folder, "lexicon", "words", library),
-            OverRows.of(groups(folder, "finish-over-finish", "rows", library)),
+            groups(loader, "lexicon", "words", library),
+            OverRows.of(groups(loader, "finish-over-finish", "rows", library)),
             tables.value().get(),
-            groups(folder, "joints", "rows", library),
-            groups(folder, "edge-profiles", "rows", library),
+            groups(loader, "joints", "rows", library),
+            groups(loader, "edge-profiles", "rows", library),
             plans.value().get(),
-            LibraryLoader.schema(folder, "plans"),
+            loader.schema("plans"),
             shop.value().get(),
             pictures.value().get()));
   }
@@ -106,7 +117,18 @@ public record Content(
    * @throws IOException if the folder can't be read
    */
   public static LoadResult<Library> library(Path folder) throws IOException {
-    LoadResult<Library> loaded = LibraryLoader.load(folder);
+    return library(LibraryLoader.open(folder));
+  }
+
+  /**
+   * Loads as {@link #library(Path)} does, by a loader that is then asked for other files too.
+   *
+   * @param loader a folder that has been opened
+   * @return the records, or every problem
+   * @throws IOException if the folder can't be read
+   */
+  public static LoadResult<Library> library(LibraryLoader loader) throws IOException {
+    LoadResult<Library> loaded = loader.library();
     if (loaded.value().isEmpty()) {
       return loaded;
     }
@@ -115,14 +137,13 @@ public record Content(
   }
 
   /** The groups of a file beside the folders; none where there is no such file. */
-  private static List<Facts> groups(Path folder, String schema, String key, Library library)
-      throws IOException {
-    Path file = folder.resolve(schema + ".yaml");
+  private static List<Facts> groups(
+      LibraryLoader loader, String schema, String key, Library library) throws IOException {
+    Path file = loader.content().resolve(schema + ".yaml");
     if (!Files.exists(file)) {
       return List.of();
     }
-    Map<String, Facts> facts =
-        LibraryLoader.loadFacts(folder, List.of(file), schema, library).value().orElseThrow();
+    Map<String, Facts> facts = loader.facts(List.of(file), schema, library).value().orElseThrow();
     return facts.values().iterator().next().groups(key);
   }
 }

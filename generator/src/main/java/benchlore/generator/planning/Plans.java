@@ -25,37 +25,38 @@ public final class Plans {
   /**
    * Plans every file in {@code plans/} of a content folder.
    *
-   * @param content the content folder
+   * @param loader the content folder
    * @param library its records
    * @return each plan with its answer, by file name; or every problem in the files
    * @throws IOException if a file can't be read
    */
-  public static LoadResult<List<Planned>> all(Path content, Library library) throws IOException {
-    Path folder = content.resolve("plans");
+  public static LoadResult<List<Planned>> all(LibraryLoader loader, Library library)
+      throws IOException {
+    Path folder = loader.content().resolve("plans");
     if (!Files.isDirectory(folder)) {
       return LoadResult.of(List.of());
     }
     try (Stream<Path> files = Files.list(folder)) {
       List<Path> plans = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
-      return of(content, plans, library);
+      return of(loader, plans, library);
     }
   }
 
   /**
    * The shop of a content folder, as no plan says otherwise about it.
    *
-   * @param content the content folder
+   * @param loader the content folder
    * @param library its records
    * @return the shop, empty where there is no {@code shop.yaml}; or every problem in it
    * @throws IOException if the file can't be read
    */
-  public static LoadResult<Optional<Shop>> shop(Path content, Library library) throws IOException {
-    Path file = content.resolve("shop.yaml");
+  public static LoadResult<Optional<Shop>> shop(LibraryLoader loader, Library library)
+      throws IOException {
+    Path file = loader.content().resolve("shop.yaml");
     if (!Files.exists(file)) {
       return LoadResult.of(Optional.empty());
     }
-    LoadResult<Map<String, Facts>> shop =
-        LibraryLoader.loadFacts(content, List.of(file), "shop", library);
+    LoadResult<Map<String, Facts>> shop = loader.facts(List.of(file), "shop", library);
     if (shop.value().isEmpty()) {
       return LoadResult.failed(shop.problems());
     }
@@ -69,17 +70,17 @@ public final class Plans {
   /**
    * Plans the files given.
    *
-   * @param content the content folder, for its schemas and its {@code shop.yaml}
+   * @param loader the content folder, for its schemas and its {@code shop.yaml}
    * @param files plan files
    * @param library what they refer to
    * @return each plan with its answer; or every problem in the files
    * @throws IOException if a file can't be read
    */
-  public static LoadResult<List<Planned>> of(Path content, List<Path> files, Library library)
-      throws IOException {
+  public static LoadResult<List<Planned>> of(
+      LibraryLoader loader, List<Path> files, Library library) throws IOException {
     LoadResult<Map<String, Facts>> shop =
-        LibraryLoader.loadFacts(content, List.of(content.resolve("shop.yaml")), "shop", library);
-    LoadResult<List<FactFile>> plans = LibraryLoader.loadFiles(content, files, "plans", library);
+        loader.facts(List.of(loader.content().resolve("shop.yaml")), "shop", library);
+    LoadResult<List<FactFile>> plans = loader.files(files, "plans", library);
     List<Problem> problems = new ArrayList<>(shop.problems());
     problems.addAll(plans.problems());
     if (!problems.isEmpty()) {

@@ -18,14 +18,15 @@ final class TableFiles {
   private TableFiles() {}
 
   /** Every table there, or every problem; the loader has checked the files' form before. */
-  static LoadResult<List<Table>> load(Path folder, Library library) throws IOException {
+  static LoadResult<List<Table>> load(LibraryLoader loader, Library library) throws IOException {
     List<Table> tables = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (TableKind kind : TableKind.values()) {
-      Path file = folder.resolve(kind.file() + ".yaml");
+      Path file = loader.content().resolve(kind.file() + ".yaml");
       if (Files.exists(file)) {
         Facts facts =
-            LibraryLoader.loadFacts(folder, List.of(file), kind.file(), library)
+            loader
+                .facts(List.of(file), kind.file(), library)
                 .value()
                 .orElseThrow()
                 .get(kind.file());

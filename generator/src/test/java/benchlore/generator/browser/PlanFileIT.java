@@ -3,6 +3,7 @@ package benchlore.generator.browser;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
@@ -67,7 +68,8 @@ class PlanFileIT {
       browser.script(TAKE, yaml(planned));
       String saved = (String) browser.script(FILE);
       Path file = Files.writeString(folder.resolve(planned.id() + ".yaml"), saved);
-      LoadResult<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+      LoadResult<List<Planned>> read =
+          Plans.of(LibraryLoader.open(CONTENT), List.of(file), content.library());
       assertEquals(List.of(), read.problems(), saved);
       assertEquals(planned.request(), read.value().orElseThrow().get(0).request());
       browser.script(TAKE, saved);
@@ -108,7 +110,8 @@ class PlanFileIT {
   }
 
   private static Planned read(Path file) throws IOException {
-    LoadResult<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+    LoadResult<List<Planned>> read =
+        Plans.of(LibraryLoader.open(CONTENT), List.of(file), content.library());
     assertEquals(List.of(), read.problems());
     return read.value().orElseThrow().get(0);
   }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.export.PlanJson;
 import benchlore.generator.planning.Content;
@@ -144,6 +145,6 @@ class PlanReadersIT {
 
   private LoadResult<List<Planned>> read(String text) throws IOException {
     Path file = Files.writeString(folder.resolve("ash-tool-chest.yaml"), text);
-    return Plans.of(CONTENT, List.of(file), content.library());
+    return Plans.of(LibraryLoader.open(CONTENT), List.of(file), content.library());
   }
 }

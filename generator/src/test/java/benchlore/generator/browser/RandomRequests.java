@@ -80,7 +80,7 @@ final class RandomRequests {
     this.adhesives = library.of(Kind.ADHESIVES).stream().map(EngineData::adhesive).toList();
     this.finishes =
         library.of(Kind.FINISHES).stream().flatMap(f -> EngineData.finish(f).stream()).toList();
-    this.plans = Plans.all(content, library).value().orElseThrow();
+    this.plans = Plans.all(LibraryLoader.open(content), library).value().orElseThrow();
     this.dice = new Dice(seed);
   }
 

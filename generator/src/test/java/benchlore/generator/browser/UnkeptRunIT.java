@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
@@ -148,7 +149,8 @@ class UnkeptRunIT {
   private static List<String> steps(Path folder, String text) throws IOException {
     Path file = Files.writeString(folder.resolve("a-plan-of-mine.yaml"), text);
     Content content = Content.load(CONTENT).value().orElseThrow();
-    LoadResult<List<Planned>> read = Plans.of(CONTENT, List.of(file), content.library());
+    LoadResult<List<Planned>> read =
+        Plans.of(LibraryLoader.open(CONTENT), List.of(file), content.library());
     assertEquals(List.of(), read.problems(), text);
     Progress progress = read.value().orElseThrow().get(0).request().progress();
     assertTrue(progress.resume().isPresent());

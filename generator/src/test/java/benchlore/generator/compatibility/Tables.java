@@ -41,7 +41,8 @@ final class Tables {
   private static Table table(TableKind kind, Path file, Library library) {
     try {
       Facts facts =
-          LibraryLoader.loadFacts(CONTENT, List.of(file), kind.file(), library)
+          LibraryLoader.open(CONTENT)
+              .facts(List.of(file), kind.file(), library)
               .value()
               .orElseThrow()
               .get(kind.file());

@@ -19,7 +19,8 @@ final class PictureSheetMain {
 
   public static void main(String[] args) throws IOException {
     Path content = Path.of(args[0]);
-    LoadResult<Library> library = LibraryLoader.load(content);
+    LibraryLoader loader = LibraryLoader.open(content);
+    LoadResult<Library> library = loader.library();
     library.problems().forEach(System.err::println);
     if (library.value().isEmpty()) {
       return;
