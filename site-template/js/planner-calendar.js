@@ -58,7 +58,7 @@
 
   function stepEvents(step) {
     return steps.joined(step.slots).map(function (slot, i) {
-      var clamps = step.id.indexOf('clamps-off-') === 0;
+      var clamps = step.task === 'CLAMPS_OFF';
       return {
         id: step.id + (i === 0 ? '' : '-' + (i + 1)), title: step.title, from: slot.start, to: slot.end, words: words(step), free: step.kind === 'WAIT',
         alarms: step.kind === 'WORK' ? [alarm(clamps ? 'Clamps off' : step.title, clamps ? 0 : 30, 'START')] : []

@@ -30,7 +30,7 @@
         view.figure('Hands-on', view.q(steps.handsOn(plan), 'second')),
         view.figure('Made of', [view.record(data.species(v.species)), ', ', view.record(data.adhesive(v.adhesive)), ', ', view.record(data.finish(v.finish))])
       ]),
-      view.cautions(answer.cautions),
+      view.cautions(answer.cautions, true),
       el('h2', null, 'Day by day'), steps.ladder(plan, current.request.shop.week, nights.marks(plan, current.request.shop.climate)), nights.listed(v.nights),
       el('h2', null, 'Have ready'), steps.shopping(plan, n),
       el('h2', null, 'Steps'), steps.days(plan),

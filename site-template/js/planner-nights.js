@@ -66,7 +66,7 @@
     var first = after.value.steps.find(function (s) { return s.kind === 'WORK' && !done(s) && was.has(s.id) && was.get(s.id) !== s.slots[0].start; });
     var ends = [steps.end(after.value), steps.end(before.value)];
     var cured = ends[0] === ends[1] ? '' : 'All is fully cured ' + instead(ends[0], ends[1]) + '.';
-    if (first) { return first.title + (first.id.indexOf('coat-') === 0 ? ' can go on ' : ' can begin ') + instead(first.slots[0].start, was.get(first.id)) + '.' + (cured ? ' ' + cured : ''); }
+    if (first) { return first.title + (first.task === 'COAT' ? ' can go on ' : ' can begin ') + instead(first.slots[0].start, was.get(first.id)) + '.' + (cured ? ' ' + cured : ''); }
     return cured || 'Nothing in the plan moves.';
   }
 

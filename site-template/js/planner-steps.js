@@ -26,7 +26,7 @@
     plan.steps.forEach(function (s, i) {
       if (s.kind !== 'WORK') { return; }
       joined(s.slots).forEach(function (slot) {
-        list.push({ from: slot.start, to: slot.end, number: i + 1, coat: s.id.indexOf('coat-') === 0 });
+        list.push({ from: slot.start, to: slot.end, number: i + 1, coat: s.task === 'COAT' });
       });
     });
     return list;

@@ -4,6 +4,7 @@ import benchlore.generator.planning.Planned;
 import benchlore.generator.units.Display;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.project.ProjectPlan;
@@ -106,12 +107,12 @@ public final class PlanCalendar {
     int piece = 0;
     for (Interval slot : step.stretches()) {
       piece++;
-      String id = step.id() + (piece == 1 ? "" : "-" + piece);
+      String id = step.id().name() + (piece == 1 ? "" : "-" + piece);
       VEvent event = event(id, step.title(), slot.start(), slot.end());
       event.setDescription(words(step));
       event.setTransparency(step.kind() == Step.Kind.WAIT);
       if (step.kind() == Step.Kind.WORK) {
-        boolean clamps = step.id().startsWith("clamps-off-");
+        boolean clamps = step.id().is(StepId.Task.CLAMPS_OFF);
         alarm(event, clamps ? "Clamps off" : step.title(), clamps ? 0 : 30, Related.START);
       }
       calendar.addEvent(event);

@@ -4,6 +4,7 @@ import benchlore.generator.content.Facts;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
@@ -66,7 +67,7 @@ final class PlanFile {
     List<Progress.Done> done = new ArrayList<>();
     for (Facts step : run.groups("done")) {
       List<Interval> slots = step.list("at").stream().map(PlanFile::slot).toList();
-      done.add(new Progress.Done(step.words("step"), slots));
+      done.add(new Progress.Done(StepId.parse(step.words("step")).orElseThrow(), slots));
     }
     return new Progress(Optional.of(moment(run.words("saved"))), done);
   }

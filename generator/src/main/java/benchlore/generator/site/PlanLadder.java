@@ -2,6 +2,7 @@ package benchlore.generator.site;
 
 import benchlore.generator.drawing.days.DayLadder;
 import benchlore.generator.units.Display;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.Stage;
@@ -62,7 +63,7 @@ final class PlanLadder {
 
   /** One block for each stretch. */
   private static void addBlocks(List<DayLadder.Block> blocks, Step step, int number) {
-    boolean coat = step.id().startsWith("coat-");
+    boolean coat = step.id().is(StepId.Task.COAT);
     for (Interval stretch : step.stretches()) {
       blocks.add(new DayLadder.Block(number, stretch, coat));
     }

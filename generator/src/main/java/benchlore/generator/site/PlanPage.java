@@ -145,7 +145,7 @@ final class PlanPage {
 
   private Map<String, Object> step(Step step, int number, Set<String> told) {
     Map<String, Object> values = new HashMap<>();
-    values.put("id", step.id());
+    values.put("id", step.id().name());
     values.put("number", number);
     values.put("title", step.title());
     values.put("work", step.kind() == Step.Kind.WORK);

@@ -10,6 +10,7 @@ import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.QuantityRequest;
@@ -392,7 +393,8 @@ final class RandomRequests {
         List.of("dry-clamp", "glue-1", "clamps-off-1", "machine", "sand", "coat-1")) {
       if (dice.yes()) {
         Moment end = at.plusMinutes(dice.whole(5, 300));
-        done.add(new Progress.Done(step, List.of(new Interval(at, end))));
+        done.add(
+            new Progress.Done(StepId.parse(step).orElseThrow(), List.of(new Interval(at, end))));
         at = end.plusHours(dice.whole(0, 60));
       }
     }

@@ -154,7 +154,7 @@ class UnkeptRunIT {
     assertEquals(List.of(), read.problems(), text);
     Progress progress = read.value().orElseThrow().get(0).request().progress();
     assertTrue(progress.resume().isPresent());
-    return progress.done().stream().map(Progress.Done::step).toList();
+    return progress.done().stream().map(done -> done.step().name()).toList();
   }
 
   private static String told() {

@@ -41,7 +41,9 @@ final class PublicTypesTest {
           Map.entry("generator.compatibility", 5),
           Map.entry("generator.units", 2),
           Map.entry("schedules.air", 22),
-          Map.entry("schedules.answer", 7),
+          Map.entry("schedules.answer", 8),
+          // A file of rows a trade, and the row.
+          Map.entry("schedules.caution", 8),
           Map.entry("schedules.coating", 33),
           Map.entry("schedules.cutting", 12),
           Map.entry("schedules.glueup", 5),

@@ -1,8 +1,9 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Caution.Severity;
-import benchlore.schedules.answer.Message;
+import benchlore.schedules.caution.AirRows;
+import benchlore.schedules.caution.CautionRow;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Solvent;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -18,57 +19,36 @@ final class AirCautions {
     addPredicted(schedule, cautions);
     addUnknown(schedule.coverage(), cautions);
     addFire(request, cautions);
-    when(request.isocyanate(), Warning.ISOCYANATE, cautions);
-    when(request.sprays(), Warning.SPRAY_MIST, cautions);
-    when(request.selfHeatingRags(), Warning.OILY_RAGS, cautions);
+    when(request.isocyanate(), AirRows.ISOCYANATE, cautions);
+    when(request.sprays(), AirRows.SPRAY_MIST, cautions);
+    when(request.selfHeatingRags(), ShopRows.OILY_RAGS, cautions);
     boolean solvent = !request.solvents().isEmpty();
-    when(anyLowBoiling(request), Warning.LOW_BOILING, cautions);
-    when(solvent, Warning.SOLVENT_CONTAINER, cautions);
-    when(solvent, Warning.NEAR_WET_FILM, cautions);
-    cautions.add(Warning.DEFER_TO_SDS.caution());
+    when(anyLowBoiling(request), AirRows.LOW_BOILING_SOLVENT, cautions);
+    when(solvent, AirRows.SOLVENT_CONTAINER, cautions);
+    when(solvent, AirRows.NEAR_WET_FILM, cautions);
+    cautions.add(AirRows.DEFER_TO_SDS.caution());
     return cautions;
   }
 
   private static void addPredicted(AirSchedule schedule, List<Caution> cautions) {
     double explosive = schedule.peaks().percentLowerExplosive().map(p -> p.value()).orElse(0.0);
     if (explosive >= FireRule.TENTH.percent()) {
-      Message what =
-          Message.of(
-              "The room's air reaches {0} of the lower explosive limit; above a tenth it counts as"
-                  + " hazardous to be in.",
-              Quantity.of(explosive, Unit.PERCENT));
-      String code = "over-tenth-of-explosive-limit";
-      Message measure =
-          Message.of(
-              "Give {0} of outdoor air, or coat less at a time, and stay out until the film is dry;"
-                  + " a mask is no help against fire.",
-              Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND));
-      cautions.add(new Caution(code, Severity.DANGER, what, measure));
+      cautions.add(
+          AirRows.OVER_TENTH_OF_EXPLOSIVE_LIMIT.caution(
+              List.of(Quantity.of(explosive, Unit.PERCENT)), List.of(air(schedule))));
     }
     double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
+    Respirator mask = schedule.respirator().respirator();
     if (index > FlowNeeded.FINE_INDEX) {
-      Message what =
-          Message.of(
-              "At its highest the room's air holds {0} times the exposure limits.",
-              Quantity.of(index, Unit.RATIO));
-      cautions.add(new Caution("over-exposure-limit", Severity.HEALTH, what, moreAir(schedule)));
+      cautions.add(
+          AirRows.OVER_EXPOSURE_LIMIT
+              .with("mask", mask.advice())
+              .caution(List.of(Quantity.of(index, Unit.RATIO)), List.of(air(schedule))));
     }
     if (reEntryMissing(schedule)) {
-      cautions.add(notReached(schedule.respirator().respirator()));
+      String words = mask == Respirator.NONE ? "" : "; else throughout " + mask.advice();
+      cautions.add(AirRows.RE_ENTRY_NOT_REACHED.with("mask", words).caution());
     }
-  }
-
-  private static Caution notReached(Respirator respirator) {
-    return new Caution(
-        "re-entry-not-reached",
-        Severity.HEALTH,
-        Message.of("The air is not fine again before the next coat, or not within sixty days."),
-        Message.of(
-            respirator == Respirator.NONE
-                ? "Wait longer between coats, or give more outdoor air."
-                : "Wait longer between coats, give more outdoor air, or throughout "
-                    + respirator.advice()
-                    + "."));
   }
 
   private static boolean reEntryMissing(AirSchedule schedule) {
@@ -83,38 +63,18 @@ final class AirCautions {
     return false;
   }
 
-  private static Message moreAir(AirSchedule schedule) {
-    return Message.of(
-        "Give {0} of outdoor air, or coat less at a time; else "
-            + schedule.respirator().respirator().advice()
-            + " while you work, and stay out until the film is dry.",
-        Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND));
+  private static Quantity air(AirSchedule schedule) {
+    return Quantity.of(schedule.flow().governing(), Unit.CUBIC_METRE_PER_SECOND);
   }
 
   private static void addUnknown(AirSchedule.Coverage coverage, List<Caution> cautions) {
     if (!coverage.healthComplete()) {
-      cautions.add(
-          new Caution(
-              "no-exposure-limit",
-              Severity.HEALTH,
-              Message.of(
-                  "No exposure limit is published for "
-                      + list(coverage.withoutHealthLimit())
-                      + "; the index leaves it out, and so does any time to come back."),
-              Message.of(
-                  "Ask the maker, keep air moving until no smell is left, and take no comfort from"
-                      + " a low index.")));
+      String ids = list(coverage.withoutHealthLimit());
+      cautions.add(AirRows.NO_EXPOSURE_LIMIT.with("solvents", ids).caution());
     }
     if (!coverage.explosiveComplete()) {
-      cautions.add(
-          new Caution(
-              "no-explosive-limit",
-              Severity.DANGER,
-              Message.of(
-                  "No lower explosive limit is on record for "
-                      + list(coverage.withoutExplosiveLimit())
-                      + "; the fire figures leave it out."),
-              Message.of("Look in the safety data sheet, and keep every flame and spark away.")));
+      String ids = list(coverage.withoutExplosiveLimit());
+      cautions.add(AirRows.NO_EXPLOSIVE_LIMIT.with("solvents", ids).caution());
     }
   }
 
@@ -132,11 +92,11 @@ final class AirCautions {
     boolean spark =
         sources.contains(IgnitionSource.BRUSHED_MOTOR)
             || sources.contains(IgnitionSource.UNRATED_ELECTRICAL);
-    when(flammable && spark, Warning.SPARKS, cautions);
-    when(flammable, Warning.EXHAUST_FAN, cautions);
-    when(flammable && sources.contains(IgnitionSource.STATIC), Warning.STATIC, cautions);
-    when(Flammability.UNKNOWN.in(request), Warning.FLASH_UNKNOWN, cautions);
-    when(Flammability.HARD_TO_LIGHT.in(request), Warning.HARD_TO_LIGHT, cautions);
+    when(flammable && spark, AirRows.SPARKS, cautions);
+    when(flammable, AirRows.EXHAUST_FAN, cautions);
+    when(flammable && sources.contains(IgnitionSource.STATIC), AirRows.STATIC, cautions);
+    when(Flammability.UNKNOWN.in(request), AirRows.FLASH_POINT_UNKNOWN, cautions);
+    when(Flammability.HARD_TO_LIGHT.in(request), AirRows.MIST_AND_RAGS_BURN, cautions);
   }
 
   private static boolean anyLowBoiling(AirRequest request) {
@@ -148,9 +108,9 @@ final class AirCautions {
     return false;
   }
 
-  private static void when(boolean needed, Warning warning, List<Caution> cautions) {
+  private static void when(boolean needed, CautionRow row, List<Caution> cautions) {
     if (needed) {
-      cautions.add(warning.caution());
+      cautions.add(row.caution());
     }
   }
 }

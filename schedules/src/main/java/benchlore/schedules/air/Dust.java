@@ -3,6 +3,8 @@ package benchlore.schedules.air;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.caution.AirRows;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
@@ -116,20 +118,20 @@ public final class Dust {
     List<Caution> cautions = new ArrayList<>();
     double most = Respirator.DUST_FULL_FACE.protectionFactor().orElseThrow();
     if (schedule.peakIndex() > most) {
-      cautions.add(DustWarning.BEYOND_MASK.caution());
+      cautions.add(AirRows.DUST_BEYOND_MASK.caution());
     }
     if (request.capture() == DustCapture.NONE) {
-      cautions.add(DustWarning.NO_CAPTURE.caution());
+      cautions.add(AirRows.DUST_NOT_CAPTURED.caution());
     }
     if (request.source() == DustSource.SENSITISING_WOOD) {
-      cautions.add(DustWarning.SENSITISER.caution());
+      cautions.add(AirRows.SENSITISING_WOOD.caution());
     }
     if (request.source() == DustSource.OIL_FILM) {
-      cautions.add(DustWarning.SELF_HEATING.caution());
+      cautions.add(ShopRows.FINISH_DUST_FIRE.caution());
     }
-    cautions.add(DustWarning.LUNGS.caution());
-    cautions.add(DustWarning.FIRE.caution());
-    cautions.add(DustWarning.CLEAN_UP.caution());
+    cautions.add(ShopRows.WOOD_DUST.caution());
+    cautions.add(AirRows.DUST_FIRE.caution());
+    cautions.add(AirRows.DUST_CLEAN_UP.caution());
     return cautions;
   }
 }

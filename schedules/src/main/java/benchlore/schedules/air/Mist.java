@@ -3,6 +3,7 @@ package benchlore.schedules.air;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.AirRows;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Transfer;
 import benchlore.schedules.quantity.Figure;
@@ -49,7 +50,7 @@ public final class Mist {
     return Answer.of(
         estimate,
         working(request, estimate),
-        List.of(Warning.SPRAY_MIST.caution(), Warning.DEFER_TO_SDS.caution()));
+        List.of(AirRows.SPRAY_MIST.caution(), AirRows.DEFER_TO_SDS.caution()));
   }
 
   private static MistEstimate estimate(MistRequest request) {

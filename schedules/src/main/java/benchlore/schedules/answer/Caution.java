@@ -1,15 +1,28 @@
 package benchlore.schedules.answer;
 
+import benchlore.schedules.quantity.Provenance;
+import java.util.Objects;
+import java.util.Optional;
+
 /**
- * A warning that stands at the step where it matters.
+ * A warning that stands at the step where it matters. Its words stand in the table of {@code
+ * schedules.caution}; nothing decides by them.
  *
  * @param code short stable name in kebab case, the same wherever this caution is given: "oily-rags"
  * @param severity how bad it can get
  * @param what what can happen and why, in plain words
  * @param measure what to do about it; defers to the label, the safety data sheet or local codes
  *     where those decide
+ * @param from where the advice comes from
+ * @param step the one coat or glue-up it is true of; empty if of the work as a whole
  */
-public record Caution(String code, Severity severity, Message what, Message measure) {
+public record Caution(
+    String code,
+    Severity severity,
+    Message what,
+    Message measure,
+    Provenance from,
+    Optional<StepId> step) {
   /** How bad it can get, mildest first. */
   public enum Severity {
     /** The work may be spoiled. */
@@ -22,17 +35,16 @@ public record Caution(String code, Severity severity, Message what, Message meas
 
   /** Refuses nulls. */
   public Caution {
-    if (code == null || severity == null || what == null || measure == null) {
-      throw new NullPointerException("code, severity, what and measure");
-    }
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(severity, "severity");
+    Objects.requireNonNull(what, "what");
+    Objects.requireNonNull(measure, "measure");
+    Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(step, "step");
   }
 
-  /** The same caution whose sentence begins after this prefix. */
-  public Caution withoutPrefix(String prefix) {
-    if (!what.pattern().startsWith(prefix)) {
-      return this;
-    }
-    String rest = what.pattern().substring(prefix.length()).strip();
-    return new Caution(code, severity, new Message(rest, what.quantities()), measure);
+  /** The same caution, true of this step. */
+  public Caution at(StepId step) {
+    return new Caution(code, severity, what, measure, from, Optional.of(step));
   }
 }

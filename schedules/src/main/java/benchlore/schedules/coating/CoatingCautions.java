@@ -1,7 +1,8 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Message;
+import benchlore.schedules.caution.CoatingRows;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -21,55 +22,23 @@ final class CoatingCautions {
       cautions.add(thick(request));
     }
     if (times.time(Stage.RECOAT_CLOSES).isPresent() && !times.windowKnown()) {
-      cautions.add(narrow());
+      cautions.add(CoatingRows.RECOAT_WINDOW_NARROW.caution());
     }
     Optional<Duration> pot = times.potLife();
     pot.ifPresent(life -> cautions.add(potLife(life)));
     if (finish.selfHeatingRags()) {
-      cautions.add(rags());
+      cautions.add(ShopRows.OILY_RAGS.caution());
     }
     return cautions;
   }
 
   private static Caution thick(DryingRequest request) {
-    return new Caution(
-        "thick-film",
-        Caution.Severity.WORK,
-        Message.of(
-            "A coat of {0} is thicker than this finish is made for: it may skin over, sag or"
-                + " wrinkle, and the waits are the least to count on.",
-            Quantity.of(request.wetFilmMicron(), Unit.MICRON)),
-        Message.of(
-            "Put on several coats of at most {0}.",
-            Quantity.of(request.finish().wetFilmMicron().high(), Unit.MICRON)));
-  }
-
-  private static Caution narrow() {
-    return new Caution(
-        "recoat-window-narrow",
-        Caution.Severity.WORK,
-        Message.of("In this air the recoat window may close before it is sure to be open."),
-        Message.of("Plan to wait until it sands to powder, scuff it, and only then recoat."));
+    return CoatingRows.THICK_FILM.caution(
+        List.of(Quantity.of(request.wetFilmMicron(), Unit.MICRON)),
+        List.of(Quantity.of(request.finish().wetFilmMicron().high(), Unit.MICRON)));
   }
 
   private static Caution potLife(Duration life) {
-    return new Caution(
-        "pot-life",
-        Caution.Severity.WORK,
-        Message.of(
-            "Once mixed, use the batch within {0}; warmth shortens it.",
-            Quantity.of(life.seconds(), Unit.SECOND)),
-        Message.of("Mix only what this coat takes, and clean the tools before it sets."));
-  }
-
-  private static Caution rags() {
-    return new Caution(
-        "oily-rags",
-        Caution.Severity.DANGER,
-        Message.of(
-            "Rags, pads and dust wet with this finish heat up by themselves and catch fire."),
-        Message.of(
-            "Spread them flat outdoors until hard, or soak them in water in a closed metal can;"
-                + " never heap them or bin them wet."));
+    return CoatingRows.POT_LIFE.caution(Quantity.of(life.seconds(), Unit.SECOND));
   }
 }

@@ -2,9 +2,10 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CautionRow;
+import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
@@ -151,19 +152,13 @@ public final class Compatibility {
   }
 
   private static List<Caution> cautions(OverVerdict value) {
-    Message what =
+    CautionRow row =
         switch (value.holds()) {
-          case YES, SCUFFED -> Message.of("Makers' mixtures within one family differ.");
-          case WITH_BARRIER -> Message.of("A barrier only works where it covers without gaps.");
-          case NO -> Message.of("This pair does not hold: it crawls, wrinkles or peels.");
+          case YES, SCUFFED -> CoatingRows.TRY_ON_OFFCUT;
+          case WITH_BARRIER -> CoatingRows.BARRIER_WITHOUT_GAPS;
+          case NO -> CoatingRows.DOES_NOT_HOLD;
         };
-    Message measure =
-        value.holds() == OverRule.Verdict.NO
-            ? Message.of("Take the old finish off, or choose another over it.")
-            : Message.of(
-                "Try the whole stack on an offcut first; both labels win over this table.");
-    String code = value.holds() == OverRule.Verdict.NO ? "does-not-hold" : "try-on-offcut";
-    return List.of(new Caution(code, Caution.Severity.WORK, what, measure));
+    return List.of(row.caution());
   }
 
   private static Refusal unknown() {

@@ -3,8 +3,8 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
@@ -34,15 +34,9 @@ final class DewCheck {
   }
 
   private static Caution caution(DewMargin value) {
-    return new Caution(
-        "dew-while-wet",
-        Caution.Severity.WORK,
-        Message.of(
-            "The surface is only {0} above the dew point; water may settle under or in the coat.",
-            Quantity.of(value.marginCelsius(), Unit.CELSIUS_DIFFERENCE)),
-        Message.of(
-            "Warm the work to {0} or more, or dry the air, before you coat.",
-            Quantity.of(value.leastSurfaceCelsius(), Unit.CELSIUS)));
+    return CoatingRows.DEW_BEFORE_COATING.caution(
+        List.of(Quantity.of(value.marginCelsius(), Unit.CELSIUS_DIFFERENCE)),
+        List.of(Quantity.of(value.leastSurfaceCelsius(), Unit.CELSIUS)));
   }
 
   private static WorkingLine line(DewRequest request, DewMargin value) {

@@ -3,8 +3,8 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.material.Transfer;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
@@ -31,15 +31,7 @@ final class LiquidQuantity {
   // 10 x % / um is m2 a litre; a thousand litres to the cubic metre.
   private static final double PER_CUBIC_METRE = 10_000;
 
-  private static final Caution SOAKS =
-      new Caution(
-          "first-coat-soaks",
-          Caution.Severity.WORK,
-          Message.of(
-              "The figure is for a surface that takes up nothing; bare wood drinks the first"
-                  + " coat."),
-          Message.of(
-              "Have more at hand than the figure, most for end grain and open or soft woods."));
+  private static final Caution SOAKS = CoatingRows.FIRST_COAT_SOAKS.caution();
 
   private LiquidQuantity() {}
 

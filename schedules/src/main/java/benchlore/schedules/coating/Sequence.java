@@ -3,9 +3,10 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
@@ -136,7 +137,8 @@ final class Sequence {
             addCaution(number, caution);
           }
           if (next.scuff() == ScuffReason.WINDOW_MISSED) {
-            cautions.add(missed(number));
+            cautions.add(
+                CoatingRows.RECOAT_WINDOW_MISSED.caution().at(StepId.Task.COAT.number(number)));
           }
           return List.of();
         },
@@ -183,24 +185,7 @@ final class Sequence {
         return;
       }
     }
-    Message what =
-        new Message(
-            "Coat " + number + ": " + caution.what().pattern(), caution.what().quantities());
-    cautions.add(new Caution(caution.code(), caution.severity(), what, caution.measure()));
-  }
-
-  private static Caution missed(int number) {
-    return new Caution(
-        "recoat-window-missed",
-        Caution.Severity.WORK,
-        Message.of(
-            "Coat "
-                + number
-                + " goes on after the recoat window has closed: it won't bond by itself and may"
-                + " peel."),
-        Message.of(
-            "Scuff the whole coat dull with the between-coats grade, dust it off, then coat; or"
-                + " come back while the window is open."));
+    cautions.add(caution.at(StepId.Task.COAT.number(number)));
   }
 
   private static Refusal noHour(int number) {

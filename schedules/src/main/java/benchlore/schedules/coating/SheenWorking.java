@@ -1,8 +1,8 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Figure;
@@ -69,32 +69,16 @@ final class SheenWorking {
   }
 
   private Caution rubThrough() {
-    return new Caution(
-        "rub-through",
-        Caution.Severity.WORK,
-        Message.of(
-            "The whole film is {0}; levelling takes up to {1} and goes through at edges first.",
-            Quantity.of(filmMicron, Unit.MICRON), Quantity.of(RubChain.TAKES.high(), Unit.MICRON)),
-        Message.of("Put on another coat before rubbing, and stay off the edges until last."));
+    return CoatingRows.RUB_THROUGH.caution(
+        Quantity.of(filmMicron, Unit.MICRON), Quantity.of(RubChain.TAKES.high(), Unit.MICRON));
   }
 
   private static Caution witnessLines() {
-    return new Caution(
-        "witness-lines",
-        Caution.Severity.WORK,
-        Message.of(
-            "These coats lie on each other like pages: rubbing through one leaves a visible"
-                + " outline."),
-        Message.of("Keep all the rubbing inside the last coat, or make that coat a full one."));
+    return CoatingRows.WITNESS_LINES.caution();
   }
 
   private static Caution stir() {
-    return new Caution(
-        "stir-flatting",
-        Caution.Severity.WORK,
-        Message.of("The powder that dulls a flatted finish sinks; unstirred it dries in patches."),
-        Message.of(
-            "Stir from the bottom before and while you coat; use it for the last coat only."));
+    return CoatingRows.STIR_FLATTING.caution();
   }
 
   private static String words(SheenWay.Kind kind) {

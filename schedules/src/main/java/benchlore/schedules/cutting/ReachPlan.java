@@ -2,10 +2,10 @@ package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CuttingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -56,12 +56,9 @@ final class ReachPlan {
     checkGrip(grip, needed);
     checkDepth();
     bit.bearing().ifPresent(b -> checkBearing(b, request.templateMetre().getAsDouble()));
-    work(
-        "do-not-bottom-the-shank",
-        Message.of("A shank pushed to the bottom works loose as the collet closes."),
-        Message.of(
-            "Push it home, draw it back {0}, keep the curve under the edges out of the collet.",
-            Quantity.of(DRAW_BACK, Unit.METRE)));
+    cautions.add(
+        CuttingRows.DO_NOT_BOTTOM_THE_SHANK.caution(
+            List.of(), List.of(Quantity.of(DRAW_BACK, Unit.METRE))));
     Reach reach = new Reach(problems.isEmpty(), stickOut, grip, needed, problems);
     return Answer.of(reach, working(reach), cautions);
   }
@@ -119,12 +116,7 @@ final class ReachPlan {
               "Only {0} of shank would be held; it takes {1}. Use a longer bit, a shallower cut or"
                   + " a thinner template; never pull the bit out to reach.",
               Quantity.of(grip, Unit.METRE), Quantity.of(needed, Unit.METRE)));
-      cautions.add(
-          new Caution(
-              "bit-out-too-far",
-              Severity.DANGER,
-              Message.of("A bit held by too little shank bends, slips or flies out."),
-              Message.of("Do not make this cut with this bit.")));
+      cautions.add(CuttingRows.BIT_OUT_TOO_FAR.caution());
     }
   }
 
@@ -145,10 +137,7 @@ final class ReachPlan {
                   + " shank no wider than the bit.",
               Quantity.of(bit.cuttingLengthMetre(), Unit.METRE)));
     } else {
-      work(
-          "shank-in-the-cut",
-          Message.of("The last of the depth is cut with the shank inside the wall already made."),
-          Message.of("Step down in shallow passes; never take the whole depth at once."));
+      cautions.add(CuttingRows.SHANK_IN_THE_CUT.caution());
     }
   }
 
@@ -196,18 +185,8 @@ final class ReachPlan {
                   + " bearing of the bit's own diameter.",
               Quantity.of(-over, Unit.METRE)));
     } else if (over > SAME_DIAMETER) {
-      work(
-          "bearing-larger-than-bit",
-          Message.of(
-              "The work will stand {0} proud of the template all round.",
-              Quantity.of(over / 2, Unit.METRE)),
-          Message.of(
-              "Make the template smaller by as much, or fit a bearing of the bit's diameter."));
+      cautions.add(CuttingRows.BEARING_LARGER_THAN_BIT.caution(Quantity.of(over / 2, Unit.METRE)));
     }
-  }
-
-  private void work(String code, Message what, Message measure) {
-    cautions.add(new Caution(code, Severity.WORK, what, measure));
   }
 
   private List<WorkingLine> working(Reach reach) {

@@ -2,10 +2,9 @@ package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CuttingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Unit;
@@ -107,16 +106,6 @@ final class SurfacingPlan {
   }
 
   private static List<Caution> cautions() {
-    return List.of(
-        new Caution(
-            "hidden-screws",
-            Severity.DANGER,
-            Message.of("A screw or dog in the path shatters the bit."),
-            Message.of("Sink or remove all metal below the final depth first.")),
-        new Caution(
-            "surfacing-dust",
-            Severity.HEALTH,
-            Message.of("Flattening sheet stock makes clouds of very fine dust."),
-            Message.of("Extract at the bit and wear a fitted particle respirator.")));
+    return List.of(CuttingRows.HIDDEN_SCREWS.caution(), CuttingRows.SURFACING_DUST.caution());
   }
 }

@@ -2,10 +2,10 @@ package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.CuttingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Unit;
@@ -137,12 +137,6 @@ final class TabsPlan {
   }
 
   private static List<Caution> cautions() {
-    return List.of(
-        new Caution(
-            "loose-part",
-            Severity.DANGER,
-            Message.of("A part that comes loose under a turning bit is thrown."),
-            Message.of(
-                "Stay clear, stop the spindle before you reach in, and saw tabs, don't snap.")));
+    return List.of(CuttingRows.LOOSE_PART.caution());
   }
 }

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
@@ -94,6 +95,12 @@ final class AnswerJson {
     out.text("code", caution.code())
         .word("severity", caution.severity())
         .group("what", caution.what(), AnswerJson::note)
-        .group("measure", caution.measure(), AnswerJson::note);
+        .group("measure", caution.measure(), AnswerJson::note)
+        .group("from", caution.from(), AnswerJson::provenance)
+        .optional("step", caution.step(), AnswerJson::step);
+  }
+
+  private static void step(AnswerWriter out, StepId step) {
+    out.word("task", step.task()).number("number", step.number());
   }
 }

@@ -1,6 +1,7 @@
 package benchlore.schedules.exchange;
 
 import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.material.ApplicationMethod;
@@ -52,8 +53,13 @@ final class ProjectJson {
             "done",
             d ->
                 new Progress.Done(
-                    d.text("step"),
+                    step(d.text("step")),
                     d.list("slots", s -> new Interval(s.moment("start"), s.moment("end"))))));
+  }
+
+  private static StepId step(String name) {
+    return StepId.parse(name)
+        .orElseThrow(() -> new IllegalArgumentException("step is the name of no step: " + name));
   }
 
   private static Part part(RequestReader f) {
@@ -118,7 +124,9 @@ final class ProjectJson {
   }
 
   private static void step(AnswerWriter out, Step step) {
-    out.text("id", step.id())
+    out.text("id", step.id().name())
+        .word("task", step.id().task())
+        .number("number", step.id().number())
         .text("title", step.title())
         .word("kind", step.kind())
         .list(

@@ -1,7 +1,7 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Message;
+import benchlore.schedules.caution.GlueUpRows;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
@@ -45,27 +45,11 @@ final class GlueUpCautions {
   private void surface() {
     Quantity fresh = Quantity.of(GlueUpFigures.FRESH.low(), Unit.SECOND);
     if (request.wood().sinceMachinedSecond() > GlueUpFigures.FRESH.low()) {
-      work(
-          "stale-surface",
-          Message.of("A cut face starts to change within {0} and bonds less well after.", fresh),
-          Message.of("Take a light cut or abrade across the face just before you spread."));
+      cautions.add(GlueUpRows.STALE_SURFACE.caution(fresh));
     }
     if (request.wood().oily()) {
-      work(
-          "oily-wood",
-          Message.of("Oil creeps back to a cleaned face and keeps the adhesive off the wood."),
-          Message.of(
-              "Scrape or abrade the faces just before glueing, brush off the dust, and spread"
-                  + " within {0}. Glue a test piece and break it.",
-              fresh));
-      cautions.add(
-          new Caution(
-              "solvent-wipe",
-              Caution.Severity.DANGER,
-              Message.of("If the label asks for a solvent wipe: its vapour catches fire far away."),
-              Message.of(
-                  "No flame, heater or spark; open the doors, wear the gloves its safety data"
-                      + " sheet names, and dry the rags flat outdoors.")));
+      cautions.add(GlueUpRows.OILY_WOOD.caution(List.of(), List.of(fresh)));
+      cautions.add(GlueUpRows.SOLVENT_WIPE.caution());
     }
   }
 
@@ -75,43 +59,25 @@ final class GlueUpCautions {
     Quantity dry = Quantity.of(driest, Unit.PERCENT);
     Quantity wet = Quantity.of(wettest, Unit.PERCENT);
     if (wettest - driest > GlueUpFigures.APART.high()) {
-      work(
-          "moisture-apart",
-          Message.of("Parts at {0} and {1} moisture will move against each other.", dry, wet),
-          Message.of(
-              "Let them lie together until they are within {0}, or the joint opens or steps.",
-              Quantity.of(GlueUpFigures.APART.high(), Unit.PERCENT)));
+      Quantity apart = Quantity.of(GlueUpFigures.APART.high(), Unit.PERCENT);
+      cautions.add(GlueUpRows.MOISTURE_APART.caution(List.of(dry, wet), List.of(apart)));
     }
     if (wettest > GlueUpFigures.DAMP.high()) {
-      work(
-          "damp-wood",
-          Message.of("Wood at {0} sets slowly and shrinks after.", wet),
-          Message.of(
-              "Dry it to {0} or less first.",
-              Quantity.of(GlueUpFigures.DAMP.high(), Unit.PERCENT)));
+      Quantity most = Quantity.of(GlueUpFigures.DAMP.high(), Unit.PERCENT);
+      cautions.add(GlueUpRows.DAMP_WOOD.caution(List.of(wet), List.of(most)));
     }
     boolean foaming = adhesive.setting() == Adhesive.Setting.MOISTURE_REACTION;
     if (foaming && driest < GlueUpFigures.FOAMING_DRY.low()) {
-      work(
-          "too-dry-to-cure",
-          Message.of("This adhesive cures on moisture; wood at {0} has little to give.", dry),
-          Message.of("Wipe one face with a damp cloth, as the label says, before you spread."));
+      cautions.add(GlueUpRows.TOO_DRY_TO_CURE.caution(dry));
     } else if (driest < GlueUpFigures.DRY.low()) {
-      work(
-          "dry-wood",
-          Message.of("Wood at {0} drinks the adhesive quickly.", dry),
-          Message.of("Spread both faces and close sooner than usual."));
+      cautions.add(GlueUpRows.DRY_WOOD.caution(dry));
     }
   }
 
   private void humidity() {
     double percent = request.climate().at(request.start()).relativeHumidityPercent();
     if (adhesive.setting() == Adhesive.Setting.WATER_LOSS && percent > GlueUpFigures.HUMID.high()) {
-      work(
-          "humid-air",
-          Message.of(
-              "At {0} humidity the water has nowhere to go.", Quantity.of(percent, Unit.PERCENT)),
-          Message.of("Dry the air, or leave the clamps on longer than planned and test a scrap."));
+      cautions.add(GlueUpRows.HUMID_AIR.caution(Quantity.of(percent, Unit.PERCENT)));
     }
   }
 
@@ -133,25 +99,22 @@ final class GlueUpCautions {
   }
 
   private void pressureShort(Row row) {
-    work(
-        "pressure-short",
-        Message.of(
-            "\"" + row.joint() + "\" gets {0} with {1} clamps; {2} would give the least advised.",
-            Quantity.of(row.pressurePascal(), Unit.PASCAL),
-            Quantity.of(row.count(), Unit.COUNT),
-            Quantity.of(row.neededForForce(), Unit.COUNT)),
-        Message.of("Use more or stronger clamps, or see that the dry joint closes by hand."));
+    cautions.add(
+        GlueUpRows.PRESSURE_SHORT
+            .with("joint", row.joint())
+            .caution(
+                Quantity.of(row.pressurePascal(), Unit.PASCAL),
+                Quantity.of(row.count(), Unit.COUNT),
+                Quantity.of(row.neededForForce(), Unit.COUNT)));
   }
 
   private void overClamping(Row row) {
-    work(
-        "over-clamping",
-        Message.of(
-            "Clamps at full force press \"" + row.joint() + "\" past {0} and starve the line.",
-            Quantity.of(schedule.pressure().highPascal(), Unit.PASCAL)),
-        Message.of(
-            "Tighten to about {0} a clamp: an even thin bead along the line, then stop.",
-            Quantity.of(row.forceEachNewton(), Unit.NEWTON)));
+    cautions.add(
+        GlueUpRows.OVER_CLAMPING
+            .with("joint", row.joint())
+            .caution(
+                List.of(Quantity.of(schedule.pressure().highPascal(), Unit.PASCAL)),
+                List.of(Quantity.of(row.forceEachNewton(), Unit.NEWTON))));
   }
 
   private void batches() {
@@ -159,22 +122,17 @@ final class GlueUpCautions {
     if (count == 1) {
       return;
     }
-    int clamps = clampsAtOnce();
     int people = peopleForOneGo();
-    String dry = "Dry-fit the whole first; take a light cut off later joints before their turn.";
-    work(
-        "sub-assemblies",
-        Message.of(
-            "It can't all be closed in one go: glue it in {0} steps. At once it would take {1} clamps"
-                + " of the {2} there are.",
-            Quantity.of(count, Unit.COUNT),
-            Quantity.of(clamps, Unit.COUNT),
-            Quantity.of(request.clamps().count(), Unit.COUNT)),
-        people > 0
-            ? Message.of(
-                dry + " With {0} pairs of hands it closes in one go.",
-                Quantity.of(people, Unit.COUNT))
-            : Message.of(dry));
+    List<Quantity> hands = people > 0 ? List.of(Quantity.of(people, Unit.COUNT)) : List.of();
+    cautions.add(
+        GlueUpRows.SUB_ASSEMBLIES
+            .with("hands", people > 0 ? " With {0} pairs of hands it closes in one go." : "")
+            .caution(
+                List.of(
+                    Quantity.of(count, Unit.COUNT),
+                    Quantity.of(clampsAtOnce(), Unit.COUNT),
+                    Quantity.of(request.clamps().count(), Unit.COUNT)),
+                hands));
   }
 
   private int clampsAtOnce() {
@@ -202,40 +160,20 @@ final class GlueUpCautions {
 
   private void afterwards() {
     if (adhesive.waterBased()) {
-      work(
-          "sunken-joint",
-          Message.of("Water in the adhesive swells the wood at the joint for days."),
-          Message.of(
-              "Cut flush only after {0}: planed sooner, the joint sinks when it dries and shows"
-                  + " under gloss.",
-              Quantity.of(schedule.machine().afterSecond(), Unit.SECOND)));
+      Quantity after = Quantity.of(schedule.machine().afterSecond(), Unit.SECOND);
+      cautions.add(GlueUpRows.SUNKEN_JOINT.caution(List.of(), List.of(after)));
     }
     if (adhesive.creeps()) {
-      work(
-          "creep",
-          Message.of("This adhesive gives slowly under steady load."),
-          Message.of("Not for bent laminations, loaded joints without a shoulder, or hot places."));
+      cautions.add(GlueUpRows.CREEP.caution());
     }
     if (adhesive.waterResistance() == Adhesive.WaterResistance.NONE) {
-      work(
-          "keep-dry",
-          Message.of("The set joint lets go when it gets wet."),
-          Message.of("Indoors and dry only; seal it if damp may reach it."));
+      cautions.add(GlueUpRows.KEEP_DRY.caution());
     }
     double minimum = adhesive.minimumCelsius().high();
     double until = schedule.fullLoad().afterSecond();
     double coldest = AirExtremes.coldestCelsius(request.climate(), request.start(), until);
     if (Math.min(coldest, request.climate().lowestCelsius()) < minimum) {
-      work(
-          "cold-night",
-          Message.of(
-              "The room falls below {0}; the joint gains nothing in those hours.",
-              Quantity.of(minimum, Unit.CELSIUS)),
-          Message.of("Keep it warm until full strength, or wait as long as planned here."));
+      cautions.add(GlueUpRows.COLD_NIGHT.caution(Quantity.of(minimum, Unit.CELSIUS)));
     }
-  }
-
-  private void work(String code, Message what, Message measure) {
-    cautions.add(new Caution(code, Caution.Severity.WORK, what, measure));
   }
 }

@@ -3,7 +3,7 @@
  * to unclamp, machine and load.
  *
  * <p>Enter at {@link benchlore.schedules.glueup.GlueUp}. May depend on {@code answer}, {@code
- * material}, {@code quantity}, {@code room} and {@code time}. All types are immutable values, safe
- * to share between threads.
+ * caution}, {@code material}, {@code quantity}, {@code room} and {@code time}. All types are
+ * immutable values, safe to share between threads.
  */
 package benchlore.schedules.glueup;

@@ -9,7 +9,9 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.coating.CoatSessions;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatedArea;
@@ -50,16 +52,7 @@ final class CoatSteps {
       List<WorkingLine> working,
       List<Caution> cautions) {}
 
-  private static final Caution FINISH_DUST =
-      new Caution(
-          "finish-dust",
-          Caution.Severity.HEALTH,
-          Message.of(
-              "Dust of a finish harms the lungs, and that of an oil finish can heat up by itself"
-                  + " in a bag or bin."),
-          Message.of(
-              "Wear a close-fitting particle respirator, use extraction, and empty the dust into a"
-                  + " lidded metal can outdoors; the label and safety data sheet win."));
+  private static final Caution FINISH_DUST = ShopRows.FINISH_DUST.caution();
 
   private final ProjectRequest request;
   private final PlanBuilder draft;
@@ -129,11 +122,11 @@ final class CoatSteps {
     String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
     draft.add(
         new Step(
-            "coat-" + coat.number(),
+            StepId.Task.COAT.number(coat.number()),
             "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
             Step.Kind.WORK,
             when(
-                "coat-" + coat.number(),
+                StepId.Task.COAT.number(coat.number()),
                 coat.start(),
                 coat.start().plusSeconds(coatTime.seconds())),
             notes(coats, coat, air),
@@ -144,7 +137,7 @@ final class CoatSteps {
       Moment due = window(coats.coats().get(i - 1)).opens();
       double early = PlanBuilder.early(coat.start(), due);
       if (early > 0) {
-        draft.warn("coat-" + coat.number(), TooEarly.work(early));
+        draft.warn(StepId.Task.COAT.number(coat.number()), TooEarly.work(early));
       }
     }
     draft.readyFrom(coat.start().plusSeconds(coatTime.seconds()));
@@ -164,13 +157,11 @@ final class CoatSteps {
 
   /** What the sequence says of this coat; what it says of none in particular goes to the first. */
   private static List<Caution> sequence(int number, List<Caution> all) {
-    String prefix = "Coat " + number + ":";
+    StepId coat = StepId.Task.COAT.number(number);
     List<Caution> own = new ArrayList<>();
     for (Caution caution : all) {
-      String words = caution.what().pattern();
-      boolean its = words.startsWith(prefix) || words.startsWith("Coat " + number + " ");
-      if (its || (number == 1 && !words.startsWith("Coat "))) {
-        own.add(caution.withoutPrefix(prefix));
+      if (caution.step().map(coat::equals).orElse(number == 1)) {
+        own.add(caution);
       }
     }
     return own;
@@ -180,10 +171,10 @@ final class CoatSteps {
     Moment start = coat.start().plusSeconds(-scuffTime.seconds());
     String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
     return new Step(
-        "scuff-" + coat.number(),
+        StepId.Task.SCUFF.number(coat.number()),
         "Scuff with " + grade + ", wipe clean",
         Step.Kind.WORK,
-        when("scuff-" + coat.number(), start, coat.start()),
+        when(StepId.Task.SCUFF.number(coat.number()), start, coat.start()),
         List.of(
             Message.of(SheenWords.of(coat.scuff())),
             Message.of(
@@ -264,7 +255,7 @@ final class CoatSteps {
   /** When the coats went on that are done. */
   private List<Moment> laid() {
     List<Moment> laid = new ArrayList<>();
-    for (Interval slot : request.progress().run("coat-")) {
+    for (Interval slot : request.progress().run(StepId.Task.COAT)) {
       laid.add(slot.start());
     }
     return laid;
@@ -272,12 +263,13 @@ final class CoatSteps {
 
   private CoatingRequest.Laid laidSoFar() {
     List<Moment> laid = laid();
-    boolean scuffed = !request.progress().slots("scuff-" + (laid.size() + 1)).isEmpty();
+    boolean scuffed =
+        !request.progress().slots(StepId.Task.SCUFF.number(laid.size() + 1)).isEmpty();
     return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
   }
 
   /** When this step was done, or when it is planned. */
-  private List<Interval> when(String step, Moment start, Moment end) {
+  private List<Interval> when(StepId step, Moment start, Moment end) {
     List<Interval> done = request.progress().slots(step);
     return done.isEmpty() ? List.of(new Interval(start, end)) : done;
   }

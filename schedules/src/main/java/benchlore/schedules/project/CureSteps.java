@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.material.Sheen;
@@ -26,20 +27,35 @@ final class CureSteps {
     Moment stack = coats.moment(Stage.STACK).orElse(use);
     Moment fit = stack.orLater(use);
     Moment cured = coats.moment(Stage.FULL_CURE).orElse(fit);
-    wait(draft, "dry", "Let the last coat dry before it is handled much", draft.ready(), fit);
+    wait(
+        draft,
+        StepId.Task.DRY.once(),
+        "Let the last coat dry before it is handled much",
+        draft.ready(),
+        fit);
     draft.readyFrom(coats.rubOut() && cured.isAfter(fit) ? cured : fit);
     if (coats.rubOut()) {
-      wait(draft, "cure-before-rubbing", "Full cure before rubbing out", fit, cured);
+      wait(
+          draft,
+          StepId.Task.CURE_BEFORE_RUBBING.once(),
+          "Full cure before rubbing out",
+          fit,
+          cured);
       rubOut(request, draft, coats);
     }
     install(request, draft);
     if (!coats.rubOut()) {
       Moment from = draft.ready().isBefore(cured) ? draft.ready() : cured;
-      wait(draft, "cure", "Full cure: no water, no wax, nothing left standing on it", from, cured);
+      wait(
+          draft,
+          StepId.Task.CURE.once(),
+          "Full cure: no water, no wax, nothing left standing on it",
+          from,
+          cured);
     }
   }
 
-  private static void wait(PlanBuilder draft, String id, String title, Moment from, Moment until) {
+  private static void wait(PlanBuilder draft, StepId id, String title, Moment from, Moment until) {
     if (!until.isAfter(from)) {
       return;
     }
@@ -52,11 +68,12 @@ final class CureSteps {
       count = count + part.count();
     }
     List<Interval> slots =
-        draft.book("install", "fitting the parts", ProjectFigures.INSTALL.high() * count);
+        draft.book(
+            StepId.Task.INSTALL.once(), "fitting the parts", ProjectFigures.INSTALL.high() * count);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
-              "install",
+              StepId.Task.INSTALL.once(),
               "Fit the finished parts",
               Step.Kind.WORK,
               slots,
@@ -87,11 +104,12 @@ final class CureSteps {
       return;
     }
     Answer.Given<RubOutSchedule> given = (Answer.Given<RubOutSchedule>) answer;
-    List<Interval> slots = draft.book("rub-out", "rubbing out", given.value().seconds());
+    List<Interval> slots =
+        draft.book(StepId.Task.RUB_OUT.once(), "rubbing out", given.value().seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
-              "rub-out",
+              StepId.Task.RUB_OUT.once(),
               "Rub out to the sheen",
               Step.Kind.WORK,
               slots,

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.movement.Film;
 import benchlore.schedules.movement.Fit;
@@ -43,11 +44,12 @@ final class FitSteps {
         return;
       }
     }
-    List<Interval> slots = draft.book("dry-fit", "the dry fit", ProjectFigures.FIT.high() * count);
+    List<Interval> slots =
+        draft.book(StepId.Task.DRY_FIT.once(), "the dry fit", ProjectFigures.FIT.high() * count);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
-              "dry-fit",
+              StepId.Task.DRY_FIT.once(),
               "Dry fit, before the first coat",
               Step.Kind.WORK,
               slots,

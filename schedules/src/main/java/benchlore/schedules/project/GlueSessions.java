@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.glueup.GlueUpSchedule;
@@ -37,8 +38,8 @@ final class GlueSessions {
     this.request = request;
     this.draft = draft;
     this.machine = draft.ready();
-    this.glued = new ArrayList<>(request.progress().run("glue-"));
-    this.unclamped = new ArrayList<>(request.progress().run("clamps-off-"));
+    this.glued = new ArrayList<>(request.progress().run(StepId.Task.GLUE));
+    this.unclamped = new ArrayList<>(request.progress().run(StepId.Task.CLAMPS_OFF));
   }
 
   /** From when every joint may be machined. */

@@ -1,6 +1,7 @@
 package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.glueup.GlueUpSchedule;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -49,13 +50,14 @@ final class GlueSteps {
 
   private void prepare(int joints) {
     List<Interval> slots =
-        draft.book("dry-clamp", "dry clamping", ProjectFigures.JOINT.high() * joints);
+        draft.book(
+            StepId.Task.DRY_CLAMP.once(), "dry clamping", ProjectFigures.JOINT.high() * joints);
     if (slots.isEmpty()) {
       return;
     }
     draft.add(
         new Step(
-            "dry-clamp",
+            StepId.Task.DRY_CLAMP.once(),
             "Joint the edges and clamp up dry",
             Step.Kind.WORK,
             slots,
@@ -94,11 +96,11 @@ final class GlueSteps {
       early = Math.max(early, PlanBuilder.early(session.unclamp().start(), due));
     }
     if (early > 0) {
-      draft.warn("clamps-off-" + number, TooEarly.joint(early));
+      draft.warn(StepId.Task.CLAMPS_OFF.number(number), TooEarly.joint(early));
     }
     draft.add(
         new Step(
-            "glue-" + number,
+            StepId.Task.GLUE.number(number),
             "Glue up " + names(day),
             Step.Kind.WORK,
             slots(day, true),
@@ -108,7 +110,7 @@ final class GlueSteps {
             Optional.empty()));
     draft.add(
         new Step(
-            "clamps-off-" + number,
+            StepId.Task.CLAMPS_OFF.number(number),
             "Clamps off " + names(day),
             Step.Kind.WORK,
             slots(day, false),
@@ -168,7 +170,7 @@ final class GlueSteps {
     Moment from = draft.ready();
     draft.add(
         new Step(
-            "wait-joints",
+            StepId.Task.WAIT_JOINTS.once(),
             "Let the joints settle before machining",
             Step.Kind.WAIT,
             List.of(new Interval(from, from.orLater(machine))),

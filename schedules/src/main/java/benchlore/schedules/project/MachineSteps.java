@@ -2,20 +2,15 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.time.Interval;
 import java.util.List;
 import java.util.Optional;
 
 /** Machines the blanks to size, in the time the maker expects. */
 final class MachineSteps {
-  static final Caution GUARD =
-      new Caution(
-          "rotating-cutter",
-          Caution.Severity.DANGER,
-          Message.of("A spinning bit takes fingers and throws what is loose."),
-          Message.of(
-              "Clamp the work, wear eye and ear protection, unplug before you touch a bit, and feed"
-                  + " against the rotation."));
+  static final Caution GUARD = ShopRows.ROTATING_CUTTER.caution();
 
   private MachineSteps() {}
 
@@ -27,11 +22,11 @@ final class MachineSteps {
     if (seconds <= 0) {
       return;
     }
-    List<Interval> slots = draft.book("machine", "machining", seconds);
+    List<Interval> slots = draft.book(StepId.Task.MACHINE.once(), "machining", seconds);
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
-              "machine",
+              StepId.Task.MACHINE.once(),
               "Flatten, cut and shape the parts",
               Step.Kind.WORK,
               slots,

@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.time.Bookings;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
@@ -19,7 +20,7 @@ final class PlanBuilder {
   private final List<Step> steps = new ArrayList<>();
   private final List<Purchase> shopping = new ArrayList<>();
   private final List<Refusal> refusals = new ArrayList<>();
-  private final List<String> warned = new ArrayList<>();
+  private final List<StepId> warned = new ArrayList<>();
   private final List<Caution> warnings = new ArrayList<>();
   private final Progress progress;
   private Moment ready;
@@ -48,8 +49,8 @@ final class PlanBuilder {
     return Math.max(0, moment.secondsUntil(due));
   }
 
-  /** Adds a caution to the step of this id, laid already or yet to be. */
-  void warn(String step, Caution caution) {
+  /** Adds a caution to the step of this name, laid already or yet to be. */
+  void warn(StepId step, Caution caution) {
     warned.add(step);
     warnings.add(caution);
   }
@@ -92,16 +93,16 @@ final class PlanBuilder {
    * Books work from the ready moment on, in as many pieces as the hours make it, and moves the
    * ready moment to its end. Work that is done keeps the time it was done at.
    *
-   * @param step the id of the step
+   * @param step which step
    * @param what the work in a few words, for a refusal
    * @return the pieces; empty, with a refusal noted, if the calendar does not hold it
    */
-  List<Interval> book(String step, String what, double seconds) {
+  List<Interval> book(StepId step, String what, double seconds) {
     List<Interval> done = progress.slots(step);
     if (!done.isEmpty()) {
       double early = early(done.get(0).start(), ready);
       if (early > 0) {
-        warn(step, step.equals("machine") ? TooEarly.joint(early) : TooEarly.work(early));
+        warn(step, step.is(StepId.Task.MACHINE) ? TooEarly.joint(early) : TooEarly.work(early));
       }
       readyFrom(done.get(done.size() - 1).end());
       return done;

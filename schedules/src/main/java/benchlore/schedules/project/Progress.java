@@ -1,5 +1,6 @@
 package benchlore.schedules.project;
 
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
@@ -22,10 +23,10 @@ public record Progress(Optional<Moment> resume, List<Done> done) {
   /**
    * A step that is done.
    *
-   * @param step its id, such as "coat-2"
+   * @param step which
    * @param slots when it was done, in order; a slot for each blank of a glue-up; not empty
    */
-  public record Done(String step, List<Interval> slots) {
+  public record Done(StepId step, List<Interval> slots) {
     /** Copies the list; refuses a step without a name or time. */
     public Done {
       slots = List.copyOf(slots);
@@ -44,7 +45,7 @@ public record Progress(Optional<Moment> resume, List<Done> done) {
   }
 
   /** When a step was done; empty if it is not. */
-  List<Interval> slots(String step) {
+  List<Interval> slots(StepId step) {
     for (Done one : done) {
       if (one.step().equals(step)) {
         return one.slots();
@@ -54,14 +55,14 @@ public record Progress(Optional<Moment> resume, List<Done> done) {
   }
 
   /** The times of numbered steps that are done, from number 1 on without a gap, one list. */
-  List<Interval> run(String prefix) {
+  List<Interval> run(StepId.Task task) {
     List<Interval> run = new ArrayList<>();
     int number = 1;
-    List<Interval> slots = slots(prefix + number);
+    List<Interval> slots = slots(task.number(number));
     while (!slots.isEmpty()) {
       run.addAll(slots);
       number++;
-      slots = slots(prefix + number);
+      slots = slots(task.number(number));
     }
     return run;
   }

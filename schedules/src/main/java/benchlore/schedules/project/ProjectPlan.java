@@ -48,10 +48,10 @@ public record ProjectPlan(
     return seconds;
   }
 
-  /** The step with this id. */
-  public Optional<Step> find(String id) {
+  /** The step of this name, such as "coat-2". */
+  public Optional<Step> find(String name) {
     for (Step step : steps) {
-      if (step.id().equals(id)) {
+      if (step.id().name().equals(name)) {
         return Optional.of(step);
       }
     }

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
@@ -53,11 +54,12 @@ final class SandSteps {
     if (draft.refused()) {
       return;
     }
-    List<Interval> slots = draft.book("sand", "sanding", seconds - between - surface.seconds());
+    List<Interval> slots =
+        draft.book(StepId.Task.SAND.once(), "sanding", seconds - between - surface.seconds());
     if (!slots.isEmpty()) {
       draft.add(
           new Step(
-              "sand",
+              StepId.Task.SAND.once(),
               "Sand the bare wood",
               Step.Kind.WORK,
               slots,

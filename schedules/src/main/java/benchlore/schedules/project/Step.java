@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
@@ -12,7 +13,7 @@ import java.util.Optional;
 /**
  * One step of a plan.
  *
- * @param id short name, unique in the plan: "coat-2"
+ * @param id which step; unique in the plan
  * @param title what is done, a few words
  * @param kind hands on, or waiting
  * @param slots when, in order; at least one; a wait is one slot
@@ -22,7 +23,7 @@ import java.util.Optional;
  * @param window when this step may start at the earliest and must have started at the latest
  */
 public record Step(
-    String id,
+    StepId id,
     String title,
     Kind kind,
     List<Interval> slots,
@@ -69,7 +70,7 @@ public record Step(
   }
 
   /** A wait of one stretch, nothing to do in it. */
-  static Step waiting(String id, String title, Interval slot, List<WorkingLine> working) {
+  static Step waiting(StepId id, String title, Interval slot, List<WorkingLine> working) {
     return new Step(
         id, title, Kind.WAIT, List.of(slot), List.of(), List.of(), working, Optional.empty());
   }

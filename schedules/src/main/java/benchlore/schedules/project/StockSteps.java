@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.movement.Fit;
 import benchlore.schedules.movement.FitRequest;
 import benchlore.schedules.movement.FitSchedule;
@@ -32,7 +33,7 @@ final class StockSteps {
       Moment end = draft.ready().plusSeconds(Math.ceil(settling.highSecond()));
       draft.add(
           new Step(
-              "settle",
+              StepId.Task.SETTLE.once(),
               "Let the boards settle in the shop",
               Step.Kind.WAIT,
               List.of(new Interval(draft.ready(), end)),

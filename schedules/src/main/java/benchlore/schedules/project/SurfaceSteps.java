@@ -2,7 +2,9 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Quantity;
@@ -22,38 +24,9 @@ import java.util.Optional;
  */
 final class SurfaceSteps {
   private static final List<Caution> FILLING =
-      List.of(
-          new Caution(
-              "oily-rags",
-              Caution.Severity.DANGER,
-              Message.of("Rags with an oil-based filler heat themselves and can catch fire."),
-              Message.of(
-                  "Spread them flat outdoors until hard, or soak them in water in a closed metal"
-                      + " can; never heap them or bin them wet.")),
-          new Caution(
-              "filler-vapour",
-              Caution.Severity.DANGER,
-              Message.of("An oil-based filler gives off vapour that burns and is bad to breathe."),
-              Message.of(
-                  "Air the room, no flame or spark, gloves; its label and safety data sheet say"
-                      + " the rest.")));
-  private static final Caution DUST =
-      new Caution(
-          "wood-dust",
-          Caution.Severity.HEALTH,
-          Message.of("Fine wood dust harms the lungs, and some woods sensitise."),
-          Message.of(
-              "Sand with extraction and a close-fitting particle respirator; vacuum, don't sweep or"
-                  + " blow."));
-  private static final List<Caution> LEVELLING =
-      List.of(
-          DUST,
-          new Caution(
-              "filler-dust",
-              Caution.Severity.HEALTH,
-              Message.of(
-                  "Filler is mineral; its dust can hold silica, which scars lungs for good."),
-              Message.of("Sand it with extraction and a mask for fine dust, P100 or FFP3.")));
+      List.of(ShopRows.OILY_RAGS.caution(), ShopRows.FILLER_VAPOUR.caution());
+  private static final Caution DUST = ShopRows.WOOD_DUST.caution();
+  private static final List<Caution> LEVELLING = List.of(DUST, ShopRows.FILLER_DUST.caution());
 
   private final PlanBuilder draft;
   private double packSeconds;
@@ -90,21 +63,25 @@ final class SurfaceSteps {
 
   void add() {
     if (grainDries.isPresent()) {
-      wait("grain-dry", "Let the wetted wood dry", grainDries.get());
+      wait(StepId.Task.GRAIN_DRY.once(), "Let the wetted wood dry", grainDries.get());
       work(
-          new Work("knock-off", "Knock off the raised grain", knockOffSeconds, List.of(DUST)),
+          new Work(
+              StepId.Task.KNOCK_OFF.once(),
+              "Knock off the raised grain",
+              knockOffSeconds,
+              List.of(DUST)),
           Message.of("One light pass by hand; no more, or new fibres are freed to rise."));
     }
     if (when.isPresent()) {
       work(
-          new Work("fill-pores", "Fill the pores", packSeconds, FILLING),
+          new Work(StepId.Task.FILL_PORES.once(), "Fill the pores", packSeconds, FILLING),
           Message.of(
               "Stir it, spread it, pack it across the grain; when it hazes wipe across, then"
                   + " lightly along."),
           when.get());
-      wait("filler-dry", "Let the filler dry", ProjectFigures.FILLER_DRIES);
+      wait(StepId.Task.FILLER_DRY.once(), "Let the filler dry", ProjectFigures.FILLER_DRIES);
       work(
-          new Work("level-filler", "Level the filler", levelSeconds, LEVELLING),
+          new Work(StepId.Task.LEVEL_FILLER.once(), "Level the filler", levelSeconds, LEVELLING),
           Message.of("Until the wood is clean between the pores and each pore is full."));
       draft.buy(
           new Purchase(
@@ -114,7 +91,7 @@ final class SurfaceSteps {
     }
   }
 
-  private record Work(String id, String title, double seconds, List<Caution> cautions) {}
+  private record Work(StepId id, String title, double seconds, List<Caution> cautions) {}
 
   private void work(Work work, Message... notes) {
     List<Interval> slots = draft.book(work.id(), work.title(), work.seconds());
@@ -132,7 +109,7 @@ final class SurfaceSteps {
     }
   }
 
-  private void wait(String id, String title, SourcedRange dries) {
+  private void wait(StepId id, String title, SourcedRange dries) {
     Moment from = draft.ready();
     Moment until = from.plusSeconds(Math.ceil(dries.high()));
     WorkingLine line =

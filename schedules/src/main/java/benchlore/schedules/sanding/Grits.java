@@ -3,8 +3,8 @@ package benchlore.schedules.sanding;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.SandingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Provenance;
@@ -139,12 +139,7 @@ public final class Grits {
             NEAREST_RULE);
     List<Caution> cautions = new ArrayList<>();
     if (apart(grit.micron(), micron) > CLOSE_RATIO) {
-      cautions.add(
-          new Caution(
-              "no-close-grade",
-              Caution.Severity.WORK,
-              Message.of("No grade of this scale has grain close to what was asked for."),
-              Message.of("Where scratches matter, take the finer neighbour and sand longer.")));
+      cautions.add(SandingRows.NO_CLOSE_GRADE.caution());
     }
     return Answer.of(new GritMatch(grit, grit.micron() / micron), List.of(line), cautions);
   }

@@ -3,8 +3,8 @@ package benchlore.schedules.sanding;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
-import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.SandingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Provenance;
@@ -189,11 +189,6 @@ public final class MachineOrSand {
     if (!atEdge) {
       return List.of();
     }
-    return List.of(
-        new Caution(
-            "best-at-the-edge",
-            Caution.Severity.WORK,
-            Message.of("The best stepover is at the edge of the range asked about."),
-            Message.of("Widen the range to see whether it is better still beyond.")));
+    return List.of(SandingRows.BEST_AT_THE_EDGE.caution());
   }
 }

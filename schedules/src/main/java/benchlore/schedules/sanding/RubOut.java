@@ -2,11 +2,11 @@ package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Caution.Severity;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.SandingRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Quantity;
@@ -168,34 +168,13 @@ public final class RubOut {
 
   private static List<Caution> cautions(RubOutRequest request, RubOutSchedule schedule) {
     List<Caution> cautions = new ArrayList<>();
-    add(
-        cautions,
-        Severity.WORK,
-        "cure-before-rubbing",
-        "A film that isn't fully cured clogs paper, shrinks back and loses its gloss.",
-        "Wait for the full cure on the label before rubbing out.");
+    cautions.add(SandingRows.CURE_BEFORE_RUBBING.caution());
     if (powered(request.shop())) {
-      add(
-          cautions,
-          Severity.DANGER,
-          "mains-and-water",
-          "Wet sanding with a mains-powered sander can kill.",
-          "Wet-sand by hand on a block, or use a tool made and rated for it; dry papers need dust"
-              + " extraction and a close-fitting particle respirator.");
+      cautions.add(SandingRows.MAINS_AND_WATER.caution());
     }
-    add(
-        cautions,
-        Severity.WORK,
-        "no-steel-wool-on-waterborne",
-        "Bits of steel wool left in or under a waterborne film rust into dark specks.",
-        "Use nonwoven pads on waterborne finishes.");
+    cautions.add(SandingRows.NO_STEEL_WOOL_ON_WATERBORNE.caution());
     if (schedule.leftMicron() < request.filmMicron() / 2) {
-      add(
-          cautions,
-          Severity.WORK,
-          "half-the-film-goes",
-          "Rubbing out takes more than half of this film.",
-          "Add a coat first, and keep off edges and corners, where it is thinnest.");
+      cautions.add(SandingRows.HALF_THE_FILM_GOES.caution());
     }
     return cautions;
   }
@@ -203,10 +182,5 @@ public final class RubOut {
   private static boolean powered(SandingShop shop) {
     return shop.tools().contains(SandingTool.RANDOM_ORBIT)
         || shop.tools().contains(SandingTool.BELT);
-  }
-
-  private static void add(
-      List<Caution> cautions, Severity severity, String code, String what, String measure) {
-    cautions.add(new Caution(code, severity, Message.of(what), Message.of(measure)));
   }
 }

@@ -5,7 +5,7 @@
  * <p>Enter at {@link benchlore.schedules.sanding.Sanding}; {@link
  * benchlore.schedules.sanding.Grits}, {@link benchlore.schedules.sanding.ShelfGap}, {@link
  * benchlore.schedules.sanding.MachineOrSand} and {@link benchlore.schedules.sanding.RubOut} answer
- * the questions beside it. May depend on {@code answer}, {@code material} and {@code quantity}. All
- * types are immutable values, safe to share between threads.
+ * the questions beside it. May depend on {@code answer}, {@code caution}, {@code material} and
+ * {@code quantity}. All types are immutable values, safe to share between threads.
  */
 package benchlore.schedules.sanding;

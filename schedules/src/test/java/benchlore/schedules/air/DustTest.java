@@ -133,7 +133,7 @@ class DustTest {
     DustRequest oil =
         new DustRequest(
             GARAGE, DustSource.OIL_FILM, 0.01, 3600, DustCapture.NONE, OptionalDouble.of(0.2));
-    assertTrue(codes(oil).containsAll(List.of("self-heating-dust", "dust-not-captured")));
+    assertTrue(codes(oil).containsAll(List.of("finish-dust-fire", "dust-not-captured")));
   }
 
   @ParameterizedTest(name = "removed {0}, time {1}, airborne {2}, volume {3}")

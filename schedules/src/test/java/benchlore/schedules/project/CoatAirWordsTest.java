@@ -73,7 +73,10 @@ class CoatAirWordsTest {
     assertEquals(mask != Respirator.NONE, named, told.toString());
     for (Step step : plan.steps()) {
       step.cautions()
-          .forEach(c -> assertFalse(c.measure().pattern().contains("respirator named"), step.id()));
+          .forEach(
+              c ->
+                  assertFalse(
+                      c.measure().pattern().contains("respirator named"), step.id().name()));
     }
   }
 }

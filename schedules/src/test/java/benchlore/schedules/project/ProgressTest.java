@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.project.Progress.Done;
 import benchlore.schedules.room.Climate;
@@ -52,7 +53,7 @@ class ProgressTest {
     for (Interval slot : sand.slots()) {
       late.add(new Interval(slot.start().plusDays(9), slot.end().plusDays(9)));
     }
-    done.add(new Done("sand", late));
+    done.add(new Done(StepId.Task.SAND.once(), late));
     Moment end = late.get(late.size() - 1).end();
     ProjectPlan after = plan(PROJECT.with(new Progress(Optional.of(end), done)));
     for (int i = 0; i < at; i++) {
@@ -87,7 +88,7 @@ class ProgressTest {
       for (Interval slot : plan.steps().get(at).slots()) {
         soon.add(new Interval(slot.start().plusHours(-200), slot.end().plusHours(-200)));
       }
-      done.add(new Done(id, soon));
+      done.add(new Done(StepId.parse(id).orElseThrow(), soon));
       Progress progress = new Progress(Optional.of(plan.steps().get(at).end()), done);
       Step step = plan(PROJECT.with(progress)).find(id).orElseThrow();
       String code = id.equals("coat-2") ? "done-early" : "joint-too-young";
@@ -103,7 +104,7 @@ class ProgressTest {
     Moment now = plan.start().plusDays(30);
     for (Step step : plan(PROJECT.with(new Progress(Optional.of(now), List.of()))).steps()) {
       if (step.kind() == Step.Kind.WORK) {
-        assertFalse(step.start().isBefore(now), step.id());
+        assertFalse(step.start().isBefore(now), step.id().name());
       }
     }
   }
@@ -130,7 +131,7 @@ class ProgressTest {
   private static List<String> times(ProjectPlan plan) {
     List<String> times = new ArrayList<>();
     for (Step step : plan.steps()) {
-      times.add(step.id() + " " + step.slots());
+      times.add(step.id().name() + " " + step.slots());
     }
     return times;
   }

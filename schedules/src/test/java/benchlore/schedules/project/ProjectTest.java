@@ -43,7 +43,7 @@ class ProjectTest {
 
   @Test
   void stepsStandInTheOrderOfTheTrade() {
-    List<String> ids = PLAN.steps().stream().map(Step::id).toList();
+    List<String> ids = PLAN.steps().stream().map(step -> step.id().name()).toList();
     List<String> wanted =
         List.of(
             "dry-clamp",

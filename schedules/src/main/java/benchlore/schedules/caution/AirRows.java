@@ -1,0 +1,176 @@
+package benchlore.schedules.caution;
+
+import static benchlore.schedules.answer.Caution.Severity.DANGER;
+import static benchlore.schedules.answer.Caution.Severity.HEALTH;
+
+/** Vapour, fire and dust in the room. */
+public final class AirRows {
+  public static final CautionRow OVER_TENTH_OF_EXPLOSIVE_LIMIT =
+      CautionRow.practice(
+          "over-tenth-of-explosive-limit",
+          DANGER,
+          "The room's air reaches {0} of the lower explosive limit; above a tenth it counts as"
+              + " hazardous to be in.",
+          "Give {0} of outdoor air, or coat less at a time, and stay out until the film is dry; a"
+              + " mask is no help against fire.");
+
+  public static final CautionRow OVER_EXPOSURE_LIMIT =
+      CautionRow.practice(
+          "over-exposure-limit",
+          HEALTH,
+          "At its highest the room's air holds {0} times the exposure limits.",
+          "Give {0} of outdoor air, or coat less at a time; else {mask} while you work, and stay"
+              + " out until the film is dry.");
+
+  public static final CautionRow RE_ENTRY_NOT_REACHED =
+      CautionRow.practice(
+          "re-entry-not-reached",
+          HEALTH,
+          "The air is not fine again before the next coat, or not within sixty days.",
+          "Wait longer between coats, or give more outdoor air{mask}.");
+
+  public static final CautionRow NO_EXPOSURE_LIMIT =
+      CautionRow.practice(
+          "no-exposure-limit",
+          HEALTH,
+          "No exposure limit is published for {solvents}; the index leaves it out, and so does any"
+              + " time to come back.",
+          "Ask the maker, keep air moving until no smell is left, and take no comfort from a low"
+              + " index.");
+
+  public static final CautionRow NO_EXPLOSIVE_LIMIT =
+      CautionRow.practice(
+          "no-explosive-limit",
+          DANGER,
+          "No lower explosive limit is on record for {solvents}; the fire figures leave it out.",
+          "Look in the safety data sheet, and keep every flame and spark away.");
+
+  public static final CautionRow DEFER_TO_SDS =
+      CautionRow.practice(
+          "defer-to-sds",
+          HEALTH,
+          "These figures are for the solvents named; the product in hand may hold others.",
+          "Where the label, the safety data sheet or local codes ask for more, they win.");
+
+  public static final CautionRow NEAR_WET_FILM =
+      CautionRow.memory(
+          "near-wet-film",
+          HEALTH,
+          "Beside and below wet work the air is several times richer than the room's average, since"
+              + " most solvent vapour sinks.",
+          "Draw air away from your face across the work to the exhaust, and clear pits and floor"
+              + " level too.");
+
+  public static final CautionRow SOLVENT_CONTAINER =
+      CautionRow.practice(
+          "solvent-container",
+          DANGER,
+          "An open can or a bin of wet rags gives off vapour all the while, which is not counted"
+              + " here.",
+          "Lid on between fillings, closed metal containers only, no more in the room than the job"
+              + " needs; waste solvent goes to a collection point, never down a drain.");
+
+  public static final CautionRow SPRAY_MIST =
+      CautionRow.practice(
+          "spray-mist",
+          DANGER,
+          "Spray hangs as a mist that burns well below its flash point, coats the lungs and settles"
+              + " on everything.",
+          "Brush or wipe where you can. Else spray only in a filtered, rated booth or outdoors, as"
+              + " local fire codes allow.");
+
+  public static final CautionRow EXHAUST_FAN =
+      CautionRow.practice(
+          "exhaust-fan",
+          DANGER,
+          "A fan with the vapour going through its motor can light it.",
+          "Use a fan rated for flammable vapour, or blow clean air in and let the vapour out by"
+              + " another opening.");
+
+  public static final CautionRow STATIC =
+      CautionRow.practice(
+          "static",
+          DANGER,
+          "Pouring, spraying and wiping in dry air build up charge that can spark.",
+          "Bond and earth metal cans while pouring, no plastic pails, no synthetic cloths.");
+
+  public static final CautionRow SPARKS =
+      CautionRow.practice(
+          "sparks",
+          DANGER,
+          "Motors with brushes, switches and ordinary lights spark when they run or are switched.",
+          "Switch them before the can is opened and leave them alone until the film is dry and the"
+              + " air clear.");
+
+  public static final CautionRow ISOCYANATE =
+      CautionRow.practice(
+          "isocyanate",
+          DANGER,
+          "Isocyanates can sensitise skin and lungs for good, also from the brush and from sanding"
+              + " a film that is not yet cured.",
+          "Choose a finish without them, or follow the safety data sheet with supplied air, gloves"
+              + " and goggles; never spray or heat it at home.");
+
+  public static final CautionRow LOW_BOILING_SOLVENT =
+      CautionRow.memory(
+          "low-boiling-solvent",
+          HEALTH,
+          "A solvent in this mixture boils so low that vapour cartridges let it through early.",
+          "Rely on fresh air, not on a cartridge, and keep the coat small.");
+
+  public static final CautionRow FLASH_POINT_UNKNOWN =
+      CautionRow.practice(
+          "flash-point-unknown",
+          DANGER,
+          "A solvent in this mixture has neither a flash point nor an explosive limit on record.",
+          "Take it as flammable, and shut off flames and glowing heaters, until its safety data"
+              + " sheet says otherwise.");
+
+  public static final CautionRow MIST_AND_RAGS_BURN =
+      CautionRow.memory(
+          "mist-and-rags-burn",
+          DANGER,
+          "A solvent with a high flash point, or thinned with water, hardly lights as vapour in a"
+              + " cool shop, but mist and rags with it can still burn.",
+          "Keep flames and glowing heaters off all the same.");
+
+  public static final CautionRow DUST_NOT_CAPTURED =
+      CautionRow.practice(
+          "dust-not-captured",
+          HEALTH,
+          "Nothing catches the dust.",
+          "Put a vacuum on the sander; it takes out most of what a mask would have to hold back.");
+
+  public static final CautionRow DUST_BEYOND_MASK =
+      CautionRow.practice(
+          "dust-beyond-mask",
+          HEALTH,
+          "The air would hold more dust than a filtering mask is rated for.",
+          "Catch the dust at the tool, or sand outdoors, before thinking of a mask.");
+
+  public static final CautionRow SENSITISING_WOOD =
+      CautionRow.practice(
+          "sensitising-wood",
+          HEALTH,
+          "This wood can cause asthma or rashes, after which any later dust sets them off.",
+          "Full capture, a fitted particle mask and covered skin from the first stroke; stop at the"
+              + " first tight chest.");
+
+  public static final CautionRow DUST_FIRE =
+      CautionRow.practice(
+          "dust-fire",
+          DANGER,
+          "Fine dust burns fast, and stirred up it can explode, in a collector above all.",
+          "No sparks from metal into the same bag, no flame in the room, earth the hose, and do not"
+              + " let dust lie on ledges and floor.");
+
+  public static final CautionRow DUST_CLEAN_UP =
+      CautionRow.practice(
+          "dust-clean-up",
+          HEALTH,
+          "Blowing and dry sweeping put the dust back into the air.",
+          "Vacuum with a high-efficiency filter or wipe damp, with a fitted particle mask still"
+              + " on.");
+
+  private AirRows() {}
+}

@@ -1,0 +1,83 @@
+package benchlore.schedules.caution;
+
+import static benchlore.schedules.answer.Caution.Severity.DANGER;
+import static benchlore.schedules.answer.Caution.Severity.HEALTH;
+import static benchlore.schedules.answer.Caution.Severity.WORK;
+
+/** What several trades warn of in the same words, and what the steps of a project do. */
+public final class ShopRows {
+  public static final CautionRow OILY_RAGS =
+      CautionRow.practice(
+          "oily-rags",
+          DANGER,
+          "Rags, pads and dust wet with an oil-based finish or filler heat up by themselves and can"
+              + " catch fire within hours.",
+          "Spread them flat outdoors until hard, or soak them in water in a closed metal can; never"
+              + " heap them or bin them wet.");
+
+  public static final CautionRow WOOD_DUST =
+      CautionRow.practice(
+          "wood-dust",
+          HEALTH,
+          "Fine wood dust harms the lungs, can sensitise, and over years can cause cancer of the"
+              + " nose; hardwoods such as oak and beech are the worst.",
+          "Sand with extraction and a close-fitting particle respirator until the air is clear;"
+              + " vacuum, don't sweep or blow.");
+
+  public static final CautionRow FINISH_DUST_FIRE =
+      CautionRow.practice(
+          "finish-dust-fire",
+          DANGER,
+          "Sanding dust from a finish can heat up by itself in a bag and burn hours later.",
+          "Empty the bag after each session into a lidded metal can outdoors; follow the finish's"
+              + " label and safety data sheet.");
+
+  public static final CautionRow FINISH_DUST =
+      CautionRow.practice(
+          "finish-dust",
+          HEALTH,
+          "Dust of a finish harms the lungs, and that of an oil finish can heat up by itself in a"
+              + " bag or bin.",
+          "Wear a close-fitting particle respirator, use extraction, and empty the dust into a"
+              + " lidded metal can outdoors; the label and safety data sheet win.");
+
+  public static final CautionRow FILLER_VAPOUR =
+      CautionRow.practice(
+          "filler-vapour",
+          DANGER,
+          "An oil-based filler gives off vapour that burns and is bad to breathe.",
+          "Air the room, no flame or spark, gloves; its label and safety data sheet say the rest.");
+
+  public static final CautionRow FILLER_DUST =
+      CautionRow.memory(
+          "filler-dust",
+          HEALTH,
+          "Filler is mineral; its dust can hold silica, which scars lungs for good.",
+          "Sand it with extraction and a mask for fine dust, P100 or FFP3.");
+
+  public static final CautionRow ROTATING_CUTTER =
+      CautionRow.practice(
+          "rotating-cutter",
+          DANGER,
+          "A spinning bit takes fingers and throws what is loose.",
+          "Clamp the work, wear eye and ear protection, unplug before you touch a bit, and feed"
+              + " against the rotation.");
+
+  public static final CautionRow JOINT_TOO_YOUNG =
+      CautionRow.practice(
+          "joint-too-young",
+          DANGER,
+          "This was done {0} before what it waits for was over.",
+          "Clamp it again if the line has opened. Don't load it or bring it near a cutter until the"
+              + " whole time has passed: a young joint flies apart. The label wins.");
+
+  public static final CautionRow DONE_EARLY =
+      CautionRow.practice(
+          "done-early",
+          WORK,
+          "This was done {0} before what it waits for was over.",
+          "Look at it before you go on: press a fingernail where it does not show. Soft or tacky,"
+              + " leave it for as long again; what is wrinkled or lifts comes off.");
+
+  private ShopRows() {}
+}
