@@ -1,6 +1,11 @@
 package benchlore.generator.browser;
 
 import benchlore.schedules.exchange.EngineJson;
+import benchlore.schedules.present.FieldMeasure;
+import benchlore.schedules.present.FigureText;
+import benchlore.schedules.present.NamedUnit;
+import benchlore.schedules.present.UnitSystem;
+import benchlore.schedules.quantity.Unit;
 import org.teavm.jso.JSExport;
 import org.teavm.jso.JSObject;
 
@@ -95,5 +100,72 @@ public final class EngineEntry {
   @JSExport
   public static JSObject plan(JSObject request) {
     return answer(request, EngineJson::plan);
+  }
+
+  /** See {@link EngineJson#sentence}. */
+  @JSExport
+  public static JSObject sentence(JSObject request) {
+    return answer(request, EngineJson::sentence);
+  }
+
+  /** See {@link EngineJson#days}. */
+  @JSExport
+  public static JSObject days(JSObject request) {
+    return answer(request, EngineJson::days);
+  }
+
+  /** See {@link EngineJson#calendar}. */
+  @JSExport
+  public static JSObject calendar(JSObject request) {
+    return answer(request, EngineJson::calendar);
+  }
+
+  /**
+   * A figure or range in the reader's units: {@code 3/4 in}, {@code 4–8 h}.
+   *
+   * @param low lower end
+   * @param high upper end, the same for a single figure
+   * @param unit a word of {@link Unit}
+   * @param system a word of {@link UnitSystem}
+   */
+  @JSExport
+  public static String figure(double low, double high, String unit, String system) {
+    return FigureText.text(low, high, Unit.valueOf(unit), UnitSystem.valueOf(system));
+  }
+
+  /** A number without a unit: three figures, more for whole numbers. */
+  @JSExport
+  public static String number(double value) {
+    return FigureText.number(value);
+  }
+
+  /**
+   * What was typed into a field, in the field's unit; not a number if it is no measure of its kind.
+   *
+   * @param field the field's unit as {@link NamedUnit} shows it
+   * @param system a word of {@link UnitSystem}
+   */
+  @JSExport
+  public static double typed(String text, String field, String system) {
+    return FieldMeasure.parse(text, FieldMeasure.field(field), UnitSystem.valueOf(system))
+        .orElse(Double.NaN);
+  }
+
+  /** A field's value in the reader's unit, without the unit; see {@link #typed}. */
+  @JSExport
+  public static String shown(double value, String field, String system) {
+    return FieldMeasure.text(value, FieldMeasure.field(field), UnitSystem.valueOf(system));
+  }
+
+  /** The reader's unit of a field; see {@link #typed}. */
+  @JSExport
+  public static String unitOf(String field, String system) {
+    return FieldMeasure.unit(FieldMeasure.field(field), UnitSystem.valueOf(system)).symbol();
+  }
+
+  /** A field's value in the engine's unit; see {@link #typed}. */
+  @JSExport
+  public static double inEngineUnit(double value, String field) {
+    return FieldMeasure.field(field).toEngine(value);
   }
 }

@@ -3,13 +3,14 @@ package benchlore.generator.cli;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
-import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
 import benchlore.generator.export.PlanText;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.present.PlanCalendar;
+import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
@@ -159,14 +160,20 @@ final class PlanCommand implements Callable<Integer> {
   /** A calendar of a plan that can't be is no calendar: the reasons are told as text. */
   private String render(Told told) {
     return switch (format) {
-      case json -> PlanJson.render(told.answer());
+      case json -> PlanJson.render(told.request(), told.answer());
       case request -> PlanJson.render(told.request());
       case text -> PlanText.render(told.title(), told.answer());
       case ics ->
           told.answer()
               .fold(
-                  given -> PlanCalendar.render(told.id(), told.title(), given.value()),
+                  given -> calendar(told, given.value()),
                   refused -> PlanText.render(told.title(), told.answer()));
     };
+  }
+
+  /** Stamped with the plan's first moment, so that the same plan gives the same text. */
+  private static String calendar(Told told, ProjectPlan plan) {
+    return PlanCalendar.render(
+        new PlanCalendar.Head(told.id(), told.title(), plan.start(), UnitSystem.METRIC), plan);
   }
 }

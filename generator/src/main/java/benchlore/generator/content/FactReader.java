@@ -1,5 +1,6 @@
 package benchlore.generator.content;
 
+import benchlore.schedules.present.NamedUnit;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -69,13 +70,13 @@ final class FactReader {
 
   private Fact measure(JsonNode node, String pointer) {
     String unit = node.path("unit").asText();
-    Units.Written written = Units.of(unit);
+    NamedUnit written = NamedUnit.find(unit).orElseThrow();
     JsonNode range = node.path("range");
     double low = (range.isArray() ? range.path(0) : node.path("value")).asDouble();
     double high = (range.isArray() ? range.path(1) : node.path("value")).asDouble();
     SourcedRange datum =
         SourcedRange.range(
-            low * written.factor(), high * written.factor(), written.unit(), provenance(node));
+            written.toEngine(low), written.toEngine(high), written.unit(), provenance(node));
     return new Fact.Measure(
         datum,
         unit,

@@ -12,10 +12,10 @@ import benchlore.schedules.project.ProjectRequest;
 public final class PlanJson {
   private PlanJson() {}
 
-  /** The answer as JSON, ending in a line break. */
-  public static String render(Answer<ProjectPlan> answer) {
+  /** The answer to a request as JSON, ending in a line break. */
+  public static String render(ProjectRequest request, Answer<ProjectPlan> answer) {
     JsonText text = new JsonText(true);
-    EngineJson.write(answer, text);
+    EngineJson.write(request, answer, text);
     return text.text() + "\n";
   }
 

@@ -2,14 +2,17 @@ package benchlore.generator.site;
 
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.drawing.days.DayLadder;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.units.Display;
 import benchlore.generator.units.Moments;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Refusal;
+import benchlore.schedules.present.PlanDays;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.Purchase;
+import benchlore.schedules.project.Shop;
 import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Interval;
@@ -60,10 +63,14 @@ final class PlanPage {
     values.put("from", Moments.dayHtml(plan.start().date()));
     values.put("until", Moments.dayHtml(plan.end().date()));
     values.put("hours", Display.hours(plan.workSeconds()));
-    values.put("ladder", PlanLadder.draw(plan, planned.request().shop()));
-    values.put("nights", !PlanLadder.nights(plan, planned.request().shop().climate()).isEmpty());
+    values.put("ladder", ladder(plan, planned.request().shop()));
+    values.put("nights", !PlanDays.nights(plan, planned.request().shop().climate()).isEmpty());
     values.put("shopping", shopping(plan));
     values.put("days", days(plan));
+  }
+
+  private static String ladder(ProjectPlan plan, Shop shop) {
+    return DayLadder.draw(PlanDays.of(plan, shop), "The days of this plan", "ladder");
   }
 
   /** One line of HTML for lists: when it ends, how much work. */

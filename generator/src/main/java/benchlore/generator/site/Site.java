@@ -5,7 +5,6 @@ import benchlore.generator.content.Kind;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.Prose;
 import benchlore.generator.content.Source;
-import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlannerData;
 import benchlore.generator.key.Key;
 import benchlore.generator.key.KeyQuestion;
@@ -15,6 +14,8 @@ import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.search.FinderData;
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.present.PlanCalendar;
+import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.quantity.Provenance;
 import java.io.IOException;
@@ -216,10 +217,16 @@ public final class Site {
       byte[] text = planned.text().getBytes(StandardCharsets.UTF_8);
       files.put("plans/" + planned.id() + ".yaml", text);
       if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
-        String calendar = PlanCalendar.render(planned, given.value());
-        files.put("plans/" + planned.id() + ".ics", calendar.getBytes(StandardCharsets.UTF_8));
+        files.put("plans/" + planned.id() + ".ics", calendar(planned, given.value()));
       }
     }
+  }
+
+  /** Stamped with the plan's first moment, so that the same plan gives the same bytes. */
+  private static byte[] calendar(Planned planned, ProjectPlan plan) {
+    PlanCalendar.Head head =
+        new PlanCalendar.Head(planned.id(), planned.title(), plan.start(), UnitSystem.METRIC);
+    return PlanCalendar.render(head, plan).getBytes(StandardCharsets.UTF_8);
   }
 
   private List<Map<String, String>> planCards() {

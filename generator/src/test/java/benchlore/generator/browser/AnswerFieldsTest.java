@@ -13,11 +13,17 @@ import benchlore.schedules.cutting.Cutting;
 import benchlore.schedules.exchange.EngineJson;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.movement.Fit;
+import benchlore.schedules.present.DayRow;
+import benchlore.schedules.present.PlanDays;
 import benchlore.schedules.project.Project;
+import benchlore.schedules.project.ProjectPlan;
+import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.sanding.MachineOrSand;
 import benchlore.schedules.sanding.Sanding;
+import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.JsonSerializer;
@@ -42,6 +48,7 @@ final class AnswerFieldsTest {
               new SimpleModule()
                   .addSerializer(
                       Moment.class, form((time, out) -> out.writeString(time.toString())))
+                  .addSerializer(Date.class, form((day, out) -> out.writeString(day.toString())))
                   .addSerializer(Duration.class, form((d, out) -> out.writeNumber(d.seconds())))
                   .addSerializer(
                       OptionalDouble.class,
@@ -80,7 +87,21 @@ final class AnswerFieldsTest {
     same(r::fit, Fit::plan, EngineJson::fit);
     same(r::cutting, Cutting::plan, EngineJson::cutting);
     same(r::surfacing, Cutting::plan, EngineJson::surfacing);
-    same(r::plan, Project::plan, EngineJson::plan);
+    same(r::plan, AnswerFieldsTest::planned, EngineJson::plan);
+  }
+
+  /** A plan as a page gets it: with its days as rows to draw. */
+  private record Planned(List<DayRow> days, @JsonUnwrapped ProjectPlan plan) {}
+
+  private static Answer<Planned> planned(ProjectRequest request) {
+    return Project.plan(request)
+        .fold(
+            given ->
+                Answer.of(
+                    new Planned(PlanDays.of(given.value(), request.shop()), given.value()),
+                    given.working(),
+                    given.cautions()),
+            refused -> Answer.refuse(refused.reasons()));
   }
 
   private static <Q, A> void same(

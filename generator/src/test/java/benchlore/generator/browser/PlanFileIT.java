@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
-import benchlore.generator.export.PlanCalendar;
 import benchlore.generator.export.PlanJson;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
+import benchlore.schedules.present.PlanCalendar;
+import benchlore.schedules.present.UnitSystem;
+import benchlore.schedules.project.ProjectPlan;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -155,9 +157,7 @@ class PlanFileIT {
     for (Planned planned : content.plans()) {
       browser.script(TAKE, yaml(planned));
       String expected =
-          planned
-              .answer()
-              .fold(given -> PlanCalendar.render(planned, given.value()), refused -> "");
+          planned.answer().fold(given -> calendar(planned, given.value()), refused -> "");
       // The driver drops the carriage returns of a text, so they travel as words.
       assertEquals(expected.replace("\r", "<CR>"), browser.script(CALENDAR), planned.id());
     }
@@ -204,6 +204,12 @@ class PlanFileIT {
     assertEquals(
         "{broken", browser.script("return window.localStorage.getItem('benchlore.plans.aside.1')"));
     browser.script("window.localStorage.clear()");
+  }
+
+  private static String calendar(Planned planned, ProjectPlan plan) {
+    return PlanCalendar.render(
+        new PlanCalendar.Head(planned.id(), planned.title(), plan.start(), UnitSystem.METRIC),
+        plan);
   }
 
   private static String yaml(Planned planned) throws IOException {

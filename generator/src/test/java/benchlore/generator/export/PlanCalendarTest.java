@@ -7,6 +7,8 @@ import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Stage;
+import benchlore.schedules.present.PlanCalendar;
+import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.Step;
 import java.io.IOException;
@@ -80,7 +82,7 @@ class PlanCalendarTest {
         assertTrue(ids.add(event.getUid().orElseThrow().getValue()));
         event.validate(true);
       }
-      String text = PlanCalendar.render(planned, plan(planned));
+      String text = text(planned);
       assertTrue(text.endsWith("END:VCALENDAR\r\n"));
       for (String line : text.split("\r\n", -1)) {
         assertTrue(line.getBytes(StandardCharsets.UTF_8).length <= 75, line);
@@ -103,8 +105,15 @@ class PlanCalendarTest {
     return ((Answer.Given<ProjectPlan>) planned.answer()).value();
   }
 
+  private static String text(Planned planned) {
+    ProjectPlan plan = plan(planned);
+    return PlanCalendar.render(
+        new PlanCalendar.Head(planned.id(), planned.title(), plan.start(), UnitSystem.METRIC),
+        plan);
+  }
+
   private static List<VEvent> events(Planned planned) throws IOException, ParserException {
-    String text = PlanCalendar.render(planned, plan(planned));
+    String text = text(planned);
     Calendar calendar = new CalendarBuilder().build(new StringReader(text));
     return calendar.getComponents("VEVENT");
   }

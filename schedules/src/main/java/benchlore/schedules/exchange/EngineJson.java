@@ -7,6 +7,7 @@ import benchlore.schedules.coating.SheenRoute;
 import benchlore.schedules.cutting.Cutting;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.movement.Fit;
+import benchlore.schedules.present.DayRow;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
@@ -107,14 +108,70 @@ public final class EngineJson {
     return Answer.of(value, List.of(), List.of());
   }
 
-  /** Plans a project; keys as {@link ProjectRequest}. */
+  /**
+   * Plans a project; keys as {@link ProjectRequest}. The value has the plan's {@code days} besides,
+   * as {@link #days} gives them.
+   */
   public static void plan(Node request, Sink answer) {
-    AnswerJson.answer(request, answer, f -> Project.plan(planRequest(f)), ProjectJson::project);
+    AnswerJson.answer(request, answer, EngineJson::planned, ProjectJson::planned);
+  }
+
+  private static Answer<ProjectJson.Planned> planned(RequestReader f) {
+    ProjectRequest request = planRequest(f);
+    return planned(request, Project.plan(request));
+  }
+
+  private static Answer<ProjectJson.Planned> planned(
+      ProjectRequest request, Answer<ProjectPlan> answer) {
+    return answer.fold(
+        given ->
+            Answer.of(
+                new ProjectJson.Planned(request, given.value()), given.working(), given.cautions()),
+        refused -> Answer.refuse(refused.reasons()));
   }
 
   /** Writes the answer to a plan that was asked for otherwise. */
-  public static void write(Answer<ProjectPlan> plan, Sink answer) {
-    AnswerJson.write(plan, answer, ProjectJson::project);
+  public static void write(ProjectRequest request, Answer<ProjectPlan> plan, Sink answer) {
+    AnswerJson.write(planned(request, plan), answer, ProjectJson::planned);
+  }
+
+  /**
+   * A sentence in the reader's units: {@code pattern} and {@code quantities} as an answer has them,
+   * {@code system} a word of {@link benchlore.schedules.present.UnitSystem}. The value is {@code
+   * text}.
+   */
+  public static void sentence(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> plain(ShownJson.sentence(f)), (out, text) -> out.text("text", text));
+  }
+
+  /**
+   * The days that some {@code marks} stand on, as {@code rows} to draw; a mark has the components
+   * of {@link benchlore.schedules.present.DayMark}, but {@code from} and {@code to} for its
+   * interval.
+   */
+  public static void days(Node request, Sink answer) {
+    AnswerJson.answer(
+        request,
+        answer,
+        f -> plain(DayRow.of(f.list("marks", ShownJson::mark))),
+        (out, rows) -> out.list("rows", rows, ShownJson::row));
+  }
+
+  /**
+   * A plan as a calendar file: {@code id}, {@code title}, {@code system}, the {@code request} of
+   * the plan and, if it is not to be the plan's first moment, the {@code stamp}. The value is
+   * {@code text}.
+   */
+  public static void calendar(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, EngineJson::calendar, (out, text) -> out.text("text", text));
+  }
+
+  private static Answer<String> calendar(RequestReader f) {
+    return Project.plan(planRequest(f.group("request")))
+        .fold(
+            given -> plain(ShownJson.calendar(f, given.value())),
+            refused -> Answer.refuse(refused.reasons()));
   }
 
   /**

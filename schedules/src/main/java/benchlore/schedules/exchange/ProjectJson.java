@@ -6,6 +6,7 @@ import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Sheen;
+import benchlore.schedules.present.PlanDays;
 import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Part;
@@ -95,7 +96,12 @@ final class ProjectJson {
     return new ShopWeek.Span(f.whole("fromMinuteInclusive"), f.whole("toMinuteExclusive"));
   }
 
-  static void project(AnswerWriter out, ProjectPlan plan) {
+  /** A plan with what it was asked for. */
+  record Planned(ProjectRequest request, ProjectPlan plan) {}
+
+  static void planned(AnswerWriter out, Planned planned) {
+    ProjectPlan plan = planned.plan();
+    out.list("days", PlanDays.of(plan, planned.request().shop()), ShownJson::row);
     out.list("steps", plan.steps(), ProjectJson::step)
         .list("shopping", plan.shopping(), ProjectJson::purchase)
         .group("coats", plan.coats(), ProjectJson::coats)

@@ -4,7 +4,7 @@
  *
  * <p>Enter at {@link benchlore.schedules.exchange.EngineJson}. May depend on {@code air}, {@code
  * answer}, {@code coating}, {@code cutting}, {@code glueup}, {@code material}, {@code movement},
- * {@code project}, {@code quantity}, {@code room}, {@code sanding} and {@code time}. Immutable but
- * for what is being written.
+ * {@code present}, {@code project}, {@code quantity}, {@code room}, {@code sanding} and {@code
+ * time}. Immutable but for what is being written.
  */
 package benchlore.schedules.exchange;

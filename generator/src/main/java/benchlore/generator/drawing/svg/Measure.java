@@ -1,5 +1,10 @@
 package benchlore.generator.drawing.svg;
 
+import benchlore.schedules.present.FigureText;
+import benchlore.schedules.present.UnitSystem;
+import benchlore.schedules.quantity.Quantity;
+import java.util.Locale;
+
 /**
  * A figure on a drawing: how it reads, and the SI value a script needs to show it in other units.
  *
@@ -8,6 +13,13 @@ package benchlore.generator.drawing.svg;
  * @param unit {@code metre} or {@code degree}; empty for words
  */
 public record Measure(String text, String value, String unit) {
+  /** A figure of the engine, metric. */
+  public static Measure of(Quantity figure) {
+    String unit = figure.unit().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String text = FigureText.text(figure, UnitSystem.METRIC);
+    return new Measure(text, Num.of(figure.value()), unit);
+  }
+
   /** Millimetres. */
   public static Measure mm(double mm) {
     return new Measure(Num.of(mm) + " mm", Num.metres(mm), "metre");

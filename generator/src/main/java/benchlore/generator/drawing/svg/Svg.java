@@ -97,7 +97,7 @@ public final class Svg {
   }
 
   /** A step's number, light on a dark block. */
-  public Svg number(double x, double y, int number) {
+  public Svg number(double x, double y, String number) {
     out.append("<text class=\"lad-number\"");
     place("middle", x, y);
     out.append(number).append("</text>");

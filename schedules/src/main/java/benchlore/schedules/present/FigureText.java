@@ -1,0 +1,70 @@
+package benchlore.schedules.present;
+
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
+
+/** Figures, and sentences with figures in them, in the reader's units. */
+public final class FigureText {
+  /** A length below this is thousandths of an inch: no rule has such a fraction. */
+  private static final double FINEST_FRACTION_METRE = 0.0254 / 64;
+
+  private static final String GAP = "\u00a0";
+
+  private FigureText() {}
+
+  /** A quantity: {@code 31 h}. */
+  public static String text(Quantity quantity, UnitSystem system) {
+    return text(quantity.value(), quantity.value(), quantity.unit(), system);
+  }
+
+  /** A figure or range: {@code 4–8 h}. */
+  public static String text(SourcedRange range, UnitSystem system) {
+    return text(range.low(), range.high(), range.unit(), system);
+  }
+
+  /**
+   * A figure or range: {@code 3/4 in}, {@code 4–8 h}; one number where both ends read alike.
+   *
+   * @param low lower end, in {@code unit}
+   * @param high upper end, which decides the unit shown
+   * @param unit the engine's unit
+   * @param system the reader's
+   */
+  public static String text(double low, double high, Unit unit, UnitSystem system) {
+    NamedUnit shown = ShownUnits.of(high, unit, system);
+    boolean fine = shown == NamedUnit.INCH && Math.abs(high) < FINEST_FRACTION_METRE;
+    String from = number(shown.fromEngine(low), shown, fine);
+    String to = number(shown.fromEngine(high), shown, fine);
+    String symbol = shown.symbol();
+    String gap = symbol.isEmpty() || symbol.equals("%") || symbol.equals("°") ? "" : GAP;
+    return (from.equals(to) ? to : from + "–" + to) + gap + symbol;
+  }
+
+  private static String number(double value, NamedUnit shown, boolean fine) {
+    if (shown == NamedUnit.INCH && !fine) {
+      return NumberText.fraction(value);
+    }
+    return shown.unit() == Unit.SECOND ? NumberText.duration(value) : NumberText.of(value);
+  }
+
+  /** A number without a unit: three figures, more for whole numbers, no exponent. */
+  public static String number(double value) {
+    return NumberText.of(value);
+  }
+
+  /** Seconds of work as hours: {@code 12.5 h}. */
+  public static String hours(double seconds) {
+    return NumberText.of(seconds / 3_600) + GAP + NamedUnit.HOUR.symbol();
+  }
+
+  /** A sentence with its quantities in the reader's units. */
+  public static String sentence(Message message, UnitSystem system) {
+    String text = message.pattern();
+    for (int i = 0; i < message.quantities().size(); i++) {
+      text = text.replace("{" + i + "}", text(message.quantities().get(i), system));
+    }
+    return text;
+  }
+}
