@@ -13,7 +13,7 @@
 //   data.ids(kind)  {id, title, url} of every record: species, finishes, adhesives, bits
 //   data.planFile
 //     What a plan file may hold: its schema.
-//   data.shop, .places, .grades, .trim, .tapes, .over
+//   data.shop, .places, .grades, .trim, .tapes
 //     The shop (null if the content has none) and the engine's tables.
 //   data.climate(low, high, humidity[, heating[, nights]]), .room(volume, changes, mixing, celsius), .pace(people)
 //     Parts of a request that the engine works out; null where it can't.
@@ -142,6 +142,5 @@
   fresh('grades', function () { return packed.grades.map(grade); });
   fresh('trim', function () { return unfold(packed.trim); });
   fresh('tapes', function () { return rows(packed.tapes); });
-  fresh('over', function () { return rows(packed.over); });
   benchlore.data = data;
 })();

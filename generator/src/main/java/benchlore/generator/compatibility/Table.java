@@ -1,9 +1,13 @@
 package benchlore.generator.compatibility;
 
-import benchlore.generator.compatibility.Condition.Match;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.Problem;
+import benchlore.schedules.compatibility.Decision;
+import benchlore.schedules.compatibility.Rule;
+import benchlore.schedules.compatibility.Rules;
+import benchlore.schedules.compatibility.Trait;
+import benchlore.schedules.compatibility.Verdict;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,7 +41,8 @@ public final class Table {
       Optional<SourcedRange> limit,
       String from,
       String source,
-      String where) {}
+      String where)
+      implements benchlore.schedules.compatibility.Reason {}
 
   /**
    * One pair decided.
@@ -60,17 +65,21 @@ public final class Table {
   private final TableKind kind;
   private final List<TableItem> rows;
   private final List<TableItem> columns;
-  private final List<Rule> rules;
+  private final Rules<Reason> rules;
   private final Map<String, Map<String, Cell>> cells = new HashMap<>();
 
-  private Table(TableKind kind, List<TableItem> rows, List<TableItem> columns, List<Rule> rules) {
+  private Table(
+      TableKind kind, List<TableItem> rows, List<TableItem> columns, Rules<Reason> rules) {
     this.kind = kind;
     this.rows = rows;
     this.columns = columns;
     this.rules = rules;
+    Map<String, Map<String, Trait>> across = new HashMap<>();
+    columns.forEach(column -> across.put(column.id(), column.traits()));
     for (TableItem row : rows) {
       Map<String, Cell> decided = new HashMap<>();
-      columns.forEach(column -> decided.put(column.id(), decide(row, column)));
+      Map<String, Trait> down = row.traits();
+      across.forEach((column, traits) -> decided.put(column, cell(rules.decide(down, traits))));
       cells.put(row.id(), decided);
     }
   }
@@ -87,7 +96,7 @@ public final class Table {
         kind,
         kind.row().things(file, library),
         kind.column().things(file, library),
-        file.groups("rows").stream().map(row -> Rule.from(row, kind)).toList());
+        new Rules<>(file.groups("rows").stream().map(row -> RuleRows.rule(row, kind)).toList()));
   }
 
   /** What no schema can see in a file: a sentence that speaks of a limit where there is none. */
@@ -95,7 +104,7 @@ public final class Table {
     List<Problem> problems = new ArrayList<>();
     for (Facts row : file.groups("rows")) {
       boolean speaks = row.words("why").contains(LIMIT);
-      if (speaks && Rule.from(row, kind).reason().limit().isEmpty()) {
+      if (speaks && RuleRows.rule(row, kind).reason().limit().isEmpty()) {
         problems.add(
             row.spot("why")
                 .problem(
@@ -123,7 +132,7 @@ public final class Table {
 
   /** Every reason a rule of the file may give, in the order written. */
   public List<Reason> reasons() {
-    return rules.stream().map(Rule::reason).toList();
+    return rules.rules().stream().map(Rule::reason).toList();
   }
 
   /**
@@ -136,41 +145,16 @@ public final class Table {
     return cells.get(row.id()).get(column.id());
   }
 
-  private Cell decide(TableItem row, TableItem column) {
-    List<Reason> reasons = new ArrayList<>();
-    Verdict known = Verdict.GOOD;
-    for (Rule rule : rules) {
-      if (rule.match(row, column) == Match.YES) {
-        reasons.add(rule.reason());
-        known = known.stricter(rule.reason().verdict());
-      }
-    }
-    if (reasons.isEmpty()) {
+  private static Cell cell(Decision<Reason> decision) {
+    if (decision.reasons().isEmpty()) {
       return new Cell(Verdict.UNKNOWN, List.of(open("No rule covers this pair: try on scrap.")));
     }
-    return decided(known, reasons, missing(known, row, column));
-  }
-
-  private static Cell decided(Verdict known, List<Reason> reasons, List<String> missing) {
-    List<Reason> all = new ArrayList<>(reasons);
-    missing.stream()
-        .distinct()
-        .map(fact -> open("Not known: its " + fact.replace('-', ' ') + ". Try on scrap."))
-        .forEach(all::add);
-    all.sort(Comparator.comparing(Reason::verdict).reversed());
-    return new Cell(missing.isEmpty() ? known : known.stricter(Verdict.UNKNOWN), all);
-  }
-
-  /** Facts that are not written down and might make the verdict stricter than it is known to be. */
-  private List<String> missing(Verdict known, TableItem row, TableItem column) {
-    List<String> missing = new ArrayList<>();
-    for (Rule rule : rules) {
-      boolean stricter = rule.reason().verdict().compareTo(known) > 0;
-      if (stricter && rule.match(row, column) == Match.UNKNOWN) {
-        missing.addAll(rule.missing(row, column));
-      }
+    List<Reason> all = new ArrayList<>(decision.reasons());
+    for (String fact : decision.missing()) {
+      all.add(open("Not known: its " + fact.replace('-', ' ') + ". Try on scrap."));
     }
-    return missing;
+    all.sort(Comparator.comparing(Reason::verdict).reversed());
+    return new Cell(decision.verdict(), all);
   }
 
   private static Reason open(String why) {

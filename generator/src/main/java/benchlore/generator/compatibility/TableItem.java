@@ -3,6 +3,7 @@ package benchlore.generator.compatibility;
 import benchlore.generator.content.Fact;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.schedules.compatibility.Trait;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -22,6 +23,11 @@ public record TableItem(
   /** Copies the facts, keeping their order. */
   public TableItem {
     facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
+  }
+
+  /** The facts as the rules ask for them. */
+  Map<String, Trait> traits() {
+    return RuleRows.traits(facts);
   }
 
   /** A record; its id is a fact under {@code idKey}, so that a rule may name it. */

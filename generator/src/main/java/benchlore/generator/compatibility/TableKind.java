@@ -1,6 +1,7 @@
 package benchlore.generator.compatibility;
 
 import benchlore.generator.content.Kind;
+import benchlore.schedules.compatibility.Verdict;
 
 /** The compatibility tables: what stands down and across, and what the verdicts are called. */
 public enum TableKind {

@@ -56,7 +56,6 @@ public final class PlannerData {
     all.put("places", data.places());
     all.put("grades", data.grades());
     all.put("tapes", data.folded.table(Tape.common()));
-    all.put("over", data.folded.table(content.over()));
     all.put("planFile", PlanRules.of(content.planSchema()));
     all.put("units", data.folded.units());
     all.put("sources", data.folded.sources());

@@ -1,5 +1,6 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.compatibility.OverRows;
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
@@ -7,7 +8,8 @@ import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.content.Problem;
 import benchlore.generator.picture.ContentPictures;
-import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.compatibility.OverReason;
+import benchlore.schedules.compatibility.Rules;
 import benchlore.schedules.project.Shop;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -36,7 +38,7 @@ import java.util.Optional;
 public record Content(
     Library library,
     List<Facts> lexicon,
-    List<OverRule> over,
+    Rules<OverReason> over,
     List<Table> tables,
     List<Facts> joints,
     List<Facts> edges,
@@ -47,7 +49,6 @@ public record Content(
   /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
-    over = List.copyOf(over);
     tables = List.copyOf(tables);
     joints = List.copyOf(joints);
     edges = List.copyOf(edges);

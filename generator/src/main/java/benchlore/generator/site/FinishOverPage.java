@@ -1,16 +1,20 @@
 package benchlore.generator.site;
 
+import benchlore.generator.compatibility.FinishOverTable;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.planning.FinishOver;
+import benchlore.generator.planning.EngineData;
 import benchlore.generator.units.Display;
-import benchlore.schedules.coating.OverRule;
+import benchlore.schedules.compatibility.OverReason;
+import benchlore.schedules.compatibility.Rules;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,11 +25,15 @@ final class FinishOverPage {
   private static final String ROOT = "../";
 
   private final Library library;
-  private final FinishOver over;
+  private final FinishOverTable over;
 
-  FinishOverPage(Library library, List<OverRule> rules) {
+  FinishOverPage(Library library, Rules<OverReason> rules) {
     this.library = library;
-    this.over = new FinishOver(library, rules);
+    Map<LibraryRecord, Finish> finishes = new LinkedHashMap<>();
+    for (LibraryRecord finish : library.of(Kind.FINISHES)) {
+      EngineData.finish(finish).ifPresent(data -> finishes.put(finish, data));
+    }
+    this.over = new FinishOverTable(finishes, rules);
   }
 
   /** Values for the template {@code finish-over-finish}. */
@@ -42,9 +50,9 @@ final class FinishOverPage {
 
   /** The finishes over one, grouped by verdict and reason, so that a reason is read once. */
   private List<Map<String, Object>> groups(LibraryRecord under) {
-    Map<String, List<FinishOver.Pair>> byReason = new java.util.LinkedHashMap<>();
-    for (OverRule.Verdict verdict : OverRule.Verdict.values()) {
-      for (FinishOver.Pair pair : over.over(under)) {
+    Map<String, List<FinishOverTable.Pair>> byReason = new LinkedHashMap<>();
+    for (OverReason.Holds verdict : OverReason.Holds.values()) {
+      for (FinishOverTable.Pair pair : over.over(under)) {
         if (pair.verdict().holds() == verdict) {
           String reason = verdict + String.join(" ", pair.verdict().why()) + wait(pair);
           byReason.computeIfAbsent(reason, r -> new ArrayList<>()).add(pair);
@@ -54,17 +62,17 @@ final class FinishOverPage {
     return byReason.values().stream().map(FinishOverPage::group).toList();
   }
 
-  private static Map<String, Object> group(List<FinishOver.Pair> pairs) {
-    FinishOver.Pair first = pairs.get(0);
+  private static Map<String, Object> group(List<FinishOverTable.Pair> pairs) {
+    FinishOverTable.Pair first = pairs.get(0);
     return Map.of(
         "verdict", first.verdict().holds().name().toLowerCase(Locale.ROOT).replace('_', '-'),
         "words", words(first),
         "wait", wait(first),
         "why", String.join(" ", first.verdict().why()),
-        "uppers", pairs.stream().map(FinishOver.Pair::upper).toList());
+        "uppers", pairs.stream().map(FinishOverTable.Pair::upper).toList());
   }
 
-  private static String words(FinishOver.Pair pair) {
+  private static String words(FinishOverTable.Pair pair) {
     return switch (pair.verdict().holds()) {
       case YES -> "Holds";
       case SCUFFED -> "Holds if scuffed dull";
@@ -83,7 +91,7 @@ final class FinishOverPage {
         : family.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  private static String wait(FinishOver.Pair pair) {
+  private static String wait(FinishOverTable.Pair pair) {
     return pair.verdict()
         .from()
         .map(from -> pair.start().secondsUntil(from))

@@ -2,7 +2,7 @@ package benchlore.generator.site;
 
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.compatibility.TableItem;
-import benchlore.generator.compatibility.Verdict;
+import benchlore.schedules.compatibility.Verdict;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

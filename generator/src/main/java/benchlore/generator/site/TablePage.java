@@ -2,9 +2,9 @@ package benchlore.generator.site;
 
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.compatibility.TableItem;
-import benchlore.generator.compatibility.Verdict;
 import benchlore.generator.content.Library;
 import benchlore.generator.units.Display;
+import benchlore.schedules.compatibility.Verdict;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;

@@ -3,7 +3,7 @@ package benchlore.generator.site;
 import benchlore.generator.compatibility.Axis;
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.compatibility.TableItem;
-import benchlore.generator.compatibility.Verdict;
+import benchlore.schedules.compatibility.Verdict;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;

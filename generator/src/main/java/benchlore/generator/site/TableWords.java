@@ -1,7 +1,7 @@
 package benchlore.generator.site;
 
 import benchlore.generator.compatibility.TableKind;
-import benchlore.generator.compatibility.Verdict;
+import benchlore.schedules.compatibility.Verdict;
 import java.util.Locale;
 
 /**

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.generator.content.Fact;
 import benchlore.generator.content.Library;
+import benchlore.schedules.compatibility.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

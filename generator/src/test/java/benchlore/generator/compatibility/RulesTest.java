@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import benchlore.generator.content.Library;
+import benchlore.schedules.compatibility.Verdict;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

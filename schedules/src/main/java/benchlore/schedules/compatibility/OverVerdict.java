@@ -1,4 +1,4 @@
-package benchlore.schedules.coating;
+package benchlore.schedules.compatibility;
 
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.time.Moment;
@@ -14,15 +14,16 @@ import java.util.Optional;
  * @param scuff whether the under coat is scuffed first
  * @param barrier the families to put between, from below; usually none or one
  * @param why the reasons, plain sentences, in the order they decided
- * @param rules the rows that decided; empty for a finish over itself
+ * @param rules the reasons that decided, the first of them first; one of its own for a finish over
+ *     itself
  */
 public record OverVerdict(
-    OverRule.Verdict holds,
+    OverReason.Holds holds,
     Optional<Moment> from,
     boolean scuff,
     List<FinishFamily> barrier,
     List<String> why,
-    List<OverRule> rules) {
+    List<OverReason> rules) {
   /** Copies the lists; refuses nulls. */
   public OverVerdict {
     if (holds == null || from == null) {

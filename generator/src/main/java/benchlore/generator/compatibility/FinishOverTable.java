@@ -1,23 +1,25 @@
-package benchlore.generator.planning;
+package benchlore.generator.compatibility;
 
-import benchlore.generator.content.Kind;
-import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.schedules.answer.Answer;
-import benchlore.schedules.coating.Compatibility;
-import benchlore.schedules.coating.CompatibilityRequest;
 import benchlore.schedules.coating.DryingRequest;
-import benchlore.schedules.coating.OverRule;
-import benchlore.schedules.coating.OverVerdict;
+import benchlore.schedules.compatibility.FinishOver;
+import benchlore.schedules.compatibility.OverReason;
+import benchlore.schedules.compatibility.OverRequest;
+import benchlore.schedules.compatibility.OverVerdict;
+import benchlore.schedules.compatibility.Rules;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What may go over each finish, as the engine decides it from the rows of the content. */
-public final class FinishOver {
+public final class FinishOverTable {
   // Any moment will do: the air is the same all day.
   private static final Moment START = Moment.of(2027, 1, 1, 9, 0);
 
@@ -31,13 +33,18 @@ public final class FinishOver {
    */
   public record Pair(LibraryRecord upper, LibraryRecord under, Moment start, OverVerdict verdict) {}
 
-  private final Library library;
-  private final List<OverRule> rules;
+  private final Map<LibraryRecord, Finish> finishes;
+  private final Rules<OverReason> rules;
 
-  /** Prepares to decide by these rows. */
-  public FinishOver(Library library, List<OverRule> rules) {
-    this.library = library;
-    this.rules = List.copyOf(rules);
+  /**
+   * Prepares to decide by these rules.
+   *
+   * @param finishes the finishes that have drying figures, in the order to list them
+   * @param rules the table's rules
+   */
+  public FinishOverTable(Map<LibraryRecord, Finish> finishes, Rules<OverReason> rules) {
+    this.finishes = Collections.unmodifiableMap(new LinkedHashMap<>(finishes));
+    this.rules = rules;
   }
 
   /**
@@ -45,21 +52,21 @@ public final class FinishOver {
    * are left out.
    *
    * @param under a finish
-   * @return pairs by the upper finish's title; empty for a material without drying figures
+   * @return pairs in the order of the finishes; empty for a material without drying figures
    */
   public List<Pair> over(LibraryRecord under) {
     List<Pair> pairs = new ArrayList<>();
-    Optional<Finish> below = EngineData.finish(under);
+    Optional<Finish> below = Optional.ofNullable(finishes.get(under));
     if (below.isEmpty()) {
       return pairs;
     }
-    for (LibraryRecord upper : library.of(Kind.FINISHES)) {
-      Optional<Finish> above = EngineData.finish(upper);
-      if (above.isPresent() && !upper.equals(under)) {
-        decide(above.get(), below.get())
-            .ifPresent(verdict -> pairs.add(new Pair(upper, under, START, verdict)));
-      }
-    }
+    finishes.forEach(
+        (upper, above) -> {
+          if (!upper.equals(under)) {
+            decide(above, below.get())
+                .ifPresent(verdict -> pairs.add(new Pair(upper, under, START, verdict)));
+          }
+        });
     return pairs;
   }
 
@@ -67,7 +74,7 @@ public final class FinishOver {
     Climate air =
         Climate.steady(below.referenceCelsius().mid(), below.referenceHumidityPercent().mid());
     DryingRequest coat = new DryingRequest(below, below.wetFilmMicron().mid(), air, START);
-    Answer<OverVerdict> answer = Compatibility.plan(new CompatibilityRequest(above, coat, rules));
+    Answer<OverVerdict> answer = FinishOver.plan(new OverRequest(above, coat, rules));
     return answer.fold(given -> Optional.of(given.value()), refused -> Optional.empty());
   }
 }

@@ -1,4 +1,4 @@
-package benchlore.generator.compatibility;
+package benchlore.schedules.compatibility;
 
 /** How well two things go together, kindest first: the strictest rule that applies decides. */
 public enum Verdict {
@@ -12,17 +12,7 @@ public enum Verdict {
   NO;
 
   /** The stricter of two. */
-  Verdict stricter(Verdict other) {
+  public Verdict stricter(Verdict other) {
     return compareTo(other) >= 0 ? this : other;
-  }
-
-  /** From the word of a rule row; each table has its own three. */
-  static Verdict parse(String word) {
-    return switch (word) {
-      case "good", "yes", "best" -> GOOD;
-      case "with-care", "works" -> CARE;
-      case "no" -> NO;
-      default -> throw new IllegalArgumentException("word: " + word);
-    };
   }
 }

@@ -1,4 +1,4 @@
-package benchlore.schedules.coating;
+package benchlore.schedules.compatibility;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
@@ -6,6 +6,9 @@ import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CautionRow;
 import benchlore.schedules.caution.CoatingRows;
+import benchlore.schedules.coating.Coating;
+import benchlore.schedules.coating.DryingTimes;
+import benchlore.schedules.coating.Stage;
 import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
@@ -23,15 +26,13 @@ import java.util.Optional;
  * strictest row, a pair that does not hold is given a barrier if two rows make one, and a pair
  * nobody wrote down is refused rather than guessed.
  */
-public final class Compatibility {
-  private final CompatibilityRequest request;
+public final class FinishOver {
+  private final OverRequest request;
   private final DryingTimes under;
-  private final OverTable table;
 
-  private Compatibility(CompatibilityRequest request, DryingTimes under) {
+  private FinishOver(OverRequest request, DryingTimes under) {
     this.request = request;
     this.under = under;
-    this.table = new OverTable(request.rules());
   }
 
   /**
@@ -41,49 +42,73 @@ public final class Compatibility {
    * @return the verdict, explained; refused where the under coat itself can't be reckoned and where
    *     no row covers the pair
    */
-  public static Answer<OverVerdict> plan(CompatibilityRequest request) {
-    return Drying.plan(request.under())
+  public static Answer<OverVerdict> plan(OverRequest request) {
+    return Coating.drying(request.under())
         .fold(
-            given -> new Compatibility(request, given.value()).decide(),
+            given -> new FinishOver(request, given.value()).decide(),
             refused -> Answer.refuse(refused.reasons()));
   }
 
   private Answer<OverVerdict> decide() {
     FinishFamily upper = request.upper().family();
     FinishFamily below = request.under().finish().family();
-    Optional<OverRule> rule = table.strictest(upper, below);
-    if (rule.isPresent()) {
-      return byRule(rule.get());
+    if (upper == below) {
+      return itself();
     }
-    return upper == below ? itself() : Answer.refuse(List.of(unknown()));
+    return strictest(upper, below)
+        .map(reason -> byReason(upper, below, reason))
+        .orElseGet(() -> Answer.refuse(List.of(unknown())));
   }
 
-  private Answer<OverVerdict> byRule(OverRule rule) {
-    List<String> why = new ArrayList<>(List.of(rule.why()));
-    return switch (rule.verdict()) {
-      case YES -> given(rule.verdict(), List.of(), why, List.of(rule));
-      case SCUFFED -> given(rule.verdict(), List.of(), why, List.of(rule));
-      case WITH_BARRIER -> barrier(rule, rule.barrier().orElseThrow(), why);
+  /** The strictest reason of a pair; the longest wait among equals. */
+  private Optional<OverReason> strictest(FinishFamily upper, FinishFamily below) {
+    return request
+        .rules()
+        .decide(OverReason.traits(below), OverReason.traits(upper))
+        .reasons()
+        .stream()
+        .reduce((one, other) -> other.stricter(one) ? other : one);
+  }
+
+  private Answer<OverVerdict> byReason(FinishFamily upper, FinishFamily below, OverReason reason) {
+    return switch (reason.holds()) {
+      case YES, SCUFFED -> alone(reason);
+      case WITH_BARRIER -> barrier(upper, below, reason, reason.barrier().orElseThrow());
       case NO -> {
-        List<FinishFamily> found = table.barriers(rule.upper(), rule.under());
-        yield found.isEmpty()
-            ? given(rule.verdict(), List.of(), why, List.of(rule))
-            : barrier(rule, found.get(0), why);
+        for (FinishFamily family : FinishFamily.values()) {
+          boolean between = family != upper && family != below;
+          if (between && direct(upper, family) && direct(family, below)) {
+            yield barrier(upper, below, reason, family);
+          }
+        }
+        yield alone(reason);
       }
     };
   }
 
-  private Answer<OverVerdict> barrier(OverRule rule, FinishFamily between, List<String> why) {
-    List<OverRule> used = new ArrayList<>(List.of(rule));
-    table.strictest(between, rule.under()).ifPresent(used::add);
-    table.strictest(rule.upper(), between).ifPresent(used::add);
-    for (OverRule row : used.subList(1, used.size())) {
-      why.add(row.why());
-      if (row.verdict() == OverRule.Verdict.NO) {
-        return given(OverRule.Verdict.NO, List.of(), why, used);
+  /** Whether a pair holds without anything between, by a row. */
+  private boolean direct(FinishFamily upper, FinishFamily below) {
+    Optional<OverReason> reason = strictest(upper, below);
+    return reason.isPresent() && reason.get().holds().compareTo(OverReason.Holds.SCUFFED) <= 0;
+  }
+
+  private Answer<OverVerdict> alone(OverReason reason) {
+    return given(reason.holds(), List.of(), List.of(reason), reason);
+  }
+
+  private Answer<OverVerdict> barrier(
+      FinishFamily upper, FinishFamily below, OverReason reason, FinishFamily between) {
+    Optional<OverReason> lower = strictest(between, below);
+    List<OverReason> used = new ArrayList<>(List.of(reason));
+    // The row for what goes straight onto the under coat says how long to wait.
+    OverReason touching = lower.orElse(reason);
+    for (Optional<OverReason> next : List.of(lower, strictest(upper, between))) {
+      next.ifPresent(used::add);
+      if (next.isPresent() && next.get().holds() == OverReason.Holds.NO) {
+        return given(OverReason.Holds.NO, List.of(), used, reason);
       }
     }
-    return given(OverRule.Verdict.WITH_BARRIER, List.of(between), why, used);
+    return given(OverReason.Holds.WITH_BARRIER, List.of(between), used, touching);
   }
 
   private Answer<OverVerdict> itself() {
@@ -93,36 +118,23 @@ public final class Compatibility {
         scuff
             ? "This finish holds on its own last coat once that is scuffed."
             : "This finish holds on its own last coat once the recoat window has opened.";
-    OverRule own =
-        new OverRule(
-            finish.family(),
-            finish.family(),
-            scuff ? OverRule.Verdict.SCUFFED : OverRule.Verdict.YES,
+    return alone(
+        new OverReason(
+            scuff ? OverReason.Holds.SCUFFED : OverReason.Holds.YES,
             scuff ? Stage.SAND : Stage.RECOAT_OPENS,
             Optional.empty(),
             why,
-            Provenance.computed());
-    return given(own.verdict(), List.of(), List.of(why), List.of(own));
+            Provenance.computed()));
   }
 
   private Answer<OverVerdict> given(
-      OverRule.Verdict verdict, List<FinishFamily> between, List<String> why, List<OverRule> used) {
-    OverRule first = touching(between, used);
+      OverReason.Holds holds, List<FinishFamily> between, List<OverReason> used, OverReason first) {
     Optional<Moment> from =
-        verdict == OverRule.Verdict.NO ? Optional.empty() : moment(first.waitUntil());
-    boolean scuff = first.verdict() == OverRule.Verdict.SCUFFED;
-    OverVerdict value = new OverVerdict(verdict, from, scuff, between, why, used);
+        holds == OverReason.Holds.NO ? Optional.empty() : moment(first.waitUntil());
+    boolean scuff = first.holds() == OverReason.Holds.SCUFFED;
+    List<String> why = used.stream().map(OverReason::why).toList();
+    OverVerdict value = new OverVerdict(holds, from, scuff, between, why, used);
     return Answer.of(value, lines(value, first), cautions(value));
-  }
-
-  /** The row for what goes straight onto the under coat; the deciding row where there is none. */
-  private static OverRule touching(List<FinishFamily> between, List<OverRule> used) {
-    for (OverRule row : used) {
-      if (between.contains(row.upper())) {
-        return row;
-      }
-    }
-    return used.get(0);
   }
 
   /** The moment of a stage; the next later one stated where the finish does not state it. */
@@ -138,7 +150,7 @@ public final class Compatibility {
     return under.moment(Stage.RECOAT_OPENS);
   }
 
-  private List<WorkingLine> lines(OverVerdict value, OverRule first) {
+  private List<WorkingLine> lines(OverVerdict value, OverReason first) {
     if (value.from().isEmpty()) {
       return List.of();
     }
