@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class MaterialColoursTest {
   private static final Path CSS = Path.of("..", "site-template", "css", "drawing.css");
-  private static final Path SITE = Path.of("..", "site-template", "css", "site.css");
+  private static final Path SITE = Path.of("..", "site-template", "css", "base.css");
   private static final Pattern PANEL = Pattern.compile("--picture: (#[0-9a-f]{6});");
   private static final Pattern BLOCK =
       Pattern.compile("(?:@media ([^{]*?) \\{\\s*)?:root \\{([^}]*)\\}");
