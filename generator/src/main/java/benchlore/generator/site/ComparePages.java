@@ -25,10 +25,6 @@ final class ComparePages {
     this.views = new FactViews(library, markdown, ROOT);
   }
 
-  static String url(Kind kind) {
-    return "compare/" + kind.folder() + ".html";
-  }
-
   /**
    * Every record of a kind: what it looks like and does, its figures, how to tell it from others.
    */

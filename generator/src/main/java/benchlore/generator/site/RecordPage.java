@@ -5,6 +5,7 @@ import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.MistakenFor;
 import benchlore.generator.content.Name;
+import benchlore.generator.page.CompareModel;
 import benchlore.generator.picture.ContentPictures;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -99,7 +100,7 @@ final class RecordPage {
   private static String sideBySide(LibraryRecord entry, LibraryRecord other) {
     boolean alike = other != null && other.kind() == entry.kind();
     return alike
-        ? ROOT + ComparePages.url(entry.kind()) + "#of=" + entry.id() + "," + other.id()
+        ? ROOT + CompareModel.url(entry.kind()) + "#of=" + entry.id() + "," + other.id()
         : "";
   }
 

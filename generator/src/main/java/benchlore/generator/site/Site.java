@@ -6,9 +6,11 @@ import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.Prose;
 import benchlore.generator.content.Source;
 import benchlore.generator.export.PlannerData;
-import benchlore.generator.key.Key;
-import benchlore.generator.key.KeyQuestion;
-import benchlore.generator.key.KeyQuestions;
+import benchlore.generator.page.CompareModel;
+import benchlore.generator.page.KeyModel;
+import benchlore.generator.page.KindModel;
+import benchlore.generator.page.PageModel;
+import benchlore.generator.page.SourcesModel;
 import benchlore.generator.pagedata.ScriptData;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
@@ -17,7 +19,6 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.present.PlanCalendar;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.ProjectPlan;
-import benchlore.schedules.quantity.Provenance;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -27,6 +28,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -71,7 +73,7 @@ public final class Site {
     site.tablePages();
     site.planPages();
     site.plannerPages();
-    site.sourcesPage();
+    site.page("sources.html", "", SourcesModel.of(content));
     String finder = FinderData.script(content.library(), content.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
     String planner = PlannerData.script(content);
@@ -113,30 +115,8 @@ public final class Site {
 
   private void kindPages() throws IOException {
     for (Kind kind : Kind.values()) {
-      List<Map<String, Object>> cards = new ArrayList<>();
-      for (LibraryRecord entry : content.library().of(kind)) {
-        cards.add(
-            Map.of(
-                "entry",
-                entry,
-                "does",
-                Prose.plain(entry.text().does()),
-                "picture",
-                pictures.ids().contains(entry.id())));
-      }
-      page(
-          kind.folder() + "/index.html",
-          "kind",
-          new HashMap<>(
-              Map.of(
-                  "kind",
-                  kind,
-                  "cards",
-                  cards,
-                  "root",
-                  "../",
-                  "key",
-                  !KeyQuestions.of(kind).isEmpty() && !cards.isEmpty())));
+      KindModel list = KindModel.of(kind, content.library(), pictures.ids());
+      page(kind.folder() + "/index.html", "../", list);
     }
   }
 
@@ -157,7 +137,7 @@ public final class Site {
   private void comparePages() throws IOException {
     ComparePages compare = new ComparePages(content.library(), pictures);
     for (Kind kind : Kind.values()) {
-      page(ComparePages.url(kind), "compare", new HashMap<>(Map.of("kind", kind, "root", "../")));
+      page(CompareModel.url(kind), "../", new CompareModel(kind));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
       files.put("js/compare-" + kind.folder() + ".js", script.getBytes(StandardCharsets.UTF_8));
     }
@@ -165,21 +145,10 @@ public final class Site {
 
   private void keyPages() throws IOException {
     for (Kind kind : Kind.values()) {
-      List<KeyQuestion> questions = KeyQuestions.of(kind);
-      List<LibraryRecord> entries = content.library().of(kind);
-      if (questions.isEmpty() || entries.isEmpty()) {
-        continue;
+      Optional<KeyModel> key = KeyModel.of(kind, content.library().of(kind), pictures.ids());
+      if (key.isPresent()) {
+        page(KeyModel.url(kind), "../", key.get());
       }
-      Map<String, String> plain = new HashMap<>();
-      entries.forEach(entry -> plain.put(entry.id(), Prose.plain(entry.text().does())));
-      Map<String, Object> values = new HashMap<>();
-      values.put("root", "../");
-      values.put("kind", kind);
-      values.put("plain", plain);
-      values.put("pictures", pictures.ids());
-      values.put("most", Key.MOST_QUESTIONS);
-      values.put("node", Key.grow(entries, questions));
-      page("key/" + kind.folder() + ".html", "key", values);
     }
   }
 
@@ -269,19 +238,10 @@ public final class Site {
     }
   }
 
-  private void sourcesPage() throws IOException {
-    SourceCounts counts = new SourceCounts(content);
-    List<Map<String, Object>> sources = new ArrayList<>();
-    for (Source source : content.library().sources().values()) {
-      sources.add(Map.of("source", source, "count", counts.of(source.id())));
-    }
-    Map<String, Object> values = new HashMap<>();
-    values.put("sources", sources);
-    values.put("all", counts.all());
-    values.put("published", counts.of(Provenance.Kind.SOURCE));
-    values.put("practice", counts.of(Provenance.Kind.COMMON_PRACTICE));
-    values.put("memory", counts.of(Provenance.Kind.FROM_MEMORY));
-    page("sources.html", "sources", values);
+  private void page(String path, String root, PageModel model) throws IOException {
+    Map<String, Object> values = Templates.values(model);
+    values.put("root", root);
+    page(path, model.template(), values);
   }
 
   private void page(String path, String template, Map<String, Object> values) throws IOException {

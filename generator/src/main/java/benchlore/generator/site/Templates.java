@@ -1,5 +1,6 @@
 package benchlore.generator.site;
 
+import benchlore.generator.page.PageModel;
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.error.LoaderException;
 import io.pebbletemplates.pebble.loader.Loader;
@@ -7,9 +8,11 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 
@@ -24,6 +27,19 @@ final class Templates {
             .strictVariables(true)
             .defaultLocale(Locale.ROOT)
             .build();
+  }
+
+  /** What a template is given of a model: the record's components, by their names. */
+  static Map<String, Object> values(PageModel model) {
+    Map<String, Object> values = new HashMap<>();
+    for (RecordComponent component : model.getClass().getRecordComponents()) {
+      try {
+        values.put(component.getName(), component.getAccessor().invoke(model));
+      } catch (ReflectiveOperationException e) {
+        throw new IllegalStateException(component + " can't be read", e);
+      }
+    }
+    return values;
   }
 
   /** Renders a template; a fault in a template is a programming error. */

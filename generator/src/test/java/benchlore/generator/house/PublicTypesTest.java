@@ -35,6 +35,8 @@ final class PublicTypesTest {
           Map.entry("generator.content", 18),
           Map.entry("generator.picture", 3),
           Map.entry("generator.planning", 6),
+          // A model a template, and what they share.
+          Map.entry("generator.page", 6),
           Map.entry("generator.pagedata", 1),
           Map.entry("generator.search", 1),
           Map.entry("generator.site", 2),

@@ -1,4 +1,4 @@
-package benchlore.generator.site;
+package benchlore.generator.page;
 
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.content.Fact;
