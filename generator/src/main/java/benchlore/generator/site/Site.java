@@ -3,8 +3,6 @@ package benchlore.generator.site;
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.LibraryRecord;
-import benchlore.generator.content.Prose;
-import benchlore.generator.content.Source;
 import benchlore.generator.export.PlannerData;
 import benchlore.generator.page.CompareModel;
 import benchlore.generator.page.KeyModel;
