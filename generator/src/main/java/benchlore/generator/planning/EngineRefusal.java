@@ -3,14 +3,15 @@ package benchlore.generator.planning;
 import benchlore.generator.content.Fact;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Problem;
+import benchlore.schedules.quantity.ComponentException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * A value the engine refuses, as a problem at the field that holds it. The engine's message starts
- * with the name of its component: {@code specificGravity must be …}.
+ * A value the engine refuses, as a problem at the field that holds it: the engine names the
+ * component.
  */
 final class EngineRefusal {
   private static final Map<String, String> OTHER_NAMES =
@@ -31,16 +32,26 @@ final class EngineRefusal {
     try {
       reading.run();
       return List.of();
+    } catch (ComponentException e) {
+      return List.of(problem(facts, key, e));
     } catch (IllegalArgumentException e) {
-      return List.of(problem(facts, key, String.valueOf(e.getMessage())));
+      return List.of(problem(facts, key, worded(e)));
     }
   }
 
-  private static Problem problem(Facts facts, String key, String message) {
+  /** Records of materials still say their component in words, first of all. */
+  private static ComponentException worded(IllegalArgumentException refusal) {
+    String message = String.valueOf(refusal.getMessage());
     int space = message.indexOf(' ');
-    String named = space < 0 ? "" : field(message.substring(0, space));
+    return space < 0
+        ? new ComponentException("", message)
+        : new ComponentException(message.substring(0, space), message.substring(space + 1));
+  }
+
+  private static Problem problem(Facts facts, String key, ComponentException refusal) {
+    String named = field(refusal.component());
     Optional<Fact> fact = facts.find(named);
-    String text = fact.isPresent() ? "`" + named + "`" + message.substring(space) : message;
+    String text = fact.isPresent() ? "`" + named + "` " + refusal.problem() : refusal.getMessage();
     String unit = fact.map(EngineRefusal::unit).orElse("");
     return facts
         .spot(fact.isPresent() ? named : key)

@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import java.util.Objects;
 
 /**
  * Solvent vapour in a shop: how much gets into the air of the room, for how long, against what may
@@ -33,9 +34,7 @@ public final class Air {
    *     respirator
    */
   public static Answer<AirSchedule> plan(AirRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     Checks checks = new Checks();
     AirChecks.room(request.room(), checks);
     AirChecks.releases(request, checks);

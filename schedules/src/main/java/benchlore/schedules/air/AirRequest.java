@@ -4,6 +4,7 @@ import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Solvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What to work out: a room, the coats put on in it, and what else matters there.
@@ -22,9 +23,7 @@ public record AirRequest(
     boolean selfHeatingRags) {
   /** Copies the lists; refuses nulls. */
   public AirRequest {
-    if (room == null) {
-      throw new NullPointerException("room");
-    }
+    Objects.requireNonNull(room, "room");
     releases = List.copyOf(releases);
     ignitionSources = List.copyOf(ignitionSources);
   }

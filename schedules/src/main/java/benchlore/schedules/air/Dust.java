@@ -9,6 +9,7 @@ import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -43,9 +44,7 @@ public final class Dust {
    * @return where the dust goes, the air against its limit, the flow and respirator needed
    */
   public static Answer<DustSchedule> plan(DustRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     Checks checks = checks(request);
     if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());

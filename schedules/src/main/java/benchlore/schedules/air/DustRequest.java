@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -21,8 +22,9 @@ public record DustRequest(
     OptionalDouble airborneShare) {
   /** Refuses nulls. */
   public DustRequest {
-    if (room == null || source == null || capture == null || airborneShare == null) {
-      throw new NullPointerException("room, source, capture and airborneShare");
-    }
+    Objects.requireNonNull(room, "room");
+    Objects.requireNonNull(source, "source");
+    Objects.requireNonNull(capture, "capture");
+    Objects.requireNonNull(airborneShare, "airborneShare");
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.air;
 import benchlore.schedules.material.Solvent;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -24,9 +25,9 @@ public record ExposureLimit(String solventId, double ppm, Body body, Provenance 
 
   /** Refuses nulls. */
   public ExposureLimit {
-    if (solventId == null || body == null || from == null) {
-      throw new NullPointerException("solventId, body and from");
-    }
+    Objects.requireNonNull(solventId, "solventId");
+    Objects.requireNonNull(body, "body");
+    Objects.requireNonNull(from, "from");
   }
 
   /**

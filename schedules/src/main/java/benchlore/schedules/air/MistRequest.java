@@ -1,6 +1,7 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.material.SprayGun;
+import java.util.Objects;
 
 /**
  * Spraying in a room. Any numbers may be given; the entry refuses what makes no sense.
@@ -15,8 +16,7 @@ public record MistRequest(
     RoomAir room, SprayGun gun, double solidsKilogram, double sprayingSecond, boolean isocyanate) {
   /** Refuses nulls. */
   public MistRequest {
-    if (room == null || gun == null) {
-      throw new NullPointerException("room and gun");
-    }
+    Objects.requireNonNull(room, "room");
+    Objects.requireNonNull(gun, "gun");
   }
 }

@@ -4,6 +4,7 @@ import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Solvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -35,17 +36,14 @@ public record Release(
   public record Share(Solvent solvent, double massShare) {
     /** Refuses null. */
     public Share {
-      if (solvent == null) {
-        throw new NullPointerException("solvent");
-      }
+      Objects.requireNonNull(solvent, "solvent");
     }
   }
 
   /** Copies the list without water; refuses nulls. */
   public Release {
-    if (method == null || curve == null) {
-      throw new NullPointerException("method and curve");
-    }
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(curve, "curve");
     List<Share> solvents = new ArrayList<>(shares);
     solvents.removeIf(share -> share.solvent().id().equals(WATER));
     shares = List.copyOf(solvents);

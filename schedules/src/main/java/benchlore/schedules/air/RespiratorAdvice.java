@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Message;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What to wear, and where it stops protecting.
@@ -12,9 +13,7 @@ import java.util.List;
 public record RespiratorAdvice(Respirator respirator, List<Message> limits) {
   /** Copies the list. */
   public RespiratorAdvice {
-    if (respirator == null) {
-      throw new NullPointerException("respirator");
-    }
+    Objects.requireNonNull(respirator, "respirator");
     limits = List.copyOf(limits);
   }
 }

@@ -1,6 +1,8 @@
 package benchlore.schedules.answer;
 
+import benchlore.schedules.quantity.ComponentException;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Function;
 
 /**
@@ -22,9 +24,7 @@ public sealed interface Answer<T> {
   record Given<T>(T value, List<WorkingLine> working, List<Caution> cautions) implements Answer<T> {
     /** Copies the lists; refuses a null value. */
     public Given {
-      if (value == null) {
-        throw new NullPointerException("value");
-      }
+      Objects.requireNonNull(value, "value");
       working = List.copyOf(working);
       cautions = List.copyOf(cautions);
     }
@@ -41,7 +41,7 @@ public sealed interface Answer<T> {
     public Refused {
       reasons = List.copyOf(reasons);
       if (reasons.isEmpty()) {
-        throw new IllegalArgumentException("reasons must not be empty");
+        throw new ComponentException("reasons", "must not be empty");
       }
     }
   }

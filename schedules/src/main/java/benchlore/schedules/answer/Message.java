@@ -2,6 +2,7 @@ package benchlore.schedules.answer;
 
 import benchlore.schedules.quantity.Quantity;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A sentence with quantities in it, kept apart so that a page can show them in the reader's units.
@@ -12,9 +13,7 @@ import java.util.List;
 public record Message(String pattern, List<Quantity> quantities) {
   /** Copies the list; refuses a place in the pattern without a quantity, or one never used. */
   public Message {
-    if (pattern == null) {
-      throw new NullPointerException("pattern");
-    }
+    Objects.requireNonNull(pattern, "pattern");
     quantities = List.copyOf(quantities);
     for (int i = 0; i < quantities.size(); i++) {
       if (!pattern.contains("{" + i + "}")) {

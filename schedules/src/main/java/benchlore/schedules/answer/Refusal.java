@@ -1,5 +1,7 @@
 package benchlore.schedules.answer;
 
+import java.util.Objects;
+
 /**
  * Why no answer is given, and what to do instead.
  *
@@ -10,9 +12,9 @@ package benchlore.schedules.answer;
 public record Refusal(String input, Message problem, Message remedy) {
   /** Refuses nulls. */
   public Refusal {
-    if (input == null || problem == null || remedy == null) {
-      throw new NullPointerException("input, problem and remedy");
-    }
+    Objects.requireNonNull(input, "input");
+    Objects.requireNonNull(problem, "problem");
+    Objects.requireNonNull(remedy, "remedy");
   }
 
   /** A refusal in plain sentences without quantities. */

@@ -1,5 +1,6 @@
 package benchlore.schedules.answer;
 
+import benchlore.schedules.quantity.ComponentException;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -79,7 +80,7 @@ public record StepId(Task task, int number) {
   public StepId {
     Objects.requireNonNull(task, "task");
     if (task.numbered ? number < 1 : number != 0) {
-      throw new IllegalArgumentException("number must suit the task, was " + number);
+      throw new ComponentException("number", "must suit the task, was " + number);
     }
   }
 

@@ -4,6 +4,7 @@ import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import benchlore.schedules.time.ShopWeek;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -21,9 +22,9 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
 
   /** Refuses nulls and negative times. */
   public CoatSessions {
-    if (week == null || scuff == null || coat == null) {
-      throw new NullPointerException("week, scuff and coat");
-    }
+    Objects.requireNonNull(week, "week");
+    Objects.requireNonNull(scuff, "scuff");
+    Objects.requireNonNull(coat, "coat");
     if (scuff.isNegative() || coat.isNegative()) {
       throw new IllegalArgumentException("scuff and coat must be 0 or more");
     }

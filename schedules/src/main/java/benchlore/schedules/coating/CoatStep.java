@@ -1,7 +1,9 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.time.Moment;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -17,11 +19,12 @@ public record CoatStep(
     int number, Moment start, ScuffReason scuff, Optional<Sheen> sheen, DryingTimes drying) {
   /** Refuses nulls and a number below 1. */
   public CoatStep {
-    if (start == null || scuff == null || sheen == null || drying == null) {
-      throw new NullPointerException("start, scuff, sheen and drying");
-    }
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(scuff, "scuff");
+    Objects.requireNonNull(sheen, "sheen");
+    Objects.requireNonNull(drying, "drying");
     if (number < 1) {
-      throw new IllegalArgumentException("number must be 1 or more: " + number);
+      throw new ComponentException("number", "must be 1 or more: " + number);
     }
   }
 }

@@ -4,6 +4,7 @@ import benchlore.schedules.material.Sheen;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -37,20 +38,18 @@ public record CoatingRequest(
     /** Copies the list; refuses null. */
     public Laid {
       starts = List.copyOf(starts);
-      if (resume == null) {
-        throw new NullPointerException("resume");
-      }
+      Objects.requireNonNull(resume, "resume");
     }
   }
 
   /** Refuses nulls; figures are checked by {@link Coating#plan}. */
   public CoatingRequest {
-    if (quantity == null || climate == null || start == null || sessions == null || sheen == null) {
-      throw new NullPointerException("quantity, climate, start, sessions and sheen");
-    }
-    if (laid == null) {
-      throw new NullPointerException("laid");
-    }
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(climate, "climate");
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(sessions, "sessions");
+    Objects.requireNonNull(sheen, "sheen");
+    Objects.requireNonNull(laid, "laid");
   }
 
   /** A sequence not begun. */

@@ -1,8 +1,10 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -19,11 +21,10 @@ public record CoatingSchedule(
   /** Copies the list; refuses nulls and an empty list. */
   public CoatingSchedule {
     coats = List.copyOf(coats);
-    if (liquid == null || dryFilm == null) {
-      throw new NullPointerException("liquid and dryFilm");
-    }
+    Objects.requireNonNull(liquid, "liquid");
+    Objects.requireNonNull(dryFilm, "dryFilm");
     if (coats.isEmpty()) {
-      throw new IllegalArgumentException("coats must not be empty");
+      throw new ComponentException("coats", "must not be empty");
     }
   }
 

@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.material.Finish;
+import java.util.Objects;
 
 /**
  * How many coats make a film.
@@ -12,8 +13,6 @@ import benchlore.schedules.material.Finish;
 public record CoatsRequest(Finish finish, double wetFilmMicron, double targetDryFilmMicron) {
   /** Refuses nulls; figures are checked by {@link Coating#coats}. */
   public CoatsRequest {
-    if (finish == null) {
-      throw new NullPointerException("finish");
-    }
+    Objects.requireNonNull(finish, "finish");
   }
 }

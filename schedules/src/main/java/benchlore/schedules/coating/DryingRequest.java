@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
+import java.util.Objects;
 
 /**
  * One coat put on at one moment.
@@ -15,9 +16,9 @@ import benchlore.schedules.time.Moment;
 public record DryingRequest(Finish finish, double wetFilmMicron, Climate climate, Moment start) {
   /** Refuses nulls; figures are checked by {@link Coating#drying}. */
   public DryingRequest {
-    if (finish == null || climate == null || start == null) {
-      throw new NullPointerException("finish, climate and start");
-    }
+    Objects.requireNonNull(finish, "finish");
+    Objects.requireNonNull(climate, "climate");
+    Objects.requireNonNull(start, "start");
   }
 
   /** The same coat at another moment. */

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -22,9 +23,8 @@ public record DryingTimes(
     Optional<Duration> potLife) {
   /** Copies the list; refuses nulls. */
   public DryingTimes {
-    if (start == null || potLife == null) {
-      throw new NullPointerException("start and potLife");
-    }
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(potLife, "potLife");
     stages = List.copyOf(stages);
   }
 

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.SprayGun;
+import java.util.Objects;
 
 /**
  * How much liquid to have ready.
@@ -23,8 +24,9 @@ public record QuantityRequest(
     SprayGun gun) {
   /** Refuses nulls; figures are checked by {@link Coating#quantity}. */
   public QuantityRequest {
-    if (finish == null || area == null || method == null || gun == null) {
-      throw new NullPointerException("finish, area, method and gun");
-    }
+    Objects.requireNonNull(finish, "finish");
+    Objects.requireNonNull(area, "area");
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(gun, "gun");
   }
 }

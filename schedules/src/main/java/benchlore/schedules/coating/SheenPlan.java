@@ -1,7 +1,9 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Every way to the sheen wanted, the least work first.
@@ -13,11 +15,9 @@ public record SheenPlan(List<SheenWay> ways, SourcedRange glossUnits) {
   /** Copies the list; refuses an empty one. */
   public SheenPlan {
     ways = List.copyOf(ways);
-    if (glossUnits == null) {
-      throw new NullPointerException("glossUnits");
-    }
+    Objects.requireNonNull(glossUnits, "glossUnits");
     if (ways.isEmpty()) {
-      throw new IllegalArgumentException("ways must not be empty");
+      throw new ComponentException("ways", "must not be empty");
     }
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -25,12 +26,12 @@ public record SheenRequest(
     Sheen wanted) {
   /** Refuses nulls; figures are checked by {@link SheenRoute#plan}. */
   public SheenRequest {
-    if (job == null || lastCoat == null || today == null || climate == null) {
-      throw new NullPointerException("job, lastCoat, today and climate");
-    }
-    if (existing == null || wanted == null) {
-      throw new NullPointerException("existing and wanted");
-    }
+    Objects.requireNonNull(job, "job");
+    Objects.requireNonNull(lastCoat, "lastCoat");
+    Objects.requireNonNull(today, "today");
+    Objects.requireNonNull(climate, "climate");
+    Objects.requireNonNull(existing, "existing");
+    Objects.requireNonNull(wanted, "wanted");
   }
 
   /** The last coat as a drying request. */

@@ -1,7 +1,9 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.material.Sheen;
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.Numeric;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -35,11 +37,11 @@ public record SheenStep(
 
   /** Refuses nulls and a negative or unreal time. */
   public SheenStep {
-    if (what == null || supplies == null || sheen == null) {
-      throw new NullPointerException("what, supplies and sheen");
-    }
+    Objects.requireNonNull(what, "what");
+    Objects.requireNonNull(supplies, "supplies");
+    Objects.requireNonNull(sheen, "sheen");
     if (!(seconds >= 0)) {
-      throw new IllegalArgumentException("seconds must be 0 or more: " + Numeric.text(seconds));
+      throw new ComponentException("seconds", "must be 0 or more: " + Numeric.text(seconds));
     }
   }
 }

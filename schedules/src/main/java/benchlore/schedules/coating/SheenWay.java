@@ -2,6 +2,7 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One way to the sheen wanted.
@@ -23,9 +24,8 @@ public record SheenWay(Kind kind, Moment from, List<SheenStep> steps) {
 
   /** Copies the list; refuses nulls. */
   public SheenWay {
-    if (kind == null || from == null) {
-      throw new NullPointerException("kind and from");
-    }
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(from, "from");
     steps = List.copyOf(steps);
   }
 

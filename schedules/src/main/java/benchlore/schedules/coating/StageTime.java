@@ -1,6 +1,8 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.time.Duration;
+import java.util.Objects;
 
 /**
  * When one coat reaches a stage, counted from its application.
@@ -13,11 +15,11 @@ import benchlore.schedules.time.Duration;
 public record StageTime(Stage stage, Duration soonest, Duration planned) {
   /** Refuses nulls and negative waits. */
   public StageTime {
-    if (stage == null || soonest == null || planned == null) {
-      throw new NullPointerException("stage, soonest and planned");
-    }
+    Objects.requireNonNull(stage, "stage");
+    Objects.requireNonNull(soonest, "soonest");
+    Objects.requireNonNull(planned, "planned");
     if (soonest.isNegative() || planned.compareTo(soonest) < 0) {
-      throw new IllegalArgumentException("waits must be 0 or more, planned not below soonest");
+      throw new ComponentException("waits", "must be 0 or more, planned not below soonest");
     }
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.compatibility;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -26,9 +27,8 @@ public record OverVerdict(
     List<OverReason> rules) {
   /** Copies the lists; refuses nulls. */
   public OverVerdict {
-    if (holds == null || from == null) {
-      throw new NullPointerException("holds and from");
-    }
+    Objects.requireNonNull(holds, "holds");
+    Objects.requireNonNull(from, "from");
     barrier = List.copyOf(barrier);
     why = List.copyOf(why);
     rules = List.copyOf(rules);

@@ -2,6 +2,7 @@ package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.quantity.Unit;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -42,9 +43,7 @@ public record Bit(
 
     /** Refuses a null seat. */
     public Bearing {
-      if (seat == null) {
-        throw new NullPointerException("seat");
-      }
+      Objects.requireNonNull(seat, "seat");
     }
 
     void check(Checks checks) {
@@ -59,9 +58,8 @@ public record Bit(
 
   /** Refuses nulls. */
   public Bit {
-    if (markedRpm == null || bearing == null) {
-      throw new NullPointerException("markedRpm and bearing");
-    }
+    Objects.requireNonNull(markedRpm, "markedRpm");
+    Objects.requireNonNull(bearing, "bearing");
   }
 
   /** A plain bit without bearing or marking, its shank {@value #USUAL_SHANK_METRE} m long. */

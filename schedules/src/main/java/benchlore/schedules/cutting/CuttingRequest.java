@@ -1,5 +1,6 @@
 package benchlore.schedules.cutting;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -54,12 +55,13 @@ public record CuttingRequest(
 
   /** Refuses nulls. */
   public CuttingRequest {
-    if (stock == null || bit == null || machine == null || side == null) {
-      throw new NullPointerException("stock, bit, machine and side");
-    }
-    if (wantedPassMetre == null || trim == null || wantedRpm == null) {
-      throw new NullPointerException("wantedPassMetre, trim and wantedRpm");
-    }
+    Objects.requireNonNull(stock, "stock");
+    Objects.requireNonNull(bit, "bit");
+    Objects.requireNonNull(machine, "machine");
+    Objects.requireNonNull(side, "side");
+    Objects.requireNonNull(wantedPassMetre, "wantedPassMetre");
+    Objects.requireNonNull(trim, "trim");
+    Objects.requireNonNull(wantedRpm, "wantedRpm");
   }
 
   /** An ordinary cut: usual depth and speed, nothing to trim. */

@@ -2,6 +2,7 @@ package benchlore.schedules.cutting;
 
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.quantity.Unit;
+import java.util.Objects;
 
 /**
  * What turns the bit. Any number may be given; a plan refuses figures out of range.
@@ -39,9 +40,7 @@ public record Machine(
 
   /** Refuses a null kind. */
   public Machine {
-    if (kind == null) {
-      throw new NullPointerException("kind");
-    }
+    Objects.requireNonNull(kind, "kind");
   }
 
   void check(Checks checks) {

@@ -1,5 +1,6 @@
 package benchlore.schedules.cutting;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -25,8 +26,7 @@ public record ReachRequest(
     double firstPassMetre) {
   /** Refuses nulls. */
   public ReachRequest {
-    if (bit == null || templateMetre == null) {
-      throw new NullPointerException("bit and templateMetre");
-    }
+    Objects.requireNonNull(bit, "bit");
+    Objects.requireNonNull(templateMetre, "templateMetre");
   }
 }

@@ -11,6 +11,7 @@ import benchlore.schedules.material.DensityClass;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -34,9 +35,7 @@ public final class GlueUp {
    *     clamps to press a joint evenly, or a joint that cannot be closed in time even alone
    */
   public static Answer<GlueUpSchedule> plan(GlueUpRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     List<Refusal> nonsense = GlueUpChecks.refusals(request);
     if (!nonsense.isEmpty()) {
       return Answer.refuse(nonsense);

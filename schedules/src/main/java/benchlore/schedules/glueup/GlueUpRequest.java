@@ -5,6 +5,7 @@ import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What is to be glued, with what, where and by whom. Any figure is accepted here; {@link
@@ -56,9 +57,8 @@ public record GlueUpRequest(
       double gapMetre) {
     /** Refuses nulls. */
     public Joint {
-      if (name == null || arrangement == null) {
-        throw new NullPointerException("name and arrangement");
-      }
+      Objects.requireNonNull(name, "name");
+      Objects.requireNonNull(arrangement, "arrangement");
     }
 
     /** Glued area of one joint, m2. */
@@ -137,12 +137,12 @@ public record GlueUpRequest(
 
   /** Copies the list; refuses nulls. */
   public GlueUpRequest {
-    if (adhesive == null || wood == null || clamps == null) {
-      throw new NullPointerException("adhesive, wood and clamps");
-    }
-    if (climate == null || start == null || pace == null) {
-      throw new NullPointerException("climate, start and pace");
-    }
+    Objects.requireNonNull(adhesive, "adhesive");
+    Objects.requireNonNull(wood, "wood");
+    Objects.requireNonNull(clamps, "clamps");
+    Objects.requireNonNull(climate, "climate");
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(pace, "pace");
     joints = List.copyOf(joints);
   }
 }

@@ -1,6 +1,8 @@
 package benchlore.schedules.material;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.Numeric;
+import java.util.Objects;
 
 /**
  * One solvent of a finish.
@@ -11,15 +13,13 @@ import benchlore.schedules.quantity.Numeric;
 public record SolventShare(String solvent, double massShare) {
   /** Refuses an empty id or a share outside the range. */
   public SolventShare {
-    if (solvent == null) {
-      throw new NullPointerException("solvent");
-    }
+    Objects.requireNonNull(solvent, "solvent");
     if (solvent.isEmpty()) {
-      throw new IllegalArgumentException("solvent must not be empty");
+      throw new ComponentException("solvent", "must not be empty");
     }
     if (!(massShare > 0 && massShare <= 1)) {
-      throw new IllegalArgumentException(
-          "massShare must be above 0, up to 1: " + Numeric.text(massShare));
+      throw new ComponentException(
+          "massShare", "must be above 0, up to 1: " + Numeric.text(massShare));
     }
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.material;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
+import java.util.Objects;
 
 /**
  * Transfer efficiency: the share of the liquid, and of its solids, that ends on the work, one row a
@@ -40,9 +41,8 @@ public final class Transfer {
    * @return 0 to 1, {@link Unit#RATIO}
    */
   public static SourcedRange of(ApplicationMethod method, SprayGun gun) {
-    if (method == null || gun == null) {
-      throw new NullPointerException("method and gun");
-    }
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(gun, "gun");
     return switch (method) {
       case BRUSH, ROLLER -> BRUSH;
       case PAD -> PAD;

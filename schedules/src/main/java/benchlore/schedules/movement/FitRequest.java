@@ -1,6 +1,7 @@
 package benchlore.schedules.movement;
 
 import benchlore.schedules.material.Species;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -29,12 +30,12 @@ public record FitRequest(
     Optional<Panel> panel) {
   /** Refuses nulls. */
   public FitRequest {
-    if (wood == null || rings == null || shop == null || seasons == null) {
-      throw new NullPointerException("wood, rings, shop and seasons");
-    }
-    if (opening == null || panel == null) {
-      throw new NullPointerException("opening and panel");
-    }
+    Objects.requireNonNull(wood, "wood");
+    Objects.requireNonNull(rings, "rings");
+    Objects.requireNonNull(shop, "shop");
+    Objects.requireNonNull(seasons, "seasons");
+    Objects.requireNonNull(opening, "opening");
+    Objects.requireNonNull(panel, "panel");
   }
 
   /** The same part, moving in an opening. */

@@ -3,6 +3,7 @@ package benchlore.schedules.movement;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The opening a moving part works in: a drawer, an inset door, a hatch. The opening itself is taken
@@ -37,9 +38,9 @@ public record Opening(
 
   /** Copies the list; refuses nulls. */
   public Opening {
-    if (partFilm == null || openingFilm == null || hanging == null) {
-      throw new NullPointerException("partFilm, openingFilm and hanging");
-    }
+    Objects.requireNonNull(partFilm, "partFilm");
+    Objects.requireNonNull(openingFilm, "openingFilm");
+    Objects.requireNonNull(hanging, "hanging");
     tapes = List.copyOf(tapes);
   }
 

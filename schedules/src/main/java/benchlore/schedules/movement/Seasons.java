@@ -1,6 +1,7 @@
 package benchlore.schedules.movement;
 
 import benchlore.schedules.quantity.Provenance;
+import java.util.Objects;
 
 /**
  * The two ends of the year the finished part will see, each as air averaged over weeks. Which is
@@ -13,9 +14,9 @@ import benchlore.schedules.quantity.Provenance;
 public record Seasons(SteadyAir dry, SteadyAir damp, Provenance from) {
   /** Refuses nulls. */
   public Seasons {
-    if (dry == null || damp == null || from == null) {
-      throw new NullPointerException("dry, damp and from");
-    }
+    Objects.requireNonNull(dry, "dry");
+    Objects.requireNonNull(damp, "damp");
+    Objects.requireNonNull(from, "from");
   }
 
   /** Two seasons given by the person asking. */

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Checks;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A tape or slip that stands in for film and movement at a test-fit. Any thickness may be given; a
@@ -25,9 +26,8 @@ public record Tape(String name, double thicknessMicron, Provenance from) {
 
   /** Refuses nulls. */
   public Tape {
-    if (name == null || from == null) {
-      throw new NullPointerException("name and from");
-    }
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(from, "from");
   }
 
   /** A tape measured by the person asking. */

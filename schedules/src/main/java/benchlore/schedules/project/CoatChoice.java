@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Sheen;
+import java.util.Objects;
 
 /**
  * How the finish goes on.
@@ -14,8 +15,7 @@ import benchlore.schedules.material.Sheen;
 public record CoatChoice(int coats, double wetFilmMicron, ApplicationMethod method, Sheen sheen) {
   /** Refuses nulls; figures are checked by the plan. */
   public CoatChoice {
-    if (method == null || sheen == null) {
-      throw new NullPointerException("method and sheen");
-    }
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(sheen, "sheen");
   }
 }

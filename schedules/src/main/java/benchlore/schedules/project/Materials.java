@@ -6,6 +6,7 @@ import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Species;
 import benchlore.schedules.sanding.SandingWood;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What the project is made of.
@@ -20,9 +21,9 @@ public record Materials(
     Species wood, Adhesive adhesive, Finish finish, List<Release.Share> solvents) {
   /** Copies the list; refuses nulls. */
   public Materials {
-    if (wood == null || adhesive == null || finish == null) {
-      throw new NullPointerException("wood, adhesive and finish");
-    }
+    Objects.requireNonNull(wood, "wood");
+    Objects.requireNonNull(adhesive, "adhesive");
+    Objects.requireNonNull(finish, "finish");
     solvents = List.copyOf(solvents);
   }
 

@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.sanding.StartSurface;
+import java.util.Objects;
 
 /**
  * A group of like solid-wood parts.
@@ -30,9 +31,9 @@ public record Part(
     boolean moves) {
   /** Refuses nulls; figures are checked by the plan. */
   public Part {
-    if (name == null || rings == null || surface == null) {
-      throw new NullPointerException("name, rings and surface");
-    }
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(rings, "rings");
+    Objects.requireNonNull(surface, "surface");
   }
 
   /** Both faces and all edges of all of them, square metres. */

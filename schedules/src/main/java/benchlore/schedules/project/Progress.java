@@ -5,6 +5,7 @@ import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -38,9 +39,7 @@ public record Progress(Optional<Moment> resume, List<Done> done) {
 
   /** Copies the list; refuses nulls. */
   public Progress {
-    if (resume == null) {
-      throw new NullPointerException("resume");
-    }
+    Objects.requireNonNull(resume, "resume");
     done = List.copyOf(done);
   }
 

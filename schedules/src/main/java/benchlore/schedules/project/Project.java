@@ -5,6 +5,7 @@ import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,9 +29,7 @@ public final class Project {
    * @return the steps with their cautions and working, or every reason why not
    */
   public static Answer<ProjectPlan> plan(ProjectRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     List<Refusal> nonsense = checks(request).refusals();
     if (!nonsense.isEmpty()) {
       return Answer.refuse(nonsense);

@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.air.AirSchedule;
 import benchlore.schedules.coating.CoatingSchedule;
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.time.Moment;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ public record ProjectPlan(
     steps = List.copyOf(steps);
     shopping = List.copyOf(shopping);
     if (steps.isEmpty()) {
-      throw new IllegalArgumentException("steps must not be empty");
+      throw new ComponentException("steps", "must not be empty");
     }
   }
 

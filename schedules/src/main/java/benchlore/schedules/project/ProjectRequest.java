@@ -3,6 +3,7 @@ package benchlore.schedules.project;
 import benchlore.schedules.movement.Seasons;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * One project.
@@ -29,12 +30,12 @@ public record ProjectRequest(
     Progress progress) {
   /** Copies the list; refuses nulls. */
   public ProjectRequest {
-    if (start == null || materials == null || coats == null || shop == null || place == null) {
-      throw new NullPointerException("start, materials, coats, shop and place");
-    }
-    if (progress == null) {
-      throw new NullPointerException("progress");
-    }
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(materials, "materials");
+    Objects.requireNonNull(coats, "coats");
+    Objects.requireNonNull(shop, "shop");
+    Objects.requireNonNull(place, "place");
+    Objects.requireNonNull(progress, "progress");
     parts = List.copyOf(parts);
   }
 

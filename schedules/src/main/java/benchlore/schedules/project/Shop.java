@@ -7,6 +7,7 @@ import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.time.ShopWeek;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The shop the work is done in.
@@ -29,9 +30,11 @@ public record Shop(
     int people) {
   /** Copies the list; refuses nulls. */
   public Shop {
-    if (week == null || climate == null || room == null || sanding == null || clamps == null) {
-      throw new NullPointerException("week, climate, room, sanding and clamps");
-    }
+    Objects.requireNonNull(week, "week");
+    Objects.requireNonNull(climate, "climate");
+    Objects.requireNonNull(room, "room");
+    Objects.requireNonNull(sanding, "sanding");
+    Objects.requireNonNull(clamps, "clamps");
     ignition = List.copyOf(ignition);
   }
 }

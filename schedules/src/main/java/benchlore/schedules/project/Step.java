@@ -4,10 +4,12 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -49,15 +51,16 @@ public record Step(
 
   /** Copies the lists; refuses nulls and a step without time. */
   public Step {
-    if (id == null || title == null || kind == null || window == null) {
-      throw new NullPointerException("id, title, kind and window");
-    }
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(window, "window");
     slots = List.copyOf(slots);
     notes = List.copyOf(notes);
     cautions = List.copyOf(cautions);
     working = List.copyOf(working);
     if (slots.isEmpty()) {
-      throw new IllegalArgumentException("slots must not be empty");
+      throw new ComponentException("slots", "must not be empty");
     }
   }
 

@@ -1,5 +1,7 @@
 package benchlore.schedules.quantity;
 
+import java.util.Objects;
+
 /**
  * A named number used in a line of working.
  *
@@ -10,9 +12,9 @@ package benchlore.schedules.quantity;
 public record Figure(String name, Quantity quantity, Provenance from) {
   /** Refuses nulls. */
   public Figure {
-    if (name == null || quantity == null || from == null) {
-      throw new NullPointerException("name, quantity and from");
-    }
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(quantity, "quantity");
+    Objects.requireNonNull(from, "from");
   }
 
   /** A figure the person gave. */

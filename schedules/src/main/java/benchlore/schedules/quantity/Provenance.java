@@ -1,5 +1,7 @@
 package benchlore.schedules.quantity;
 
+import java.util.Objects;
+
 /**
  * Where a number comes from.
  *
@@ -24,9 +26,9 @@ public record Provenance(Kind kind, String title, String where) {
 
   /** Refuses a source without a title. */
   public Provenance {
-    if (kind == null || title == null || where == null) {
-      throw new NullPointerException("kind, title and where");
-    }
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(where, "where");
     if (kind == Kind.SOURCE && title.isEmpty()) {
       throw new IllegalArgumentException("title of a source must not be empty");
     }

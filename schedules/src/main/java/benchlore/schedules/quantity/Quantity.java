@@ -1,5 +1,7 @@
 package benchlore.schedules.quantity;
 
+import java.util.Objects;
+
 /**
  * A finite number with its unit.
  *
@@ -9,11 +11,9 @@ package benchlore.schedules.quantity;
 public record Quantity(double value, Unit unit) {
   /** Refuses a number that is not finite: the engine answers a refusal before it gets here. */
   public Quantity {
-    if (unit == null) {
-      throw new NullPointerException("unit");
-    }
+    Objects.requireNonNull(unit, "unit");
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException("value must be finite: " + Numeric.text(value));
+      throw new ComponentException("value", "must be finite: " + Numeric.text(value));
     }
   }
 

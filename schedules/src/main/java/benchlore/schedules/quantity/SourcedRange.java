@@ -1,5 +1,7 @@
 package benchlore.schedules.quantity;
 
+import java.util.Objects;
+
 /**
  * A published or traded figure: a range (a single value has equal ends), its unit and where it
  * comes from. Ranges stay ranges; the rule that uses one says which end it takes and why.
@@ -12,15 +14,12 @@ package benchlore.schedules.quantity;
 public record SourcedRange(double low, double high, Unit unit, Provenance from) {
   /** Refuses ends that are not finite or are the wrong way round. */
   public SourcedRange {
-    if (unit == null || from == null) {
-      throw new NullPointerException("unit and from");
-    }
+    Objects.requireNonNull(unit, "unit");
+    Objects.requireNonNull(from, "from");
     if (!Double.isFinite(low) || !Double.isFinite(high) || low > high) {
-      throw new IllegalArgumentException(
-          "low must be finite and not above high: "
-              + Numeric.text(low)
-              + ", "
-              + Numeric.text(high));
+      throw new ComponentException(
+          "low",
+          "must be finite and not above high: " + Numeric.text(low) + ", " + Numeric.text(high));
     }
   }
 

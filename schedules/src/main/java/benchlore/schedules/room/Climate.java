@@ -1,10 +1,12 @@
 package benchlore.schedules.room;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -27,11 +29,12 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
     /** Refuses air outside the range the formulas hold for. */
     public Reading {
       if (!(celsius >= -30 && celsius <= 60)) {
-        throw new IllegalArgumentException("celsius must be -30 to 60: " + Numeric.text(celsius));
+        throw new ComponentException("celsius", "must be -30 to 60: " + Numeric.text(celsius));
       }
       if (!(relativeHumidityPercent >= 1 && relativeHumidityPercent <= 100)) {
-        throw new IllegalArgumentException(
-            "relativeHumidityPercent must be 1 to 100: " + Numeric.text(relativeHumidityPercent));
+        throw new ComponentException(
+            "relativeHumidityPercent",
+            "must be 1 to 100: " + Numeric.text(relativeHumidityPercent));
       }
     }
 
@@ -50,9 +53,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
   public record Day(Date date, List<Reading> hours) {
     /** Copies the list; refuses any number of readings but 24. */
     public Day {
-      if (date == null) {
-        throw new NullPointerException("date");
-      }
+      Objects.requireNonNull(date, "date");
       hours = whole(hours);
     }
   }
@@ -68,7 +69,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
     for (Day day : otherwise) {
       int number = day.date().epochDay();
       if (number <= last) {
-        throw new IllegalArgumentException("otherwise must be in order, each date once");
+        throw new ComponentException("otherwise", "must be in order, each date once");
       }
       last = number;
       if (!same(day.hours(), hours)) {
@@ -97,7 +98,7 @@ public record Climate(List<Reading> hours, List<Day> otherwise) {
 
   private static List<Reading> whole(List<Reading> hours) {
     if (hours.size() != 24) {
-      throw new IllegalArgumentException("hours must be 24 readings: " + hours.size());
+      throw new ComponentException("hours", "must be 24 readings: " + hours.size());
     }
     return List.copyOf(hours);
   }

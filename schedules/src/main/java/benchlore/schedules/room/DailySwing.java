@@ -1,8 +1,10 @@
 package benchlore.schedules.room;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.time.Date;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -68,13 +70,11 @@ public record DailySwing(
       boolean heated) {
     /** Refuses air outside the range the formulas hold for, and a low above the high. */
     public Night {
-      if (date == null) {
-        throw new NullPointerException("date");
-      }
+      Objects.requireNonNull(date, "date");
       Climate.Reading low = new Climate.Reading(lowCelsius, 100);
       Climate.Reading high = new Climate.Reading(highCelsius, afternoonHumidityPercent.orElse(100));
       if (low.celsius() > high.celsius()) {
-        throw new IllegalArgumentException("lowCelsius must not be above highCelsius");
+        throw new ComponentException("lowCelsius", "must not be above highCelsius");
       }
     }
   }

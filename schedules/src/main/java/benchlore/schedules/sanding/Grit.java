@@ -1,7 +1,9 @@
 package benchlore.schedules.sanding;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Provenance;
+import java.util.Objects;
 
 /**
  * One grade of coated abrasive.
@@ -16,12 +18,11 @@ import benchlore.schedules.quantity.Provenance;
 public record Grit(GritSystem system, int number, double micron, Provenance from) {
   /** Refuses a grain size that is not a positive finite number. */
   public Grit {
-    if (system == null || from == null) {
-      throw new NullPointerException("system and from");
-    }
+    Objects.requireNonNull(system, "system");
+    Objects.requireNonNull(from, "from");
     if (!(micron > 0) || !Double.isFinite(micron)) {
-      throw new IllegalArgumentException(
-          "micron must be positive and finite: " + Numeric.text(micron));
+      throw new ComponentException(
+          "micron", "must be positive and finite: " + Numeric.text(micron));
     }
   }
 

@@ -1,5 +1,7 @@
 package benchlore.schedules.sanding;
 
+import java.util.Objects;
+
 /**
  * Machine longer or sand longer?
  *
@@ -9,8 +11,7 @@ package benchlore.schedules.sanding;
 public record MachineOrSandRequest(MillingPass milling, SandingRequest sanding) {
   /** Refuses nulls; figures are checked by the plan. */
   public MachineOrSandRequest {
-    if (milling == null || sanding == null) {
-      throw new NullPointerException("milling and sanding");
-    }
+    Objects.requireNonNull(milling, "milling");
+    Objects.requireNonNull(sanding, "sanding");
   }
 }

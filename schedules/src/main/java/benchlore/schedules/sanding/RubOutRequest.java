@@ -1,5 +1,7 @@
 package benchlore.schedules.sanding;
 
+import java.util.Objects;
+
 /**
  * A question about rubbing out a cured film.
  *
@@ -18,8 +20,7 @@ public record RubOutRequest(
     SandingShop shop) {
   /** Refuses nulls; figures are checked by the plan. */
   public RubOutRequest {
-    if (sheen == null || shop == null) {
-      throw new NullPointerException("sheen and shop");
-    }
+    Objects.requireNonNull(sheen, "sheen");
+    Objects.requireNonNull(shop, "shop");
   }
 }

@@ -5,6 +5,7 @@ import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Refusal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,9 +29,7 @@ public final class Sanding {
    * @return the schedule with its working and cautions, or every reason against it
    */
   public static Answer<SandingSchedule> plan(SandingRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     Checks checks = SandingChecks.of(request);
     if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());

@@ -6,6 +6,7 @@ import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How fast one grade on one tool works: a row of a minutes-a-square-metre table.
@@ -29,9 +30,9 @@ public record SandingPace(
    */
   public static Answer<SandingPace> plan(
       Grit grit, SandingTool tool, SandingWood wood, double depthMicron) {
-    if (grit == null || tool == null || wood == null) {
-      throw new NullPointerException("grit, tool and wood");
-    }
+    Objects.requireNonNull(grit, "grit");
+    Objects.requireNonNull(tool, "tool");
+    Objects.requireNonNull(wood, "wood");
     Checks checks = new Checks();
     StartDepths.checkDepth(checks, "depthMicron", depthMicron);
     SandingChecks.wood(checks, wood);

@@ -1,5 +1,7 @@
 package benchlore.schedules.sanding;
 
+import java.util.Objects;
+
 /**
  * A sanding question.
  *
@@ -17,9 +19,11 @@ public record SandingRequest(
     SandingShop shop) {
   /** Refuses nulls; figures are checked by the plan. */
   public SandingRequest {
-    if (start == null || wood == null || area == null || wanted == null || shop == null) {
-      throw new NullPointerException("start, wood, area, wanted and shop");
-    }
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(wood, "wood");
+    Objects.requireNonNull(area, "area");
+    Objects.requireNonNull(wanted, "wanted");
+    Objects.requireNonNull(shop, "shop");
   }
 
   /** The same question from another start surface. */

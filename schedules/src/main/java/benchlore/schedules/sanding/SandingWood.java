@@ -1,6 +1,7 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.material.Pores;
+import java.util.Objects;
 
 /**
  * The wood, as far as sanding asks.
@@ -21,9 +22,7 @@ public record SandingWood(
     boolean resinous) {
   /** Refuses null; figures are checked by the plan. */
   public SandingWood {
-    if (pores == null) {
-      throw new NullPointerException("pores");
-    }
+    Objects.requireNonNull(pores, "pores");
   }
 
   /** True for wood soft enough to show every scratch. */

@@ -2,6 +2,7 @@ package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.quantity.Unit;
+import java.util.Objects;
 
 /**
  * The surface as it is now. Each variant knows how deep its marks go; {@link
@@ -23,9 +24,7 @@ public sealed interface StartSurface {
   record Sawn(SawnBy by) implements StartSurface {
     /** Refuses null. */
     public Sawn {
-      if (by == null) {
-        throw new NullPointerException("by");
-      }
+      Objects.requireNonNull(by, "by");
     }
 
     @Override
@@ -129,9 +128,7 @@ public sealed interface StartSurface {
 
     /** Refuses null. */
     public OldFilm {
-      if (fate == null) {
-        throw new NullPointerException("fate");
-      }
+      Objects.requireNonNull(fate, "fate");
     }
 
     @Override
@@ -153,9 +150,7 @@ public sealed interface StartSurface {
   record SandedTo(Grit grit) implements StartSurface {
     /** Refuses null. */
     public SandedTo {
-      if (grit == null) {
-        throw new NullPointerException("grit");
-      }
+      Objects.requireNonNull(grit, "grit");
     }
 
     @Override

@@ -1,6 +1,7 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.quantity.SourcedRange;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -20,8 +21,7 @@ public record SurfaceWanted(
     boolean poresFilled) {
   /** Refuses nulls; figures are checked by the plan. */
   public SurfaceWanted {
-    if (finalGrade == null || betweenCoatGrade == null) {
-      throw new NullPointerException("finalGrade and betweenCoatGrade");
-    }
+    Objects.requireNonNull(finalGrade, "finalGrade");
+    Objects.requireNonNull(betweenCoatGrade, "betweenCoatGrade");
   }
 }

@@ -1,5 +1,6 @@
 package benchlore.schedules.time;
 
+import benchlore.schedules.quantity.ComponentException;
 import java.util.List;
 
 /**

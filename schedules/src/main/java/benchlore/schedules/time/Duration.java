@@ -1,5 +1,7 @@
 package benchlore.schedules.time;
 
+import benchlore.schedules.quantity.ComponentException;
+
 /**
  * A length of time.
  *
@@ -14,7 +16,7 @@ public record Duration(double seconds) implements Comparable<Duration> {
   /** Refuses what is no number. */
   public Duration {
     if (Double.isNaN(seconds) || Double.isInfinite(seconds)) {
-      throw new IllegalArgumentException("seconds must be a number");
+      throw new ComponentException("seconds", "must be a number");
     }
   }
 

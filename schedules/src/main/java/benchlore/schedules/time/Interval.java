@@ -1,5 +1,8 @@
 package benchlore.schedules.time;
 
+import benchlore.schedules.quantity.ComponentException;
+import java.util.Objects;
+
 /**
  * The time between two moments.
  *
@@ -9,11 +12,10 @@ package benchlore.schedules.time;
 public record Interval(Moment start, Moment end) {
   /** Refuses an interval that ends before it starts. */
   public Interval {
-    if (start == null || end == null) {
-      throw new NullPointerException("start and end");
-    }
+    Objects.requireNonNull(start, "start");
+    Objects.requireNonNull(end, "end");
     if (end.isBefore(start)) {
-      throw new IllegalArgumentException("end must not be before start");
+      throw new ComponentException("end", "must not be before start");
     }
   }
 

@@ -1,5 +1,6 @@
 package benchlore.schedules.time;
 
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.quantity.Numeric;
 
 /**
@@ -25,7 +26,7 @@ public record Moment(double epochSecond) implements Comparable<Moment> {
   /** Refuses parts of a second and what is no number. */
   public Moment {
     if (epochSecond != Math.floor(epochSecond) || Math.abs(epochSecond) > MOST) {
-      throw new IllegalArgumentException("epochSecond must be a whole number");
+      throw new ComponentException("epochSecond", "must be a whole number");
     }
   }
 
