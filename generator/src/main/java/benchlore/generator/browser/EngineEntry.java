@@ -5,6 +5,7 @@ import benchlore.schedules.present.FieldMeasure;
 import benchlore.schedules.present.FigureText;
 import benchlore.schedules.present.NamedUnit;
 import benchlore.schedules.present.UnitSystem;
+import benchlore.schedules.projectfile.PlanFileJson;
 import benchlore.schedules.quantity.Unit;
 import org.teavm.jso.JSExport;
 import org.teavm.jso.JSObject;
@@ -118,6 +119,18 @@ public final class EngineEntry {
   @JSExport
   public static JSObject calendar(JSObject request) {
     return answer(request, EngineJson::calendar);
+  }
+
+  /** See {@link PlanFileJson#forms}. */
+  @JSExport
+  public static JSObject planForms(JSObject file) {
+    return answer(file, PlanFileJson::forms);
+  }
+
+  /** See {@link PlanFileJson#read}. */
+  @JSExport
+  public static JSObject planFile(JSObject request) {
+    return answer(request, PlanFileJson::read);
   }
 
   /**

@@ -1,6 +1,8 @@
 package benchlore.generator.browser;
 
 import benchlore.schedules.exchange.Node;
+import java.util.ArrayList;
+import java.util.List;
 import org.teavm.jso.JSBody;
 import org.teavm.jso.JSObject;
 
@@ -47,6 +49,19 @@ final class PageNode implements Node {
   public Node field(String key) {
     return new PageNode(field(value, key));
   }
+
+  @Override
+  public List<String> keys() {
+    JSObject keys = keys(value);
+    List<String> list = new ArrayList<>();
+    for (int i = 0; i < size(keys); i++) {
+      list.add(text(item(keys, i)));
+    }
+    return list;
+  }
+
+  @JSBody(params = "v", script = "return Object.keys(v);")
+  private static native JSObject keys(JSObject v);
 
   /** The place of the value's kind in {@link Node.Kind}. */
   @JSBody(

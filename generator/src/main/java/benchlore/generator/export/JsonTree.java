@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import java.util.List;
+import java.util.Map;
 
 /** A value of parsed JSON text. */
 final class JsonTree implements Node {
@@ -83,5 +85,10 @@ final class JsonTree implements Node {
   @Override
   public Node field(String key) {
     return new JsonTree(value.path(key));
+  }
+
+  @Override
+  public List<String> keys() {
+    return value.properties().stream().map(Map.Entry::getKey).toList();
   }
 }

@@ -1,5 +1,6 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.content.Fact;
 import benchlore.generator.content.FactFile;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
@@ -9,6 +10,9 @@ import benchlore.generator.content.Problem;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.project.Shop;
+import benchlore.schedules.projectfile.FileProblem;
+import benchlore.schedules.projectfile.ProjectFile;
+import benchlore.schedules.projectfile.Reading;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -60,11 +64,21 @@ public final class Plans {
     if (shop.value().isEmpty()) {
       return LoadResult.failed(shop.problems());
     }
-    Facts facts = shop.value().get().get("shop");
-    List<Problem> problems = PlanChecks.ofShop(facts, library);
-    return problems.isEmpty()
-        ? LoadResult.of(Optional.of(new ShopFile(facts, facts).shop()))
-        : LoadResult.failed(problems);
+    Fact facts = shop.value().get().get("shop").data();
+    Reading<Shop> reading = ProjectFile.readShop(FactNode.of(facts));
+    return reading.problems().isEmpty()
+        ? LoadResult.of(reading.value())
+        : LoadResult.failed(problems(reading, facts, facts));
+  }
+
+  /** Problems of a plan and its shop, each at its line. */
+  private static List<Problem> problems(Reading<?> reading, Fact plan, Fact shop) {
+    List<Problem> problems = new ArrayList<>();
+    for (FileProblem problem : reading.problems()) {
+      Fact file = problem.file() == FileProblem.Source.SHOP ? shop : plan;
+      problems.add(FactNode.problem(file, problem.path(), problem.what(), problem.todo()));
+    }
+    return problems;
   }
 
   /**
@@ -86,19 +100,21 @@ public final class Plans {
     if (!problems.isEmpty()) {
       return LoadResult.failed(problems);
     }
-    Facts shopFacts = shop.value().get().get("shop");
-    for (FactFile plan : plans.value().get()) {
-      problems.addAll(PlanChecks.of(plan.facts(), shopFacts, library));
-    }
-    if (!problems.isEmpty()) {
-      return LoadResult.failed(problems.stream().distinct().toList());
-    }
+    Fact shopFacts = shop.value().get().get("shop").data();
     List<Planned> planned = new ArrayList<>();
     for (FactFile plan : plans.value().get()) {
-      ProjectRequest request = new PlanFile(plan.facts(), shopFacts, library).request();
-      planned.add(
-          new Planned(plan.id(), plan.facts(), request, Project.plan(request), plan.text()));
+      Fact facts = plan.facts().data();
+      Reading<ProjectRequest> reading =
+          ProjectFile.read(FactNode.of(facts), FactNode.of(shopFacts), new PlanRecords(library));
+      problems.addAll(problems(reading, facts, shopFacts));
+      reading.value().ifPresent(request -> planned.add(planned(plan, request)));
     }
-    return LoadResult.of(planned);
+    return problems.isEmpty()
+        ? LoadResult.of(planned)
+        : LoadResult.failed(problems.stream().distinct().toList());
+  }
+
+  private static Planned planned(FactFile plan, ProjectRequest request) {
+    return new Planned(plan.id(), plan.facts(), request, Project.plan(request), plan.text());
   }
 }

@@ -59,6 +59,8 @@ final class PublicTypesTest {
           Map.entry("schedules.time", 7),
           // The table of units, figures, fields, days and the calendar as a page shows them.
           Map.entry("schedules.present", 9),
+          // A file's reader, what it gives, its problems, the records it asks for, its JSON.
+          Map.entry("schedules.projectfile", 5),
           Map.entry("schedules.material", 17),
           Map.entry("schedules.movement", 13));
 

@@ -3,7 +3,8 @@
  *
  * <p>Enter at {@link benchlore.schedules.compatibility.Rules} for any pair, and at {@link
  * benchlore.schedules.compatibility.FinishOver} for one finish over another, which also says when
- * and with what between. May depend on {@code answer}, {@code caution}, {@code coating}, {@code material}, {@code
- * quantity} and {@code time}. All types are immutable values, safe to share between threads.
+ * and with what between. May depend on {@code answer}, {@code caution}, {@code coating}, {@code
+ * material}, {@code quantity} and {@code time}. All types are immutable values, safe to share
+ * between threads.
  */
 package benchlore.schedules.compatibility;

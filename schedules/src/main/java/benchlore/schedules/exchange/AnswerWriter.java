@@ -95,6 +95,16 @@ final class AnswerWriter {
     return this;
   }
 
+  /** A list of lists of objects. */
+  <T> AnswerWriter lists(String key, List<List<T>> values, Part<T> part) {
+    sink.open(key, true);
+    for (List<T> value : values) {
+      list("", value, part);
+    }
+    sink.close();
+    return this;
+  }
+
   <T> AnswerWriter group(String key, T value, Part<T> part) {
     sink.open(key, false);
     part.write(this, value);

@@ -8,6 +8,7 @@ import benchlore.schedules.cutting.Cutting;
 import benchlore.schedules.glueup.GlueUp;
 import benchlore.schedules.movement.Fit;
 import benchlore.schedules.present.DayRow;
+import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
@@ -172,6 +173,24 @@ public final class EngineJson {
         .fold(
             given -> plain(ShownJson.calendar(f, given.value())),
             refused -> Answer.refuse(refused.reasons()));
+  }
+
+  /**
+   * Writes a plan's request, less its {@code materials}: whoever asks has their records.
+   *
+   * @param key where in what is being written; empty for the whole
+   */
+  public static void write(String key, ProjectRequest request, Sink to) {
+    new AnswerWriter(to).group(key, request, ProjectRequestJson::request);
+  }
+
+  /**
+   * The materials of a plan, as a request has them.
+   *
+   * @throws IllegalArgumentException if they are none, naming what is wrong
+   */
+  public static Materials materials(Node materials) {
+    return ProjectJson.materials(RequestReader.of(materials));
   }
 
   /**

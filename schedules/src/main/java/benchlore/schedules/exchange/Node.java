@@ -1,5 +1,7 @@
 package benchlore.schedules.exchange;
 
+import java.util.List;
+
 /**
  * One value of a request, in whatever form the platform keeps it: parsed text on the JVM, the
  * page's own objects in a browser.
@@ -41,4 +43,7 @@ public interface Node {
 
   /** A field of an object; of kind {@link Kind#ABSENT} where there is none. */
   Node field(String key);
+
+  /** The keys of an object, in the order written. */
+  List<String> keys();
 }

@@ -25,16 +25,11 @@ final class ProjectJson {
   private ProjectJson() {}
 
   static ProjectRequest request(RequestReader f) {
-    RequestReader materials = f.group("materials");
     RequestReader coats = f.group("coats");
     return new ProjectRequest(
         f.moment("start"),
         f.list("parts", ProjectJson::part),
-        new Materials(
-            MaterialReader.wood(materials.group("wood")),
-            MaterialReader.adhesive(materials.group("adhesive")),
-            MaterialReader.finish(materials.group("finish")),
-            materials.list("solvents", MaterialReader::share)),
+        materials(f.group("materials")),
         new CoatChoice(
             coats.whole("coats"),
             coats.number("wetFilmMicron"),
@@ -45,6 +40,14 @@ final class ProjectJson {
         f.flag("settled"),
         f.number("moisturePercent"),
         f.optional("progress", ProjectJson::progress).orElse(Progress.NONE));
+  }
+
+  static Materials materials(RequestReader f) {
+    return new Materials(
+        MaterialReader.wood(f.group("wood")),
+        MaterialReader.adhesive(f.group("adhesive")),
+        MaterialReader.finish(f.group("finish")),
+        f.list("solvents", MaterialReader::share));
   }
 
   private static Progress progress(RequestReader f) {

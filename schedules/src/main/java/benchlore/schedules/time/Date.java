@@ -1,6 +1,5 @@
 package benchlore.schedules.time;
 
-import benchlore.schedules.quantity.ComponentException;
 import java.util.List;
 
 /**

@@ -1,0 +1,177 @@
+package benchlore.generator.export;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import benchlore.generator.content.LibraryLoader;
+import benchlore.generator.content.LoadResult;
+import benchlore.generator.planning.Content;
+import benchlore.generator.planning.Planned;
+import benchlore.generator.planning.Plans;
+import benchlore.schedules.exchange.EngineJson;
+import benchlore.schedules.exchange.Node;
+import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.projectfile.FileProblem;
+import benchlore.schedules.projectfile.PlanFileJson;
+import benchlore.schedules.projectfile.ProjectFile;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The engine, as a page uses it, and the schemas accept the same plan files and refuse the same.
+ */
+final class PlanFileFormsTest {
+  private static final Path CONTENT = Path.of("../content");
+  private static final Path FILES = Path.of("src/test/resources/plan-files");
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static Content content;
+  @TempDir Path folder;
+
+  @BeforeAll
+  static void loadContent() throws IOException {
+    content = Content.load(CONTENT).value().orElseThrow();
+  }
+
+  @Test
+  void aBadFileIsRefusedByBoth() throws IOException {
+    List<String> wrong = new ArrayList<>();
+    for (Path file : files("bad")) {
+      if (read(Files.readString(file)).problems().isEmpty()) {
+        wrong.add("the command line accepts " + file.getFileName());
+      }
+      if (isSound(file)) {
+        wrong.add("the page accepts " + file.getFileName());
+      }
+    }
+    assertEquals(List.of(), wrong);
+  }
+
+  /** In form, and then in what it means; a record that is not there the page itself can't find. */
+  private boolean isSound(Path file) throws IOException {
+    if (!ProjectFile.forms(node(file)).isEmpty()) {
+      return false;
+    }
+    String species = yaml(file).path("species").asText();
+    if (!content.library().entries().containsKey(species)) {
+      return false;
+    }
+    String answer = JsonText.answer(PlanFileJson::read, asked(file).toString());
+    return JSON.readTree(answer).path("problems").isEmpty();
+  }
+
+  @Test
+  void aSoundFileIsAcceptedByBothAndAsksTheSameOfTheEngine() throws IOException {
+    for (Path file : files("sound")) {
+      LoadResult<List<Planned>> read = read(Files.readString(file));
+      assertEquals(List.of(), read.problems(), file.toString());
+      assertEquals(List.of(), ProjectFile.forms(node(file)), file.toString());
+      assertEquals(read.value().orElseThrow().get(0).request(), asPage(file), file.toString());
+    }
+  }
+
+  @Test
+  void theDemoPlansAskTheSameOfTheEngineInThePage() throws IOException {
+    for (Planned planned : content.plans()) {
+      Path file = CONTENT.resolve("plans/" + planned.id() + ".yaml");
+      assertEquals(List.of(), ProjectFile.forms(node(file)));
+      assertEquals(planned.request(), asPage(file), planned.id());
+    }
+  }
+
+  /** The request a page gets: what the engine reads, with the materials the page has. */
+  private static ProjectRequest asPage(Path file) throws IOException {
+    JsonNode asked = asked(file);
+    JsonNode answer = JSON.readTree(JsonText.answer(PlanFileJson::read, asked.toString()));
+    assertEquals("[]", answer.path("problems").toString());
+    ObjectNode request = (ObjectNode) answer.path("request");
+    request.set("materials", asked.path("materials"));
+    return EngineJson.planRequest(JsonTree.read(request.toString()));
+  }
+
+  /** What a page hands over; the materials are those of a demo plan with the same records. */
+  private static ObjectNode asked(Path file) throws IOException {
+    ObjectNode asked = JSON.createObjectNode();
+    JsonNode plan = yaml(file);
+    asked.set("plan", plan);
+    asked.set("shop", yaml(CONTENT.resolve("shop.yaml")));
+    Planned like = content.plans().get(0);
+    for (Planned planned : content.plans()) {
+      if (planned.facts().words("species").equals(plan.path("species").asText())) {
+        like = planned;
+      }
+    }
+    JsonNode request = JSON.readTree(PlanJson.render(like.request()));
+    asked.set("materials", request.path("materials"));
+    return asked;
+  }
+
+  @Test
+  void aRefusalNamesThePathTheWordAndWhatIsAccepted() throws IOException {
+    for (Map.Entry<String, List<String>> told :
+        Map.of(
+                "ignition-word",
+                    List.of("ignition.0", "pilot-lights", "Did you mean `pilot-light`?"),
+                "sander-word", List.of("sanders", "belt-sander", "Accepted: ", "hand-profile"),
+                "hours-day", List.of("hours", "`mon`", "Accepted: monday, tuesday"),
+                "key-of-the-file", List.of("`ignitions`", "Did you mean `ignition`?"),
+                "key-in-climate", List.of("climate", "`wind`", "low, high, humidity"),
+                "key-in-a-part", List.of("parts.0", "`colour`", "thickness"),
+                "air-changes-quoted", List.of("air-changes", "12", "without quotes"),
+                "name-a-list", List.of("parts.0.name", "door"),
+                "name-nothing", List.of("parts.0.name", "nothing is written"))
+            .entrySet()) {
+      StringBuilder text = new StringBuilder();
+      for (FileProblem problem :
+          ProjectFile.forms(node(FILES.resolve("bad/" + told.getKey() + ".yaml")))) {
+        text.append(String.join(".", problem.path())).append(' ').append(problem.what());
+        text.append(". ").append(problem.todo()).append('\n');
+      }
+      told.getValue()
+          .forEach(words -> assertTrue(text.toString().contains(words), text.toString()));
+    }
+  }
+
+  @Test
+  void everythingWrongIsToldAtOnce() throws IOException {
+    String bad =
+        Files.readString(files("sound").get(0))
+            .replaceFirst("(?m)^title:.*$", "title: 7\ncolour: red")
+            .replaceFirst("(?m)^place:.*$", "place: attic");
+    Path file = Files.writeString(folder.resolve("bad.yaml"), bad);
+    assertEquals(3, ProjectFile.forms(node(file)).size());
+  }
+
+  private static List<Path> files(String kind) throws IOException {
+    try (Stream<Path> files = Files.list(FILES.resolve(kind))) {
+      List<Path> sorted = files.sorted().toList();
+      assertFalse(sorted.isEmpty());
+      return sorted;
+    }
+  }
+
+  private static JsonNode yaml(Path file) throws IOException {
+    return new YAMLMapper().readTree(Files.readString(file));
+  }
+
+  private static Node node(Path file) throws IOException {
+    return JsonTree.read(yaml(file).toString());
+  }
+
+  private LoadResult<List<Planned>> read(String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("ash-tool-chest.yaml"), text);
+    return Plans.of(LibraryLoader.open(CONTENT), List.of(file), content.library());
+  }
+}

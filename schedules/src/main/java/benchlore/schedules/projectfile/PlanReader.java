@@ -1,0 +1,142 @@
+package benchlore.schedules.projectfile;
+
+import benchlore.schedules.answer.StepId;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Sheen;
+import benchlore.schedules.movement.PlaceClimate;
+import benchlore.schedules.movement.RingAngle;
+import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Part;
+import benchlore.schedules.project.Progress;
+import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.sanding.SawnBy;
+import benchlore.schedules.sanding.StartSurface;
+import benchlore.schedules.time.Interval;
+import benchlore.schedules.time.Moment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads a plan that {@link FileChecks} has found sound into the engine's request.
+ *
+ * @param plan the plan's file
+ * @param shop the shop, with what the plan says of it
+ * @param records the records it names
+ */
+record PlanReader(FileGroup plan, ShopReader shop, Records records) {
+  ProjectRequest read() {
+    FileGroup finish = plan.group("finish");
+    Finish data = records.finish(finish.text("record")).orElseThrow();
+    Materials materials =
+        new Materials(
+            records.species(plan.text("species")).orElseThrow(),
+            records.adhesive(plan.text("adhesive")).orElseThrow(),
+            data,
+            records.solvents(data));
+    FileGroup boards = plan.group("boards");
+    ProjectRequest begun =
+        new ProjectRequest(
+            start(plan),
+            parts(),
+            materials,
+            coats(finish, data),
+            shop.read(),
+            plan.word("place", PlaceClimate.values()).seasons(),
+            boards.flag("settled"),
+            boards.amount("moisture"));
+    return plan.has("run") ? begun.with(progress(plan.group("run"))) : begun;
+  }
+
+  /** What the page that runs the plan has ticked off; the rest begins when that was saved. */
+  private static Progress progress(FileGroup run) {
+    List<Progress.Done> done = new ArrayList<>();
+    for (FileGroup step : run.groups("done")) {
+      List<Interval> slots = new ArrayList<>();
+      for (FileGroup.Text at : step.texts("at")) {
+        slots.add(slot(at.text()));
+      }
+      done.add(new Progress.Done(StepId.parse(step.text("step")).orElseThrow(), slots));
+    }
+    return new Progress(Optional.of(moment(run.text("saved"))), done);
+  }
+
+  private static Interval slot(String text) {
+    int to = text.indexOf(" to ");
+    return new Interval(moment(text.substring(0, to)), moment(text.substring(to + 4)));
+  }
+
+  private static Moment moment(String text) {
+    return Moment.parse(text.replace(' ', 'T'));
+  }
+
+  /** The first moment of a plan. */
+  static Moment start(FileGroup plan) {
+    return moment(plan.text("start"));
+  }
+
+  /** Where the plan states no film, the middle of what the finish takes. */
+  private static CoatChoice coats(FileGroup finish, Finish data) {
+    return new CoatChoice(
+        finish.whole("coats"),
+        finish.has("wet-film") ? finish.amount("wet-film") : usual(data),
+        finish.word("method", ApplicationMethod.values()),
+        finish.word("sheen", Sheen.values()));
+  }
+
+  private static double usual(Finish finish) {
+    return finish.wetFilmMicron().mid();
+  }
+
+  private List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (FileGroup part : plan.groups("parts")) {
+      parts.add(part(part));
+    }
+    return parts;
+  }
+
+  /** One group of like parts. */
+  static Part part(FileGroup part) {
+    return new Part(
+        part.text("name"),
+        part.whole("count"),
+        part.amount("length"),
+        part.amount("width"),
+        part.amount("thickness"),
+        rings(part.text("grain")),
+        part.whole("boards"),
+        surface(part.group("surface")),
+        part.amount("machining"),
+        part.flag("moves"));
+  }
+
+  /** How the boards are sawn; flat where nothing is said, since that moves most. */
+  private static RingAngle rings(String grain) {
+    return switch (grain) {
+      case "quarter" -> RingAngle.QUARTERED;
+      case "rift" -> RingAngle.RIFT;
+      default -> RingAngle.FLAT;
+    };
+  }
+
+  private static StartSurface surface(FileGroup f) {
+    if (f.has("ball-nose")) {
+      FileGroup cut = f.group("ball-nose");
+      return new StartSurface.BallNose(cut.amount("diameter"), cut.amount("stepover"));
+    }
+    if (f.has("planed")) {
+      FileGroup cut = f.group("planed");
+      return new StartSurface.Planed(cut.amount("pitch"), cut.amount("radius"));
+    }
+    if (f.has("straight-cut")) {
+      FileGroup cut = f.group("straight-cut");
+      return new StartSurface.StraightCut(cut.amount("diameter"), cut.amount("chip-load"));
+    }
+    return f.has("sawn")
+        ? new StartSurface.Sawn(f.word("sawn", SawnBy.values()))
+        : new StartSurface.SandedTo(ShopReader.grit(f.text("sanded")));
+  }
+}
