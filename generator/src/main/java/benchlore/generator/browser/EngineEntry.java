@@ -12,7 +12,7 @@ import org.teavm.jso.JSObject;
 
 /**
  * The engine as a page's script sees it: each function takes a plain object and returns one, as
- * {@link EngineJson} describes them. The page's own {@code engine-page.js} stands before it.
+ * {@link EngineJson} describes them. The page's modules call it through {@code planner/engine.js}.
  */
 public final class EngineEntry {
   private static final String VERSION = "0.2.0";

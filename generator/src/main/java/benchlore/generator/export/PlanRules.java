@@ -6,7 +6,7 @@ import java.util.Set;
 
 /**
  * What a plan file may hold, for the page that opens one: the plan's schema without what the page's
- * {@code planner-rules.js} has no use for. So page and command line refuse the same keys and words.
+ * {@code project/rules.js} has no use for. So page and command line refuse the same keys and words.
  */
 final class PlanRules {
   /** What the page's script reads; a rule it would pass over must not get into the schema. */
@@ -46,7 +46,7 @@ final class PlanRules {
         rules.put(keyword, rule(keyword, entry.getValue()));
       } else if (!NO_RULE.contains(keyword)) {
         throw new IllegalArgumentException(
-            "planner-rules.js does not know `" + keyword + "` of the plan's schema: teach it");
+            "project/rules.js does not know `" + keyword + "` of the plan's schema: teach it");
       }
     }
     return rules;

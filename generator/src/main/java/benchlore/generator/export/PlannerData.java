@@ -26,7 +26,8 @@ import java.util.function.Function;
 
 /**
  * Writes the script that carries into a page what a plan is made from: every record as the engine
- * takes it, the shop, and the engine's own tables. The site's {@code engine-page.js} unfolds it.
+ * takes it, the shop, and the engine's own tables. The site's {@code planner/records.js} unfolds
+ * it.
  */
 public final class PlannerData {
   private final Library library;

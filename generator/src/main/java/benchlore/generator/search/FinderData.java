@@ -17,7 +17,9 @@ import java.util.TreeMap;
 
 /** Writes the script that carries the finder's documents and lexicon into a page. */
 public final class FinderData {
-  /** What is searched of a record, what says most first; {@code js/rank.js} gives the weights. */
+  /**
+   * What is searched of a record, what says most first; {@code finder/asked.js} gives the weights.
+   */
   static final List<String> FIELDS =
       List.of("title", "names", "misspelt", "lay", "symptom", "does", "looks", "one", "more");
 

@@ -7,7 +7,8 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * Cuts text into words exactly as {@code js/words.js} does: a browser test holds the two together.
+ * Cuts text into words exactly as {@code finder/words.js} does: a browser test holds the two
+ * together.
  */
 final class Tokens {
   private static final Pattern DROPPED = Pattern.compile("[\\u0300-\\u036f'\\u2019]");

@@ -88,6 +88,7 @@ final class PlannerPages {
   Map<String, Object> values(Planner planner) {
     Map<String, Object> values = new HashMap<>();
     values.put("root", "../");
+    values.put("name", planner.name());
     values.put("title", planner.title());
     values.put("lead", planner.lead());
     values.put("start", START);

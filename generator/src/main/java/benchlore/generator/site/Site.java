@@ -82,7 +82,11 @@ public final class Site {
   private void copyAssets() throws IOException {
     for (String folder : COPIED) {
       Path from = template.resolve(folder);
-      try (Stream<Path> found = Files.walk(from)) {
+      // The scripts are made late in a build; a template without them has none.
+      if (!Files.isDirectory(from)) {
+        continue;
+      }
+      try (Stream<Path> found = Files.list(from)) {
         for (Path file : found.filter(Files::isRegularFile).sorted().toList()) {
           String name = folder + "/" + from.relativize(file).toString().replace('\\', '/');
           files.put(name, Files.readAllBytes(file));

@@ -130,14 +130,14 @@ public final class FinderBench {
   }
 
   private static void page(Path site, Path scratch, String data) throws IOException {
-    for (String file : List.of("vendor/stemmer.js", "js/words.js", "js/asked.js", "js/rank.js")) {
+    for (String file : List.of("vendor/stemmer.js", "js/finder.js")) {
       Files.writeString(
           scratch.resolve(Path.of(file).getFileName()), Files.readString(site.resolve(file)));
     }
     Files.writeString(scratch.resolve("data.js"), data);
     StringBuilder html = new StringBuilder("<!DOCTYPE html><html lang=\"en\"><title>bench</title>");
     html.append("<script src=\"stemmer.js\"></script><script src=\"clock.js\"></script>");
-    Stream.of("data.js", "words.js", "asked.js", "rank.js")
+    Stream.of("data.js", "finder.js")
         .forEach(name -> html.append("<script src=\"").append(name).append("\"></script>"));
     Files.writeString(scratch.resolve("clock.js"), "window.began = performance.now();");
     Files.writeString(

@@ -1,0 +1,195 @@
+// The air planner: how much solvent gets into the room, against what people may breathe and what can
+// catch fire; the flow it takes, and when the room is fit to sit in again.
+
+import { el, svg } from '../page/dom.js';
+import * as units from '../page/units.js';
+import * as draw from './drawing.js';
+import * as engine from './engine.js';
+import { data } from './records.js';
+import * as view from './view.js';
+
+const SOURCES = [
+  'PILOT_LIGHT',
+  'UNVENTED_FUEL_HEATER',
+  'OPEN_ELEMENT_HEATER',
+  'WELDING_OR_GRINDING',
+  'SMOKING',
+  'BRUSHED_MOTOR',
+  'UNRATED_ELECTRICAL',
+  'STATIC'
+];
+const MASKS = {
+  NONE: 'none for this vapour',
+  DUST_HALF_MASK: 'half mask, particle filter',
+  DUST_FULL_FACE: 'full face, particle filter',
+  VAPOUR_HALF_MASK: 'half mask, organic vapour cartridges',
+  VAPOUR_HALF_MASK_PREFILTER: 'half mask, organic vapour cartridges with particle prefilters',
+  FULL_FACE_VAPOUR: 'full face, organic vapour cartridges',
+  SUPPLIED_AIR: 'supplied air: not a job for a garage'
+};
+
+// Where there is no time to tell, what stands in its place.
+const BACK = {
+  NEVER_OVER: 'within the limits all the time; window open until the film is dry',
+  WITHIN_WORK: 'over the limits while you work; window open until the film is dry',
+  NOT_COUNTED: 'not told: stay out until the film is hard (isocyanate or formaldehyde)',
+  UNKNOWN: 'not told: stay out until dry and the smell is gone'
+};
+
+function ask(v, f) {
+  const finish = data.finish(v.finish);
+  const kilogram = f.si('liquid') * finish.finish.voc.high;
+  const releases = [];
+  for (let i = 0; i < v.rounds; i++) {
+    releases.push({
+      startSecond: i * f.si('between'),
+      volatileKilogram: kilogram,
+      shares: finish.shares,
+      method: v.method,
+      curve: null
+    });
+  }
+  return {
+    room: { volume: v.volume, outdoorFlow: (v.volume * v.changes) / 3600, mixingFactor: v.mixing, celsius: v.celsius },
+    releases: releases,
+    ignitionSources: SOURCES.filter(s => v[s]),
+    isocyanate: finish.finish.isocyanate,
+    selfHeatingRags: finish.finish.selfHeatingRags
+  };
+}
+
+const LOW = -2; // the least share of the limit that is drawn, as a power of ten
+
+// The share of what may be breathed (1 is the limit) and of the danger level, over the hours.
+function curve(value, told) {
+  const points = value.curve;
+  const last = points[points.length - 1].second;
+  const most = Math.max(...points.map(p => p.index || 0), 1.2);
+  const top = Math.log10(most * 1.3);
+  const x = s => 44 + (376 * s) / last;
+  const y = index => 20 + (180 * (top - Math.log10(Math.max(index, Math.pow(10, LOW))))) / (top - LOW);
+  const line = points.map((q, i) => (i ? 'L' : 'M') + x(q.second).toFixed(1) + ' ' + y(q.index || 0).toFixed(1));
+  const out = draw.drawing(
+    430,
+    232,
+    'Vapour in the room over time',
+    'The mixture index from the first coat on, on a scale of tenfold steps; 1 is the limit for breathing.'
+  );
+  out.append(...powers(top, y), ...draw.ticks(0, last / 3600, 5).map(h => hour(x, h)));
+  out.append(
+    svg('path', { class: 'plan-limit', d: 'M44 ' + y(1).toFixed(1) + 'H420' }),
+    draw.words(416, y(1) - 5, 'limit for breathing', { 'text-anchor': 'end' }),
+    svg('path', { class: 'plan-line-hand', d: line.join('') })
+  );
+  if (told) {
+    out.append(...value.reEntries.filter(r => drawn(r, last)).flatMap(r => reEntry(x(r.second))));
+  }
+  const words = 'How many times the limit for breathing is in the air, tenfold from line to line.';
+  return el('figure', { class: 'ladder' }, out, el('figcaption', null, words));
+}
+
+function drawn(entry, last) {
+  return entry.second !== null && entry.second !== undefined && entry.second < last;
+}
+
+function reEntry(x) {
+  return [
+    svg('path', { class: 'plan-now', d: 'M' + x.toFixed(1) + ' 20V200' }),
+    draw.words(x + 3, 32, 'fit to sit in')
+  ];
+}
+
+function hour(x, h) {
+  return draw.words(x(h * 3600), 220, units.text(h * 3600, h * 3600, 'second'), { 'text-anchor': 'middle' });
+}
+
+// A line for each power of ten.
+function powers(top, y) {
+  const lines = [];
+  for (let p = LOW; p <= top; p++) {
+    const v = Math.pow(10, p);
+    const text = p < 0 ? String(v) : String(Math.round(v));
+    lines.push(svg('path', { class: 'plan-grid', d: 'M44 ' + y(v).toFixed(1) + 'H420' }));
+    lines.push(draw.words(40, y(v) + 4, text, { 'text-anchor': 'end' }));
+  }
+  return lines;
+}
+
+const ENOUGH =
+  '. That is enough, if the air enters on the other side of the room and leaves past the wet work, ' +
+  'not past your face.';
+const TOO_LITTLE = '. More air, less liquid at a time, a brush instead of a gun, or another finish.';
+
+function room(v, f, value) {
+  const need = value.flow.governing;
+  const have = (v.volume * v.changes) / 3600;
+  return el(
+    'p',
+    { class: have >= need ? 'note' : 'caution-line' },
+    'Your fan moves ',
+    view.q(have, 'cubic-metre-per-second'),
+    '; this takes ',
+    view.q(need, 'cubic-metre-per-second'),
+    have >= need ? ENOUGH : TOO_LITTLE
+  );
+}
+
+function figures(answer, verdict) {
+  const { flow, reEntries, peaks, respirator } = answer.value;
+  const entry = reEntries[reEntries.length - 1];
+  const after = verdict === 'AFTER';
+  const governs = flow.governs === 'FIRE' ? 'flow for fire, 10 %' : 'flow for health';
+  const changes = ' ' + units.text(flow.changesPerHour, flow.changesPerHour, 'per-hour') + ' changes';
+  const most = peaks.index
+    ? units.text(peaks.index.value, peaks.index.value, 'ratio') + ' × the limit'
+    : 'no limit known';
+  const share = peaks.percentLowerExplosive ? view.q(peaks.percentLowerExplosive.value, 'percent') : 'not known';
+  return view.glance([
+    view.figure('Air needed', view.q(flow.governing, 'cubic-metre-per-second'), view.line(answer, governs), changes),
+    view.figure(
+      'Fit to sit in after',
+      after ? view.q(entry.second, 'second') : BACK[verdict],
+      after ? view.line(answer, 're-entry after the coat') : null
+    ),
+    view.figure('Most at once', most, view.line(answer, 'highest mixture index')),
+    view.figure('Of the explosive limit', share, view.line(answer, 'highest share of the lower explosive limit')),
+    view.figure('Mask', MASKS[respirator.respirator] || words(respirator.respirator))
+  ]);
+}
+
+function brushed(value, v) {
+  if (value.brushedPeakIndex === null || v.method !== 'SPRAY') {
+    return null;
+  }
+  const times = units.text(value.brushedPeakIndex, value.brushedPeakIndex, 'ratio');
+  return el('p', null, 'Brushed instead of sprayed, the same coat would reach ' + times + ' × the limit.');
+}
+
+function show(answer, v, f) {
+  const value = answer.value;
+  const entry = value.reEntries[value.reEntries.length - 1];
+  // Catalysed lacquers give off formaldehyde, which is not among the solvents reckoned with.
+  const formaldehyde = data.finish(v.finish).finish.family === 'CATALYSED_LACQUER';
+  const verdict = formaldehyde ? 'NOT_COUNTED' : entry.verdict;
+  const wins = 'The safety data sheet and your local codes win. A mask stands in for no air: it comes on top.';
+  return [
+    figures(answer, verdict),
+    view.cautions(answer.cautions),
+    curve(value, verdict === 'AFTER'),
+    room(v, f, value),
+    brushed(value, v),
+    el('p', { class: 'note' }, wins),
+    view.working(answer.working)
+  ];
+}
+
+function words(name) {
+  return String(name).toLowerCase().replace(/_/g, ' ');
+}
+
+export const page = {
+  ask: ask,
+  answer: request => engine.air(request),
+  show: show,
+  say: answer => 'Air needed: ' + view.q(answer.value.flow.governing, 'cubic-metre-per-second').textContent + '.'
+};

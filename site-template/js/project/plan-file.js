@@ -1,0 +1,320 @@
+// A plan as the fields of the form and as the plan file that the generator reads too. No page, no storage.
+//   of(values) is a plain object with the plan file's own keys; values(file) is {values, problems, bounds, run},
+//   of a file that is wrong in form no values.
+
+import { isDay } from '../planner/dates.js';
+import { data } from '../planner/records.js';
+import * as amounts from './amounts.js';
+import * as nightWords from './night-words.js';
+import * as planRules from './rules.js';
+import * as saved from './saved.js';
+
+let shopFile = {}; // what the form says by itself, for what a plan file leaves out
+const grades = data.grades.map(g => g.label);
+export const GROUPS = 8; // groups of like parts the form holds
+// The words come from the plan's schema, so what it accepts has a place in the form and nothing else has.
+const accepted = data.planFile.properties;
+export const DAYS = Object.keys(accepted.hours.properties);
+const IGNITION = accepted.ignition.items['enum'];
+const SANDERS = accepted.sanders.items['enum'];
+
+// ---- a run: {done: [{step, slots: [{start, end}]}]} in the page; in the file, each slot is a line
+
+export function runInFile(run, now) {
+  function word(iso) {
+    return iso.replace('T', ' ');
+  }
+  return {
+    saved: word(now.slice(0, 16)),
+    done: run.done.map(d => ({ step: d.step, at: d.slots.map(s => word(s.start) + ' to ' + word(s.end)) }))
+  };
+}
+
+function runFromFile(told) {
+  const run = { done: told.done.map(d => ({ step: d.step, slots: d.at.map(slotFromFile) })) };
+  if (!isDay(told.saved.slice(0, 10)) || !saved.soundRun(run)) {
+    throw new Error('a step is done at a time that is in no calendar, or ends before it begins');
+  }
+  return run;
+}
+
+function slotFromFile(text) {
+  const ends = text.split(' to ');
+  return { start: ends[0].replace(' ', 'T'), end: ends[1].replace(' ', 'T') };
+}
+
+// ---- values -> file
+
+function surfaceOf(v, n) {
+  switch (v['surface-' + n]) {
+    case 'ball-nose':
+      return { 'ball-nose': { diameter: v['a-' + n] + ' mm', stepover: v['b-' + n] + ' mm' } };
+    case 'straight-cut':
+      return { 'straight-cut': { diameter: v['a-' + n] + ' mm', 'chip-load': v['b-' + n] + ' mm' } };
+    case 'planed':
+      return { planed: { pitch: v['b-' + n] + ' mm', radius: v['a-' + n] + ' mm' } };
+    case 'sanded':
+      return { sanded: v['grade-' + n] };
+    default:
+      return { sawn: v['surface-' + n] };
+  }
+}
+
+function partOf(v, n) {
+  return {
+    name: v['name-' + n].trim() || 'part ' + n,
+    count: v['count-' + n],
+    length: v['length-' + n] + ' mm',
+    width: v['width-' + n] + ' mm',
+    thickness: v['thickness-' + n] + ' mm',
+    grain: v['grain-' + n],
+    boards: v['boards-' + n],
+    surface: surfaceOf(v, n),
+    machining: v['machining-' + n] + ' min',
+    moves: v['moves-' + n]
+  };
+}
+
+function spans(text) {
+  return text
+    .split(',')
+    .map(s => s.trim().replace(/\s*[-–]\s*/, '-'))
+    .filter(Boolean);
+}
+
+function shopOf(v) {
+  return {
+    climate: climateOf(v),
+    hours: hoursOf(v),
+    'days-off': spans(v.off),
+    volume: v.volume + ' m3',
+    'air-changes': v.changes,
+    'mixing-factor': v.mixing,
+    ignition: IGNITION.filter(s => v['ignition-' + s]),
+    grades: grades.filter(g => v['shelf-' + g]),
+    sanders: SANDERS.filter(s => v['sander-' + s]),
+    clamps: { count: v.clamps, force: v.force + ' N', caul: v.caul + ' mm', jaw: v.jaw + ' mm' },
+    people: v.people
+  };
+}
+
+function climateOf(v) {
+  const climate = { low: v.low + ' °C', high: v.high + ' °C', humidity: v.humidity + ' %' };
+  if (v.heated) {
+    climate.heating = { from: v['heat-from'] + ' h', to: v['heat-to'] + ' h', at: v['heat-at'] + ' °C' };
+  }
+  const nights = nightWords.read(v.nights || '');
+  if (nights.length) {
+    climate.nights = nights.map(nightWords.inFile);
+  }
+  return climate;
+}
+
+function hoursOf(v) {
+  const hours = {};
+  DAYS.filter(d => spans(v[d]).length).forEach(d => {
+    hours[d] = spans(v[d]);
+  });
+  return hours;
+}
+
+function finishOf(v) {
+  const finish = { record: v.finish, sheen: v.sheen, coats: v.coats, method: v.method };
+  if (v.film > 0) {
+    finish['wet-film'] = v.film + ' µm';
+  }
+  return finish;
+}
+
+export function of(v) {
+  const title = v.title.trim() || 'A plan of mine';
+  const parts = [];
+  for (let n = 1; n <= v.groups; n++) {
+    parts.push(partOf(v, n));
+  }
+  const head = {
+    id: amounts.slug(v.id || v.title),
+    title,
+    intro: v.intro.trim() || title,
+    start: v.start.replace('T', ' '),
+    species: v.species,
+    adhesive: v.adhesive,
+    finish: finishOf(v),
+    place: v.place,
+    boards: { settled: v.settled, moisture: v.moisture + ' %' }
+  };
+  return Object.assign(head, shopOf(v), { parts });
+}
+
+// ---- file -> values
+
+function partValues(part, n, v) {
+  const s = part.surface;
+  const kind = Object.keys(s)[0];
+  v['name-' + n] = part.name;
+  v['count-' + n] = part.count;
+  ['length', 'width', 'thickness'].forEach(k => {
+    v[k + '-' + n] = amounts.inUnit(part[k], 'mm');
+  });
+  v['grain-' + n] = part.grain || 'flat';
+  v['boards-' + n] = part.boards;
+  v['machining-' + n] = amounts.inUnit(part.machining, 'min');
+  v['moves-' + n] = part.moves;
+  v['surface-' + n] = kind === 'sawn' ? s.sawn : kind;
+  if (kind === 'ball-nose') {
+    v['a-' + n] = amounts.inUnit(s[kind].diameter, 'mm');
+    v['b-' + n] = amounts.inUnit(s[kind].stepover, 'mm');
+  }
+  if (kind === 'straight-cut') {
+    v['a-' + n] = amounts.inUnit(s[kind].diameter, 'mm');
+    v['b-' + n] = amounts.inUnit(s[kind]['chip-load'], 'mm');
+  }
+  if (kind === 'planed') {
+    v['a-' + n] = amounts.inUnit(s[kind].radius, 'mm');
+    v['b-' + n] = amounts.inUnit(s[kind].pitch, 'mm');
+  }
+  if (kind === 'sanded') {
+    v['grade-' + n] = s.sanded;
+  }
+}
+
+function climateValues(c, v) {
+  v.low = amounts.inUnit(c.low, '°C');
+  v.high = amounts.inUnit(c.high, '°C');
+  v.humidity = amounts.inUnit(c.humidity, '%');
+  v.heated = c.heating !== undefined;
+  v.nights = nightWords.written((c.nights || []).map(nightWords.fromFile));
+  if (v.heated) {
+    v['heat-from'] = amounts.inUnit(c.heating.from, 'h');
+    v['heat-to'] = amounts.inUnit(c.heating.to, 'h');
+    v['heat-at'] = amounts.inUnit(c.heating.at, '°C');
+  }
+}
+
+function finishValues(finish, v) {
+  v.finish = words(finish.record);
+  v.sheen = words(finish.sheen);
+  v.coats = finish.coats;
+  v.method = words(finish.method);
+  v.film = finish['wet-film'] === undefined ? 0 : amounts.inUnit(finish['wet-film'], 'µm');
+}
+
+function shelfValues(file, v) {
+  const shelf = shop(file, 'grades');
+  grades.forEach(g => {
+    v['shelf-' + g] = shelf.indexOf(g) >= 0;
+  });
+  SANDERS.forEach(s => {
+    v['sander-' + s] = shop(file, 'sanders').indexOf(s) >= 0;
+  });
+  const strange = shelf.filter(g => grades.indexOf(g) < 0);
+  if (strange.length) {
+    throw new Error('“' + strange[0] + '” is no FEPA P grade');
+  }
+}
+
+function clampValues(file, v) {
+  const c = shop(file, 'clamps');
+  v.clamps = c.count;
+  v.force = amounts.inUnit(c.force, 'N');
+  v.caul = amounts.inUnit(c.caul, 'mm');
+  v.jaw = amounts.inUnit(c.jaw, 'mm');
+  v.people = shop(file, 'people');
+}
+
+function partsValues(file, v) {
+  if (file.parts.length > GROUPS) {
+    throw new Error('this page holds ' + GROUPS + ' groups of parts, the file has ' + file.parts.length);
+  }
+  v.groups = file.parts.length;
+  file.parts.forEach((p, i) => partValues(p, i + 1, v));
+}
+
+function headValues(file, v) {
+  v.title = words(file.title);
+  v.intro = words(file.intro);
+}
+
+function recordValues(file, v) {
+  v.species = words(file.species);
+  v.adhesive = words(file.adhesive);
+  v.place = words(file.place);
+}
+
+function boardValues(boards, v) {
+  v.settled = boards.settled;
+  v.moisture = amounts.inUnit(boards.moisture, '%');
+}
+
+function hourValues(file, v) {
+  const hours = shop(file, 'hours');
+  DAYS.forEach(d => {
+    v[d] = (hours[d] || []).join(', ');
+  });
+  v.off = (shop(file, 'days-off') || []).map(words).join(', ');
+}
+
+function roomValues(file, v) {
+  v.volume = amounts.inUnit(shop(file, 'volume'), 'm3');
+  v.changes = shop(file, 'air-changes');
+  v.mixing = shop(file, 'mixing-factor');
+  IGNITION.forEach(s => {
+    v['ignition-' + s] = shop(file, 'ignition').indexOf(s) >= 0;
+  });
+}
+
+// What is read of a file, and how it is called where it can't be.
+const READERS = [
+  ['id', (file, v) => (v.id = words(file.id))],
+  ['title', headValues],
+  ['start', (file, v) => (v.start = words(file.start).replace(' ', 'T'))],
+  ['species, adhesive and place', recordValues],
+  ['finish', (file, v) => finishValues(file.finish, v)],
+  ['boards', (file, v) => boardValues(file.boards, v)],
+  ['climate', (file, v) => climateValues(shop(file, 'climate'), v)],
+  ['hours', hourValues],
+  ['volume and air', roomValues],
+  ['grades and sanders', shelfValues],
+  ['clamps and people', clampValues],
+  ['run', (file, v, out) => (out.run = file.run === undefined ? null : runFromFile(file.run))],
+  ['parts', partsValues]
+];
+
+function problem(what, e) {
+  const words = e instanceof TypeError ? 'it is missing or not what stands here in a plan file.' : e.message + '.';
+  return what + ': ' + words;
+}
+
+export function values(file) {
+  const check = planRules.problems(file);
+  const out = { values: {}, problems: [], bounds: check.bounds, run: null };
+  if (check.forms.length) {
+    return { values: out.values, problems: check.forms };
+  }
+  READERS.forEach(([what, reader]) => {
+    try {
+      reader(file, out.values, out);
+    } catch (e) {
+      out.problems.push(problem(what, e));
+    }
+  });
+  // The form tells of a number that is too large in the reader's own words and units; the schema of any it let by.
+  return out;
+}
+
+function words(x) {
+  if (typeof x !== 'string') {
+    throw new TypeError('no words');
+  }
+  return x.trim();
+}
+
+// What a file says of the shop, or what the form says by itself.
+export function shop(file, key) {
+  return file[key] === undefined ? shopFile[key] : file[key];
+}
+
+// What stands in the form by itself, as a file: it fills in what a plan file leaves out.
+export function startFrom(file) {
+  shopFile = file;
+}

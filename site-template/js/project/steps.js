@@ -1,0 +1,206 @@
+// A project's plan as the reader sees it: at a glance, day by day, what to have ready, every step with
+// its cautions, notes and working. Made from the engine's answer alone.
+
+import { el } from '../page/dom.js';
+import * as dates from '../planner/dates.js';
+import * as ladders from '../planner/days.js';
+import * as view from '../planner/view.js';
+
+export function end(plan) {
+  return plan.steps.reduce((last, s) => {
+    const e = s.slots[s.slots.length - 1].end;
+    return e > last ? e : last;
+  }, '');
+}
+
+function seconds(slot) {
+  return (Date.parse(slot.end + 'Z') - Date.parse(slot.start + 'Z')) / 1000;
+}
+
+export function handsOn(plan) {
+  return plan.steps.reduce(
+    (sum, s) => (s.kind === 'WORK' ? s.slots.reduce((t, slot) => t + seconds(slot), sum) : sum),
+    0
+  );
+}
+
+function blocks(plan) {
+  const list = [];
+  plan.steps.forEach((s, i) => {
+    if (s.kind !== 'WORK') {
+      return;
+    }
+    joined(s.slots).forEach(slot => {
+      list.push({ from: slot.start, to: slot.end, number: i + 1, coat: s.task === 'COAT' });
+    });
+  });
+  return list;
+}
+
+export function stage(drying, name) {
+  const s = drying.stages.find(x => x.stage === name);
+  return s ? plus(drying.start, s.planned) : null;
+}
+
+export function plus(iso, s) {
+  return new Date(Date.parse(iso + 'Z') + s * 1000).toISOString().slice(0, 19);
+}
+
+function bands(plan, week) {
+  const list = [];
+  plan.coats.coats.forEach((coat, i) => {
+    const touch = stage(coat.drying, 'TOUCH_DRY');
+    const opens = stage(coat.drying, 'RECOAT_OPENS');
+    const closes = stage(coat.drying, 'RECOAT_CLOSES');
+    if (touch) {
+      list.push({ kind: 'wet', from: coat.drying.start, to: touch });
+    }
+    if (opens && closes && i < plan.coats.coats.length - 1) {
+      list.push({ kind: 'window', from: opens, to: closes });
+    }
+  });
+  const days = new Set(blocks(plan).map(b => b.from.slice(0, 10)));
+  days.forEach(day => {
+    const weekday = (new Date(day + 'T00:00Z').getUTCDay() + 6) % 7;
+    if (week.daysOff.indexOf(day) >= 0) {
+      return;
+    }
+    week.days[weekday].forEach(span => {
+      list.push({
+        kind: 'shop',
+        from: plus(day + 'T00:00:00', span.fromMinuteInclusive * 60),
+        to: plus(day + 'T00:00:00', span.toMinuteExclusive * 60)
+      });
+    });
+  });
+  return list;
+}
+
+// nights: those that were otherwise, {from, to, at, label}.
+export function ladder(plan, week, nights) {
+  const keys = [
+    ['work', 'work'],
+    ['coat', 'a coat'],
+    ['wet', 'film wet'],
+    ['window', 'recoat window'],
+    ['shop', 'shop hours']
+  ];
+  return el(
+    'figure',
+    { class: 'ladder' },
+    ladders.days('The days of this plan', { blocks: blocks(plan), bands: bands(plan, week), nights: nights }),
+    el(
+      'figcaption',
+      null,
+      keys
+        .concat(nights.length ? [['otherwise', 'a colder or warmer night']] : [])
+        .map(k => [el('span', { class: 'key key-' + k[0] }), ' ' + k[1] + ' '])
+    )
+  );
+}
+
+export function shopping(plan, names) {
+  return el(
+    'ul',
+    { class: 'shopping' },
+    plan.shopping.map(p => {
+      const what = p.what.replace(/^finish\b/, names.finish).replace(/^adhesive\b/, names.adhesive);
+      return el(
+        'li',
+        null,
+        el(
+          'label',
+          null,
+          el('input', { type: 'checkbox' }),
+          el(
+            'span',
+            null,
+            what + ': ',
+            el('strong', null, view.quantity(p.amount)),
+            p.remark ? el('span', { class: 'quiet' }, ' (' + p.remark + ')') : null
+          )
+        )
+      );
+    })
+  );
+}
+
+// Stretches that follow each other without a pause, as one.
+export function joined(slots) {
+  const list = [];
+  slots.forEach(s => {
+    const last = list[list.length - 1];
+    if (last && last.end === s.start) {
+      last.end = s.end;
+    } else {
+      list.push({ start: s.start, end: s.end });
+    }
+  });
+  return list;
+}
+
+export function when(step) {
+  const slots = joined(step.slots);
+  return slots
+    .map((slot, i) => {
+      const before = i > 0 ? slots[i - 1] : null;
+      const lead =
+        before && before.start.slice(0, 10) === slot.start.slice(0, 10) ? '' : dates.shortDay(slot.start) + ' ';
+      const last =
+        slot.end.slice(0, 10) === slot.start.slice(0, 10)
+          ? dates.clock(slot.end)
+          : dates.shortDay(slot.end) + ' ' + dates.clock(slot.end);
+      return (i ? ', ' : '') + lead + dates.clock(slot.start) + '–' + last;
+    })
+    .join('');
+}
+
+function window_(w) {
+  if (!w) {
+    return null;
+  }
+  return el(
+    'p',
+    { class: 'step-window' },
+    'Window: from ',
+    dates.moment(w.opens),
+    w.closes ? [' to ', dates.moment(w.closes), '. After that, scuff first.'] : ' on.'
+  );
+}
+
+function step(s, i) {
+  return el(
+    'li',
+    { id: 'step-' + s.id, class: s.kind === 'WORK' ? 'step-work' : 'step-wait' },
+    el(
+      'div',
+      { class: 'step-head' },
+      el('span', { class: 'step-number', 'aria-hidden': 'true' }, String(i + 1)),
+      el('div', null, el('h4', null, s.title), el('p', { class: 'step-when' }, when(s)))
+    ),
+    window_(s.window),
+    view.cautions(s.cautions),
+    s.notes.length
+      ? el(
+          'ul',
+          { class: 'step-notes' },
+          s.notes.map(n => el('li', null, view.note(n)))
+        )
+      : null,
+    view.working(s.working)
+  );
+}
+
+export function days(plan) {
+  const list = [];
+  plan.steps.forEach((s, i) => {
+    const day = s.slots[0].start.slice(0, 10);
+    if (!list.length || list[list.length - 1].day !== day) {
+      list.push({ day: day, steps: [] });
+    }
+    list[list.length - 1].steps.push(step(s, i));
+  });
+  return list.map(d =>
+    el('section', { class: 'day' }, el('h3', null, dates.day(d.day)), el('ul', { class: 'plan-steps' }, d.steps))
+  );
+}

@@ -1,0 +1,203 @@
+/**
+ * @fileoverview What the engine answers, as schedules.exchange writes it. Figures are SI but for what their names say.
+ * @externs
+ */
+
+/**
+ * An answer, or why there is none.
+ * @typedef {{
+ *   given: boolean, value: ?, working: !Array<!WorkingLine>, cautions: !Array<!Caution>,
+ *   reasons: !Array<{problem: !Note, remedy: !Note}>, broken: (string|undefined)
+ * }}
+ */
+var Answer;
+
+/** @typedef {{value: number, unit: string}} */
+var Quantity;
+
+/** @typedef {{low: number, high: number, unit: string, from: !Provenance}} */
+var Datum;
+
+/** @typedef {{kind: string, title: (?string|undefined), where: (?string|undefined)}} */
+var Provenance;
+
+/**
+ * A sentence: {0} stands for the first quantity.
+ * @typedef {{pattern: string, quantities: !Array<!Quantity>}}
+ */
+var Note;
+
+/** @typedef {{code: string, severity: string, what: !Note, measure: !Note}} */
+var Caution;
+
+/**
+ * A figure of the working: a bare quantity has its value and unit beside its name.
+ * @typedef {{name: string, quantity: (!Quantity|undefined), value: number, unit: string, from: ?}}
+ */
+var WorkingFigure;
+
+/** @typedef {{result: !WorkingFigure, formula: string, rule: !Provenance, inputs: !Array<!WorkingFigure>}} */
+var WorkingLine;
+
+/** @typedef {{start: string, end: string}} */
+var Slot;
+
+/**
+ * A step of a plan.
+ * @typedef {{
+ *   id: string, title: string, kind: string, slots: !Array<!Slot>, notes: !Array<!Note>,
+ *   window: ?{opens: string, closes: (?string|undefined)}, cautions: !Array<!Caution>, working: !Array<!WorkingLine>
+ * }}
+ */
+var Step;
+
+/** @typedef {{start: string, stages: !Array<{stage: string, planned: number}>}} */
+var Drying;
+
+/**
+ * A whole project's plan.
+ * @typedef {{
+ *   steps: !Array<!Step>, coats: {coats: !Array<{number: number, drying: !Drying}>}, air: ?,
+ *   shopping: !Array<{what: string, amount: !Quantity, remark: (?string|undefined)}>
+ * }}
+ */
+var Plan;
+
+/** @typedef {{date: string, hours: !Array<{celsius: number, relativeHumidityPercent: number}>}} */
+var OtherDay;
+
+/** @typedef {{hours: !Array<{celsius: number, relativeHumidityPercent: number}>, otherwise: !Array<!OtherDay>}} */
+var Climate;
+
+/** @typedef {{fromMinuteInclusive: number, toMinuteExclusive: number}} */
+var Span;
+
+/** @typedef {{days: !Array<!Array<!Span>>, daysOff: !Array<string>}} */
+var ShopWeek;
+
+/**
+ * What the air planner shows.
+ * @typedef {{
+ *   flow: {governing: number, governs: string, changesPerHour: number}, respirator: {respirator: string},
+ *   peaks: {index: ?Quantity, percentLowerExplosive: ?Quantity}, brushedPeakIndex: ?number,
+ *   reEntries: !Array<{verdict: string, second: ?number}>, curve: !Array<{second: number, index: ?number}>
+ * }}
+ */
+var AirPlan;
+
+/**
+ * What the cutting planner shows.
+ * @typedef {{
+ *   speed: {rpm: number, highestRpm: number, rimMetrePerSecond: number},
+ *   feed: {lowMetrePerSecond: number, highMetrePerSecond: number, lowChipMetre: number, highChipMetre: number},
+ *   passes: {depthPasses: number, depthMetre: number, trimPasses: number, biteMetre: number},
+ *   direction: {how: !Note}
+ * }}
+ */
+var CutPlan;
+
+/** @typedef {{outwardMetre: number, inwardMetre: number, distanceMetre: number, lengthMetre: number}} */
+var ScrewSlot;
+
+/** @typedef {{layers: number, gapMicron: number, tape: {name: string}}} */
+var TapeStack;
+
+/**
+ * What the fit planner shows.
+ * @typedef {{
+ *   movement: {yearMetre: number, swellMetre: number, shrinkMetre: number},
+ *   settling: {lowSecond: number, highSecond: number},
+ *   moisture: {dryPercent: number, dampPercent: number, shopPercent: number},
+ *   clearance: ?{
+ *     gapMetre: number, openingMinusPartMetre: number, drySeasonGapMetre: number, stacks: !Array<!TapeStack>
+ *   },
+ *   fixing: ?{rigidAllowed: boolean, slots: !Array<!ScrewSlot>}
+ * }}
+ */
+var FitPlan;
+
+/**
+ * A round of gluing.
+ * @typedef {{
+ *   start: string, tight: string, clampsOff: string, clamps: number, spreadSecond: number, closeSecond: number,
+ *   shares: !Array<{count: number}>
+ * }}
+ */
+var Batch;
+
+/** @typedef {{forceEachNewton: number, positions: !Array<{alongMetre: number, under: boolean}>}} */
+var ClampRow;
+
+/**
+ * What the glue-up planner shows.
+ * @typedef {{
+ *   assembly: {totalSecond: number}, batches: !Array<!Batch>, rows: !Array<!ClampRow>, clampsOff: {at: string},
+ *   machine: {at: string}, fullLoad: {at: string}, glue: {volumeCubicMetre: number}
+ * }}
+ */
+var GluePlan;
+
+/** @typedef {{grit: {system: string, number: number}, tool: string, seconds: number, discs: number, removedMicron: number}} */
+var Pass;
+
+/**
+ * What the sanding planner shows.
+ * @typedef {{
+ *   startDepthMicron: number, passes: !Array<!Pass>,
+ *   totals: {seconds: number, discs: number, dustKilogram: number},
+ *   extras: {
+ *     endGrain: ?Pass, grainRaising: ?{knockOff: !Pass}, poreFilling: ?{level: !Pass},
+ *     betweenCoats: ?{times: number, each: !Pass}
+ *   }
+ * }}
+ */
+var SandingPlan;
+
+/** @typedef {{stepoverMetre: number, machineSeconds: number, sandingSeconds: number}} */
+var StepoverPoint;
+
+/** @typedef {{best: !StepoverPoint, points: !Array<!StepoverPoint>}} */
+var StepoverPlan;
+
+/** @typedef {{liquidCubicMetre: number, sheets: number, compoundKilogram: number}} */
+var SheenSupplies;
+
+/**
+ * What the sheen planner shows.
+ * @typedef {{
+ *   glossUnits: !Datum,
+ *   ways: !Array<{kind: string, from: string, steps: !Array<{
+ *     what: string, seconds: number, grade: ?number, sheen: ?string, supplies: !SheenSupplies
+ *   }>}>
+ * }}
+ */
+var SheenPlan;
+
+/**
+ * A record with the objects that go into a request: what of these its kind has.
+ * @typedef {{
+ *   id: string, title: string, url: string, wood: ?Wood, sanding: ?, finish: ?Finish, shares: !Array<?>, between: ?,
+ *   adhesive: ?, bit: ?Bit, seasons: ?, share: ?
+ * }}
+ */
+var RecordEntry;
+
+/** @typedef {{specificGravity: !Datum, oily: boolean}} */
+var Wood;
+
+/**
+ * @typedef {{
+ *   family: string, voc: !Datum, wetFilmMicron: !Datum, coats: !Datum, solidsVolumePercent: !Datum,
+ *   finalGrade: ?, betweenCoatGrade: ?, raisesGrain: boolean, isocyanate: boolean, selfHeatingRags: boolean,
+ *   methods: !Array<string>, sheens: !Array<string>
+ * }}
+ */
+var Finish;
+
+/**
+ * @typedef {{
+ *   diameterMetre: number, flutes: number, cuttingLengthMetre: number, shankDiameterMetre: number,
+ *   shankLengthMetre: ?, bearing: ?
+ * }}
+ */
+var Bit;
