@@ -138,7 +138,7 @@ function figures(answer, verdict) {
   const { flow, reEntries, peaks, respirator } = answer.value;
   const entry = reEntries[reEntries.length - 1];
   const after = verdict === 'AFTER';
-  const governs = flow.governs === 'FIRE' ? 'flow for fire, 10 %' : 'flow for health';
+  const governs = flow.governs === 'FIRE' ? 'FLOW_FOR_FIRE_TENTH' : 'FLOW_FOR_HEALTH';
   const changes = ' ' + units.text(flow.changesPerHour, flow.changesPerHour, 'per-hour') + ' changes';
   const most = peaks.index
     ? units.text(peaks.index.value, peaks.index.value, 'ratio') + ' × the limit'
@@ -149,10 +149,10 @@ function figures(answer, verdict) {
     view.figure(
       'Fit to sit in after',
       after ? view.q(entry.second, 'second') : BACK[verdict],
-      after ? view.line(answer, 're-entry after the coat') : null
+      after ? view.line(answer, 'RE_ENTRY') : null
     ),
-    view.figure('Most at once', most, view.line(answer, 'highest mixture index')),
-    view.figure('Of the explosive limit', share, view.line(answer, 'highest share of the lower explosive limit')),
+    view.figure('Most at once', most, view.line(answer, 'HIGHEST_MIXTURE_INDEX')),
+    view.figure('Of the explosive limit', share, view.line(answer, 'HIGHEST_SHARE_OF_THE_LOWER_EXPLOSIVE_LIMIT')),
     view.figure('Mask', MASKS[respirator.respirator] || words(respirator.respirator))
   ]);
 }

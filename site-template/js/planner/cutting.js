@@ -92,12 +92,12 @@ function figures(answer, driven) {
   const chip = view.range(moves.lowChipMetre, moves.highChipMetre, 'metre');
   const line = name => view.line(answer, name);
   return view.glance([
-    view.figure('Set the speed to', view.q(speed.rpm, 'rpm'), line('speed to set'), never),
-    view.figure(driven ? 'Feed' : 'Move at', feed(answer.value), line('feed, high end')),
-    view.figure('Passes', String(cut.depthPasses), line('depth passes'), deep),
-    cut.trimPasses > 0 ? trims(cut, line('trim passes')) : null,
-    view.figure('Chip', chip, line('chip load, high end')),
-    view.figure('Rim speed', view.q(speed.rimMetrePerSecond, 'metre-per-second'), line('rim speed'))
+    view.figure('Set the speed to', view.q(speed.rpm, 'rpm'), line('SPEED_TO_SET'), never),
+    view.figure(driven ? 'Feed' : 'Move at', feed(answer.value), line('FEED')),
+    view.figure('Passes', String(cut.depthPasses), line('DEPTH_PASSES'), deep),
+    cut.trimPasses > 0 ? trims(cut, line('TRIM_PASSES')) : null,
+    view.figure('Chip', chip, line('CHIP_LOAD')),
+    view.figure('Rim speed', view.q(speed.rimMetrePerSecond, 'metre-per-second'), line('RIM_SPEED'))
   ]);
 }
 

@@ -121,11 +121,11 @@ function figures(answer) {
   const line = name => view.line(answer, name);
   const metres = value => view.q(value, 'metre');
   return view.glance([
-    view.figure('Moves in a year', metres(movement.yearMetre), line('movement of this board')),
-    c ? view.figure('Gap on each moving side', metres(c.gapMetre), line('gap on each moving side')) : null,
+    view.figure('Moves in a year', metres(movement.yearMetre), line('MOVEMENT_COEFFICIENT')),
+    c ? view.figure('Gap on each moving side', metres(c.gapMetre), line('GAP_ON_EACH_MOVING_SIDE')) : null,
     c ? view.figure('Cut it smaller than the opening by', metres(c.openingMinusPartMetre)) : null,
     c ? view.figure('Gap in the driest week', metres(c.drySeasonGapMetre)) : null,
-    view.figure('Wood settles in', settles, line('longest time to settle'))
+    view.figure('Wood settles in', settles, line('LONGEST_TIME_TO_SETTLE'))
   ]);
 }
 
@@ -158,9 +158,9 @@ function moistures(answer) {
   const { dryPercent, dampPercent, shopPercent } = answer.value.moisture;
   const figure = (name, value, line) => view.figure(name, view.q(value, 'percent'), view.line(answer, line));
   return view.glance([
-    figure('Moisture in the driest season', dryPercent, 'moisture in the dry season'),
-    figure('in the dampest', dampPercent, 'moisture in the damp season'),
-    figure('in this shop', shopPercent, 'moisture of the shop')
+    figure('Moisture in the driest season', dryPercent, 'MOISTURE_IN_THE_DRY_SEASON'),
+    figure('in the dampest', dampPercent, 'MOISTURE_IN_THE_DAMP_SEASON'),
+    figure('in this shop', shopPercent, 'MOISTURE_OF_THE_SHOP')
   ]);
 }
 

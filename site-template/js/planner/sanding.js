@@ -169,8 +169,8 @@ function machineOrSand(v, f, request) {
   return [
     el('h2', null, 'Machine longer, or sand longer?'),
     view.glance([
-      view.figure('Best stepover', view.q(best.stepoverMetre, 'metre'), view.line(answer, 'best stepover')),
-      view.figure('Machine', view.q(best.machineSeconds, 'second'), view.line(answer, 'machine time')),
+      view.figure('Best stepover', view.q(best.stepoverMetre, 'metre'), view.line(answer, 'WEIGHTED_TIME')),
+      view.figure('Machine', view.q(best.machineSeconds, 'second'), view.line(answer, 'MACHINE_TIME')),
       view.figure('Sanding', view.q(best.sandingSeconds, 'second'))
     ]),
     curve(answer.value, f),
@@ -230,9 +230,9 @@ function show(answer, v, f) {
   return [
     view.glance([
       view.figure('Hands-on', view.q(value.totals.seconds, 'second')),
-      view.figure('To take off', view.q(value.startDepthMicron, 'micron'), view.line(answer, 'depth to remove')),
+      view.figure('To take off', view.q(value.startDepthMicron, 'micron'), view.line(answer, 'DEPTH_TO_REMOVE')),
       view.figure('Discs or sheets', String(value.totals.discs)),
-      view.figure('Dust', view.q(value.totals.dustKilogram, 'kilogram'), view.line(answer, 'dust made'))
+      view.figure('Dust', view.q(value.totals.dustKilogram, 'kilogram'), view.line(answer, 'DUST_MADE'))
     ]),
     view.cautions(answer.cautions),
     value.passes.length

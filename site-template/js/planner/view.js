@@ -29,8 +29,9 @@ export function note(n) {
   });
 }
 
-// Cautions where the step is; they can't be folded away.
-export function cautions(list) {
+// Cautions where the step is; they can't be folded away. Among those of a whole plan (named) each says which
+// coat it is true of.
+export function cautions(list, named = false) {
   if (!list || !list.length) {
     return null;
   }
@@ -38,7 +39,14 @@ export function cautions(list) {
     'ul',
     { class: 'step-cautions' },
     list.map(c =>
-      el('li', { class: 'care-' + c.severity.toLowerCase() }, note(c.what), ' ', el('strong', null, note(c.measure)))
+      el(
+        'li',
+        { class: 'care-' + c.severity.toLowerCase() },
+        named && c.step && c.step.task === 'COAT' ? 'Coat ' + c.step.number + ': ' : null,
+        note(c.what),
+        ' ',
+        el('strong', null, note(c.measure))
+      )
     )
   );
 }
@@ -132,9 +140,9 @@ export function glance(figures) {
   return el('dl', { class: 'glance' }, figures);
 }
 
-// The line of working whose result has this name.
-export function line(answer, name) {
-  return (answer.working || []).find(l => l.result.name === name) || null;
+// The line of working of this key; where several bear it, the first or the one asked for, from 1.
+export function line(answer, key, number = 1) {
+  return (answer.working || []).filter(l => l.key === key)[number - 1] || null;
 }
 
 // The middle of a record's range, and its usual number of coats: where a form starts.

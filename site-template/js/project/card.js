@@ -88,8 +88,7 @@ function head(title, plan, names, address) {
 }
 
 function bought(p, names) {
-  const what = p.what.replace(/^finish\b/, names.finish).replace(/^adhesive\b/, names.adhesive);
-  return el('li', null, what + ': ', view.quantity(p.amount));
+  return el('li', null, steps.bought(p, names) + ': ', view.quantity(p.amount));
 }
 
 export function card(title, plan, names, address) {

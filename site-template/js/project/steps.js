@@ -99,12 +99,18 @@ export function ladder(plan, week, nights) {
   );
 }
 
+// What is bought, by the names of the plan's own finish and adhesive.
+export function bought(p, names) {
+  const called = { FINISH: names.finish, ADHESIVE: names.adhesive };
+  return (called[p.item.kind] || p.what) + (p.detail ? ', ' + p.detail : '');
+}
+
 export function shopping(plan, names) {
   return el(
     'ul',
     { class: 'shopping' },
     plan.shopping.map(p => {
-      const what = p.what.replace(/^finish\b/, names.finish).replace(/^adhesive\b/, names.adhesive);
+      const what = bought(p, names);
       return el(
         'li',
         null,

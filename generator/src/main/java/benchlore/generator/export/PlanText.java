@@ -48,7 +48,7 @@ public final class PlanText {
     line("", "To have ready");
     for (Purchase purchase : plan.shopping()) {
       String remark = purchase.remark().isEmpty() ? "" : " (" + purchase.remark() + ")";
-      line("  ", purchase.what() + ": " + Display.text(purchase.amount()) + remark);
+      line("  ", purchase.words() + ": " + Display.text(purchase.amount()) + remark);
     }
   }
 

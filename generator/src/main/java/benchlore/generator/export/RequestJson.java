@@ -1,5 +1,6 @@
 package benchlore.generator.export;
 
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.time.Date;
@@ -76,6 +77,7 @@ public final class RequestJson {
     SimpleModule module = new SimpleModule();
     module.addSerializer(Date.class, text(Date::toString));
     module.addSerializer(Moment.class, text(Moment::toString));
+    module.addSerializer(StepId.class, text(StepId::name));
     module.addSerializer(Double.class, new Numbers());
     module.addSerializer(double.class, new Numbers());
     module.addSerializer(OptionalDouble.class, new OptionalDoubles());

@@ -113,22 +113,20 @@ final class PlanPage {
     for (Purchase purchase : plan.shopping()) {
       list.add(
           Map.of(
-              "what", named(purchase.what()),
+              "what", named(purchase),
               "amount", Display.html(purchase.amount()),
               "remark", purchase.remark()));
     }
     return list;
   }
 
-  /** The roles of adhesive and finish by the names of their records. */
-  private String named(String what) {
-    List<LibraryRecord> materials = materials();
-    if (what.equals("adhesive")) {
-      return materials.get(1).title();
-    }
-    return what.startsWith("finish")
-        ? materials.get(2).title() + what.substring("finish".length())
-        : what;
+  /** Adhesive and finish by the names of their records. */
+  private String named(Purchase purchase) {
+    return switch (purchase.item().kind()) {
+      case ADHESIVE -> purchase.named(materials().get(1).title());
+      case FINISH -> purchase.named(materials().get(2).title());
+      case ABRASIVE, FILLER -> purchase.words();
+    };
   }
 
   /** Steps under the day they begin on. */

@@ -7,6 +7,7 @@ import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
 import benchlore.schedules.air.Air;
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.Coating;
 import benchlore.schedules.coating.SheenRoute;
 import benchlore.schedules.cutting.Cutting;
@@ -18,11 +19,13 @@ import benchlore.schedules.present.PlanDays;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.project.Step;
 import benchlore.schedules.sanding.MachineOrSand;
 import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -44,6 +47,8 @@ final class AnswerFieldsTest {
   private static final int REQUESTS = 40;
   private static final JsonMapper JSON =
       JsonMapper.builder()
+          .addMixIn(StepId.class, NamedStep.class)
+          .addMixIn(Step.class, FlatStep.class)
           .addModule(
               new SimpleModule()
                   .addSerializer(
@@ -55,6 +60,18 @@ final class AnswerFieldsTest {
                       form((v, out) -> out.writeObject(v.isPresent() ? v.getAsDouble() : null)))
                   .addSerializer(optional(), form((v, out) -> out.writeObject(v.orElse(null)))))
           .build();
+
+  /** A step has its name beside what it is made of. */
+  private interface NamedStep {
+    @JsonProperty("id")
+    String name();
+  }
+
+  /** Which step it is stands among the step's own. */
+  private interface FlatStep {
+    @JsonUnwrapped
+    StepId id();
+  }
 
   /** How a value of one type is written. */
   private interface Form<T> {

@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.quantity.ComponentException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -124,16 +125,13 @@ public record AirSchedule(
       OptionalDouble fireSecond,
       Verdict verdict,
       OptionalDouble second) {
-    /** The name of the working's line that tells the time. */
-    public static final String LINE = "re-entry after the coat";
-
     /** Refuses a time beside a verdict that tells none, and one that is not above 0. */
     public ReEntry {
       if (second.isPresent() != (verdict == Verdict.AFTER)) {
         throw new IllegalArgumentException("a time and its verdict disagree: " + verdict);
       }
       if (second.isPresent() && !(second.getAsDouble() > 0)) {
-        throw new IllegalArgumentException("second must be above 0");
+        throw new ComponentException("second", "must be above 0");
       }
     }
 

@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.Solvent;
 import benchlore.schedules.quantity.Figure;
@@ -7,6 +8,7 @@ import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How a schedule was worked out, a line a figure. */
@@ -50,12 +52,14 @@ final class AirWorking {
   private void addRoom() {
     RoomAir room = request.room();
     add(
+        QuantityKey.MOLAR_VOLUME,
         Figure.computed(
             "molar volume x 1000", Vapour.molarVolume(room.celsius()) * 1000, Unit.RATIO),
         "molar volume (litres a mole) = 8.3145 x (temperature + 273.15) / 101.325",
         List.of(Figure.input("air temperature", room.celsius(), Unit.CELSIUS)),
         MOLAR_VOLUME);
     add(
+        QuantityKey.EFFECTIVE_AIR_CHANGES,
         Figure.computed(
             "effective air changes", room.effectiveChangesPerSecond() * 3600, Unit.PER_HOUR),
         "effective air changes = outdoor air / mixing factor / volume",
@@ -77,6 +81,7 @@ final class AirWorking {
       inputs.add(Figure.of("decay time", curve.decaySecond(), Unit.SECOND, from));
     }
     add(
+        QuantityKey.HIGHEST_VAPOUR,
         Figure.computed("highest vapour", schedule.peaks().ppm().value(), Unit.PPM),
         "volume x change of concentration = release - outdoor air / mixing factor x concentration,"
             + " solved exactly; ppm = concentration / molar mass x molar volume",
@@ -93,15 +98,15 @@ final class AirWorking {
     if (schedule.peaks().index().isPresent()) {
       double peak = schedule.peaks().index().get().value();
       add(
+          QuantityKey.HIGHEST_MIXTURE_INDEX,
           Figure.computed("highest mixture index", peak, Unit.RATIO),
           "index = sum of concentration / limit",
           limits,
           MIXTURE);
     }
     addOptional(
-        "8-hour mixture index",
-        schedule.eightHour().index(),
-        Unit.RATIO,
+        QuantityKey.EIGHT_HOUR_MIXTURE_INDEX,
+        figure("8-hour mixture index", schedule.eightHour().index(), Unit.RATIO),
         "average = (solvent released - solvent still in the air) / flow / 8 hours, each over its"
             + " limit",
         AVERAGE);
@@ -120,15 +125,15 @@ final class AirWorking {
       }
       double share = schedule.peaks().dangerShare().get().value();
       add(
+          QuantityKey.HIGHEST_SHARE_OF_THE_DANGER_LEVEL,
           Figure.computed("highest share of the danger level", share, Unit.RATIO),
           "share = sum of concentration / level immediately dangerous to life or health",
           levels,
           Provenance.commonPractice("levels added as for like effects, to the safe side"));
     }
     addOptional(
-        "highest mixture index if brushed",
-        schedule.brushedPeakIndex(),
-        Unit.RATIO,
+        QuantityKey.HIGHEST_MIXTURE_INDEX_IF_BRUSHED,
+        figure("highest mixture index if brushed", schedule.brushedPeakIndex(), Unit.RATIO),
         "the sprayed coats worked out again with the brush's release",
         ReleaseByMethod.FROM);
   }
@@ -148,6 +153,7 @@ final class AirWorking {
                           "explosive limit of " + solvent.id(), d.low(), Unit.PERCENT, d.from())));
     }
     add(
+        QuantityKey.HIGHEST_SHARE_OF_THE_LOWER_EXPLOSIVE_LIMIT,
         Figure.computed(
             "highest share of the lower explosive limit",
             schedule.peaks().percentLowerExplosive().get().value(),
@@ -161,13 +167,30 @@ final class AirWorking {
     FlowNeeded flow = schedule.flow();
     String health = "flow = mixing factor x sum of greatest release / limit";
     Unit unit = Unit.CUBIC_METRE_PER_SECOND;
-    addOptional("flow for health", flow.healthEveryMoment(), unit, health, DILUTION);
+    addOptional(
+        QuantityKey.FLOW_FOR_HEALTH,
+        figure("flow for health", flow.healthEveryMoment(), unit),
+        health,
+        DILUTION);
     String eight = "flow = mixing factor x sum of release in 8 hours / 8 hours / limit";
-    addOptional("flow for health over 8 hours", flow.healthEightHour(), unit, eight, DILUTION);
+    addOptional(
+        QuantityKey.FLOW_FOR_HEALTH_OVER_8_HOURS,
+        figure("flow for health over 8 hours", flow.healthEightHour(), unit),
+        eight,
+        DILUTION);
     String fire = "flow = mixing factor x greatest release / (share x lower explosive limit)";
-    addOptional("flow for fire, 10 %", flow.fireTenth(), unit, fire, FireRule.TENTH.from());
-    addOptional("flow for fire, 25 %", flow.fireQuarter(), unit, fire, FireRule.QUARTER.from());
+    addOptional(
+        QuantityKey.FLOW_FOR_FIRE_TENTH,
+        figure("flow for fire, 10 %", flow.fireTenth(), unit),
+        fire,
+        FireRule.TENTH.from());
+    addOptional(
+        QuantityKey.FLOW_FOR_FIRE_QUARTER,
+        figure("flow for fire, 25 %", flow.fireQuarter(), unit),
+        fire,
+        FireRule.QUARTER.from());
     add(
+        QuantityKey.AIR_CHANGES_NEEDED,
         Figure.computed("air changes needed", flow.changesPerHour(), Unit.PER_HOUR),
         "air changes = the greater of flow for health and for fire at 10 % / volume",
         List.of(Figure.input("room volume", request.room().volume(), Unit.CUBIC_METRE)),
@@ -177,22 +200,26 @@ final class AirWorking {
   private void addReEntry() {
     for (AirSchedule.ReEntry reEntry : schedule.reEntries()) {
       addOptional(
-          AirSchedule.ReEntry.LINE,
-          reEntry.second(),
-          Unit.SECOND,
+          QuantityKey.RE_ENTRY,
+          figure("re-entry after the coat", reEntry.second(), Unit.SECOND),
           "from here on index at most 1 and vapour at most 10 % of the lower explosive limit",
           DILUTION);
     }
   }
 
-  private void addOptional(
-      String name, OptionalDouble value, Unit unit, String formula, Provenance rule) {
-    if (value.isPresent()) {
-      add(Figure.computed(name, value.getAsDouble(), unit), formula, List.of(), rule);
-    }
+  private static Optional<Figure> figure(String name, OptionalDouble value, Unit unit) {
+    return value.isPresent()
+        ? Optional.of(Figure.computed(name, value.getAsDouble(), unit))
+        : Optional.empty();
   }
 
-  private void add(Figure result, String formula, List<Figure> inputs, Provenance rule) {
-    lines.add(new WorkingLine(result, formula, inputs, rule));
+  private void addOptional(
+      QuantityKey key, Optional<Figure> result, String formula, Provenance rule) {
+    result.ifPresent(figure -> add(key, figure, formula, List.of(), rule));
+  }
+
+  private void add(
+      QuantityKey key, Figure result, String formula, List<Figure> inputs, Provenance rule) {
+    lines.add(new WorkingLine(key, result, formula, inputs, rule));
   }
 }

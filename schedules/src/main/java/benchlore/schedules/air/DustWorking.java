@@ -1,5 +1,6 @@
 package benchlore.schedules.air;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
@@ -26,12 +27,14 @@ final class DustWorking {
             schedule.governing().from());
     lines.add(
         new WorkingLine(
+            QuantityKey.DUST_EIGHT_HOUR_SHARE,
             Figure.computed("8-hour share of the limit", schedule.eightHourIndex(), Unit.RATIO),
             "share = (airborne - still in the air after 8 hours) / flow / 8 hours / limit",
             List.of(limit),
             AirWorking.AVERAGE));
     lines.add(
         new WorkingLine(
+            QuantityKey.DUST_OUTDOOR_AIR_NEEDED,
             Figure.computed(
                 "outdoor air needed", schedule.flowNeeded(), Unit.CUBIC_METRE_PER_SECOND),
             "flow = mixing factor x airborne in 8 hours / 8 hours / limit",
@@ -40,6 +43,7 @@ final class DustWorking {
     if (schedule.clearSecond().isPresent()) {
       lines.add(
           new WorkingLine(
+              QuantityKey.CLEAR_AFTER_SANDING,
               Figure.computed(
                   "clear after sanding", schedule.clearSecond().getAsDouble(), Unit.SECOND),
               "time = ln(highest / limit) x volume x mixing factor / flow",
@@ -60,6 +64,7 @@ final class DustWorking {
                 Unit.RATIO,
                 Provenance.fromMemory("share of uncaught sanding dust that stays in the air"));
     return new WorkingLine(
+        QuantityKey.AIRBORNE_DUST,
         Figure.computed("airborne dust", schedule.airborneKilogram(), Unit.KILOGRAM),
         "airborne = removed x (1 - captured share) x airborne share",
         List.of(
@@ -71,6 +76,7 @@ final class DustWorking {
 
   private static WorkingLine peak(DustRequest request, DustSchedule schedule) {
     return new WorkingLine(
+        QuantityKey.HIGHEST_DUST_IN_THE_AIR,
         Figure.computed(
             "highest dust in the air",
             schedule.peakKilogramPerCubicMetre(),

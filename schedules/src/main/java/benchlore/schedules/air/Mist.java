@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.AirRows;
 import benchlore.schedules.material.ApplicationMethod;
@@ -11,6 +12,7 @@ import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Spray mist: the solids that miss the work, against the brush that leaves none in the air.
@@ -34,9 +36,7 @@ public final class Mist {
    * @return what lands, what hangs and for how long
    */
   public static Answer<MistEstimate> plan(MistRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     Checks checks = new Checks();
     AirChecks.room(request.room(), checks);
     checks
@@ -81,16 +81,19 @@ public final class Mist {
             limit.from());
     return List.of(
         new WorkingLine(
+            QuantityKey.MIST_MADE,
             Figure.computed("mist", estimate.mistKilogram(), Unit.KILOGRAM),
             "mist = solids x (1 - transfer)",
             List.of(solids, transfer),
             transfer.from()),
         new WorkingLine(
+            QuantityKey.MIST_HIGHEST_SHARE,
             Figure.computed("highest share of the limit", estimate.peakIndex(), Unit.RATIO),
             "highest = mist / time / (flow / mixing factor) x (1 - exp(-changes x time)) / limit",
             List.of(level),
             AirWorking.DILUTION),
         new WorkingLine(
+            QuantityKey.CLEAR_AFTER_SPRAYING,
             Figure.computed("clear after spraying", estimate.clearSecond(), Unit.SECOND),
             "time = ln(highest share) x volume x mixing factor / flow",
             List.of(),

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.Finish;
@@ -60,6 +61,7 @@ final class CoatCount {
 
   private static WorkingLine line(CoatsRequest request, double dry, int coats) {
     return new WorkingLine(
+        QuantityKey.COATS_NEEDED,
         Figure.computed("coats", coats, Unit.COUNT),
         "coats = target dry film / dry film of one coat, rounded up",
         List.of(

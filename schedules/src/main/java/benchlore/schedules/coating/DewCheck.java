@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.quantity.Figure;
@@ -42,6 +43,7 @@ final class DewCheck {
   private static WorkingLine line(DewRequest request, DewMargin value) {
     SourcedRange margin = WorkSurface.MARGIN;
     return new WorkingLine(
+        QuantityKey.SURFACE_ABOVE_DEW_POINT,
         Figure.computed("surface above dew point", value.marginCelsius(), Unit.CELSIUS_DIFFERENCE),
         "margin = surface - dew point; dew point = c g / (b - g), g = ln(RH/100) + b T / (c + T)",
         List.of(

@@ -1,5 +1,6 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.DryingMechanism;
 import benchlore.schedules.material.Finish;
@@ -28,6 +29,7 @@ final class DryingWorking {
   private static WorkingLine thickness(DryingRequest request, DryingTimes times) {
     SourcedRange usual = request.finish().wetFilmMicron();
     return new WorkingLine(
+        QuantityKey.THICKNESS_FACTOR,
         Figure.computed("thickness factor", times.thicknessFactor(), Unit.RATIO),
         "thickness factor = wet film / usual wet film, at least 1",
         List.of(
@@ -39,6 +41,7 @@ final class DryingWorking {
   private static WorkingLine dryFilm(DryingRequest request, DryingTimes times) {
     SourcedRange solids = request.finish().solidsVolumePercent();
     return new WorkingLine(
+        QuantityKey.DRY_FILM_OF_THIS_COAT,
         Figure.computed("dry film of this coat", times.dryFilmMicron(), Unit.MICRON),
         "dry film = wet film x solids by volume / 100",
         List.of(
@@ -52,6 +55,7 @@ final class DryingWorking {
     double surface = WorkSurface.celsius(request.climate(), request.start());
     double margin = WorkSurface.marginCelsius(request.climate(), request.start());
     return new WorkingLine(
+        QuantityKey.SURFACE_ABOVE_DEW_POINT_AT_THE_START,
         Figure.computed("surface above dew point at the start", margin, Unit.CELSIUS_DIFFERENCE),
         "margin = surface - dew point; sound at 3 C or more",
         List.of(
@@ -77,6 +81,7 @@ final class DryingWorking {
       inputs.add(Figure.computed("mean rate over the wait", mean, Unit.RATIO));
     }
     return new WorkingLine(
+        QuantityKey.DRYING_STAGE,
         Figure.computed(time.stage().words(), planned, Unit.SECOND),
         "stated time x thickness factor = sum of rate(air) x time, hour by hour",
         inputs,

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.material.Transfer;
@@ -79,6 +80,7 @@ final class LiquidQuantity {
   private static WorkingLine area(QuantityRequest request) {
     CoatedArea area = request.area();
     return new WorkingLine(
+        QuantityKey.AREA_TO_COAT,
         Figure.computed("area to coat", area.totalSquareMetre(), Unit.SQUARE_METRE),
         area.bothFaces() ? "area = 2 x face + edges" : "area = face + edges",
         List.of(
@@ -91,6 +93,7 @@ final class LiquidQuantity {
     SourcedRange solids = request.finish().solidsVolumePercent();
     double dry = FilmThickness.dryMicron(request.finish(), request.wetFilmMicron());
     return new WorkingLine(
+        QuantityKey.THEORETICAL_SPREADING_RATE,
         Figure.computed("theoretical spreading rate", rate, Unit.SQUARE_METRE_PER_CUBIC_METRE),
         "m2 per litre = 10 x solids by volume % / dry film in um",
         List.of(
@@ -102,6 +105,7 @@ final class LiquidQuantity {
   private static WorkingLine liquid(
       QuantityRequest request, SourcedRange transfer, double rate, double liquid) {
     return new WorkingLine(
+        QuantityKey.LIQUID_FINISH,
         Figure.computed("liquid", liquid, Unit.CUBIC_METRE_LIQUID),
         "liquid = area x coats / (spreading rate x transfer efficiency)",
         List.of(

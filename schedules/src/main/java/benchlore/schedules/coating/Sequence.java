@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
@@ -158,6 +159,7 @@ final class Sequence {
     double film = coatMicron() * coats;
     working.add(
         new WorkingLine(
+            QuantityKey.DRY_FILM_OF_ALL_COATS,
             Figure.computed("dry film of all coats", film, Unit.MICRON),
             "film = coats x dry film of one coat",
             List.of(
@@ -172,6 +174,7 @@ final class Sequence {
     Figure figure = line.result();
     String name = "coat " + number + ": " + figure.name();
     return new WorkingLine(
+        line.key(),
         new Figure(name, figure.quantity(), figure.from()),
         line.formula(),
         line.inputs(),

@@ -1,6 +1,7 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.material.CoatBond;
@@ -29,6 +30,7 @@ final class SheenWorking {
     for (SheenWay way : ways) {
       lines.add(
           new WorkingLine(
+              QuantityKey.WAY_TO_SHEEN,
               Figure.computed("work: " + words(way.kind()), way.seconds(), Unit.SECOND),
               "work = steps x area x pace",
               List.of(

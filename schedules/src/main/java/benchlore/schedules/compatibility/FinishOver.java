@@ -2,6 +2,7 @@ package benchlore.schedules.compatibility;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CautionRow;
@@ -157,6 +158,7 @@ public final class FinishOver {
     double wait = under.start().secondsUntil(value.from().get());
     return List.of(
         new WorkingLine(
+            QuantityKey.WAIT_AFTER_THE_UNDER_COAT,
             Figure.computed("wait after the under coat", wait, Unit.SECOND),
             "wait = the under coat's stage: " + first.waitUntil().words(),
             List.of(Figure.computed("thickness factor", under.thicknessFactor(), Unit.RATIO)),

@@ -1,5 +1,6 @@
 package benchlore.schedules.cutting;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.cutting.CuttingSchedule.Feed;
 import benchlore.schedules.cutting.CuttingSchedule.Passes;
@@ -105,6 +106,7 @@ final class CuttingPlan {
     double start = BitSpeeds.startRpm(bit.diameterMetre());
     double chart = BitSpeeds.highestRpm(bit.diameterMetre());
     return new WorkingLine(
+        QuantityKey.SPEED_TO_SET,
         Figure.computed("speed to set", speed.rpm(), Unit.RPM),
         "the least of wanted or starting speed, chart, marking, machine, and what the feed can"
             + " follow; never under the machine's slowest",
@@ -123,6 +125,7 @@ final class CuttingPlan {
 
   WorkingLine rimLine(Speed speed) {
     return new WorkingLine(
+        QuantityKey.RIM_SPEED,
         Figure.computed("rim speed", speed.rimMetrePerSecond(), Unit.METRE_PER_SECOND),
         "rim speed = pi x diameter x rpm / 60",
         List.of(
@@ -136,6 +139,7 @@ final class CuttingPlan {
     double light =
         request.machine().kind() == Machine.Kind.LIGHT_CNC ? CuttingFigures.LIGHT_CHIP_SHARE : 1;
     return new WorkingLine(
+        QuantityKey.CHIP_LOAD,
         Figure.computed("chip load, high end", chip.high(), Unit.METRE),
         "chip = table x share for depth x share for a light machine",
         List.of(
@@ -151,6 +155,7 @@ final class CuttingPlan {
 
   WorkingLine feedLine(Speed speed, Feed feed) {
     return new WorkingLine(
+        QuantityKey.FEED,
         Figure.computed("feed, high end", feed.highMetrePerSecond(), Unit.METRE_PER_SECOND),
         "feed = rpm x flutes x chip load, at most what the machine can push",
         List.of(
@@ -167,6 +172,7 @@ final class CuttingPlan {
   WorkingLine passLine(Passes passes) {
     double most = request.wantedPassMetre().orElse(usualPassMetre());
     return new WorkingLine(
+        QuantityKey.DEPTH_PASSES,
         Figure.computed("depth passes", passes.depthPasses(), Unit.COUNT),
         "passes = depth / deepest pass, rounded up",
         List.of(
@@ -179,6 +185,7 @@ final class CuttingPlan {
 
   WorkingLine trimLine(Passes passes) {
     return new WorkingLine(
+        QuantityKey.TRIM_PASSES,
         Figure.computed("trim passes", passes.trimPasses(), Unit.COUNT),
         "passes = wood left / bite, rounded up",
         List.of(

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CuttingRows;
 import benchlore.schedules.quantity.Figure;
@@ -199,6 +200,7 @@ final class ReachPlan {
 
   private WorkingLine contactLine(Bit.Bearing bearing, double template) {
     return new WorkingLine(
+        QuantityKey.BEARING_ON_THE_TEMPLATE_AT_FIRST,
         Figure.computed(
             "bearing on the template at first", contactMetre(bearing, template), Unit.METRE),
         onTip()
@@ -217,6 +219,7 @@ final class ReachPlan {
   private List<WorkingLine> holdLines(Reach reach) {
     return List.of(
         new WorkingLine(
+            QuantityKey.STICK_OUT,
             Figure.computed("stick-out", reach.stickOutMetre(), Unit.METRE),
             "the larger of nose to work + depth, and edges + bearing + neck",
             List.of(
@@ -227,6 +230,7 @@ final class ReachPlan {
                 Figure.of("neck", NECK, Unit.METRE, CuttingSources.NECK)),
             CuttingSources.STICK_OUT),
         new WorkingLine(
+            QuantityKey.LEAST_GRIP,
             Figure.computed("least grip", reach.neededGripMetre(), Unit.METRE),
             "the larger of 4/5 of the bore and 3/4 of the shank, the latter at most the bore",
             List.of(
@@ -236,6 +240,7 @@ final class ReachPlan {
                 Figure.of("share of shank", SHANK_SHARE, Unit.RATIO, CuttingSources.GRIP)),
             CuttingSources.GRIP),
         new WorkingLine(
+            QuantityKey.DRAW_BACK_FROM_THE_BOTTOM,
             Figure.of("draw back from the bottom", DRAW_BACK, Unit.METRE, CuttingSources.BOTTOM),
             "push the shank home, then draw it back by this",
             List.of(),

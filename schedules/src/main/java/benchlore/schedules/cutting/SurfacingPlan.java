@@ -3,6 +3,7 @@ package benchlore.schedules.cutting;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CuttingRows;
 import benchlore.schedules.quantity.Figure;
@@ -77,6 +78,7 @@ final class SurfacingPlan {
     List<WorkingLine> lines = new ArrayList<>();
     lines.add(
         new WorkingLine(
+            QuantityKey.SURFACING_STROKES,
             Figure.computed("strokes", surfacing.strokes(), Unit.COUNT),
             "strokes = 1 + (across - diameter) / (diameter x (1 - overlap)), rounded up",
             List.of(
@@ -86,6 +88,7 @@ final class SurfacingPlan {
             CuttingSources.SURFACING));
     lines.add(
         new WorkingLine(
+            QuantityKey.SURFACING_LAYERS,
             Figure.computed("layers", surfacing.layers(), Unit.COUNT),
             "layers = depth / layer, rounded up",
             List.of(
@@ -94,6 +97,7 @@ final class SurfacingPlan {
             CuttingSources.SURFACING));
     lines.add(
         new WorkingLine(
+            QuantityKey.SURFACING_TIME,
             Figure.computed("time", surfacing.seconds(), Unit.SECOND),
             "time = layers x (strokes x length + (strokes - 1) x step) / feed",
             List.of(

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CuttingRows;
 import benchlore.schedules.quantity.Figure;
@@ -116,6 +117,7 @@ final class TabsPlan {
   private List<WorkingLine> working(Tabs tabs) {
     return List.of(
         new WorkingLine(
+            QuantityKey.TAB_COUNT,
             Figure.computed("tabs", tabs.count(), Unit.COUNT),
             "count = path / spacing, rounded up, at least 4",
             List.of(
@@ -123,11 +125,13 @@ final class TabsPlan {
                 Figure.of("spacing", SPACING, Unit.METRE, CuttingSources.TABS)),
             CuttingSources.TABS),
         new WorkingLine(
+            QuantityKey.TAB_HEIGHT,
             Figure.computed("tab height", tabs.heightMetre(), Unit.METRE),
             "height = thickness / 4, from 1.5 to 3 mm, at most half the thickness",
             List.of(Figure.input("thickness", request.thicknessMetre(), Unit.METRE)),
             CuttingSources.TABS),
         new WorkingLine(
+            QuantityKey.TAB_WIDTH_TO_ENTER,
             Figure.computed("tab width to enter", tabs.programmedWidthMetre(), Unit.METRE),
             "width to enter = bridge + bit diameter",
             List.of(

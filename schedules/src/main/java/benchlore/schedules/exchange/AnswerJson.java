@@ -60,7 +60,8 @@ final class AnswerJson {
   }
 
   static void line(AnswerWriter out, WorkingLine line) {
-    out.group("result", line.result(), AnswerJson::figure)
+    out.word("key", line.key())
+        .group("result", line.result(), AnswerJson::figure)
         .text("formula", line.formula())
         .list("inputs", line.inputs(), AnswerJson::figure)
         .group("rule", line.rule(), AnswerJson::provenance);
@@ -100,7 +101,7 @@ final class AnswerJson {
         .optional("step", caution.step(), AnswerJson::step);
   }
 
-  private static void step(AnswerWriter out, StepId step) {
-    out.word("task", step.task()).number("number", step.number());
+  static void step(AnswerWriter out, StepId step) {
+    out.text("id", step.name()).word("task", step.task()).number("number", step.number());
   }
 }

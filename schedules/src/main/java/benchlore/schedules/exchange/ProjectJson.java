@@ -112,9 +112,17 @@ final class ProjectJson {
   }
 
   private static void purchase(AnswerWriter out, Purchase purchase) {
-    out.text("what", purchase.what())
+    out.group("item", purchase.item(), ProjectJson::item)
+        .text("what", purchase.what())
+        .text("detail", purchase.detail())
         .group("amount", purchase.amount(), AnswerJson::quantity)
         .text("remark", purchase.remark());
+  }
+
+  private static void item(AnswerWriter out, Purchase.Item item) {
+    out.word("kind", item.kind())
+        .word("sheen", item.sheen())
+        .optional("grit", item.grit(), SandingJson::grit);
   }
 
   private static void coats(AnswerWriter out, CoatingSchedule schedule) {
@@ -133,10 +141,8 @@ final class ProjectJson {
   }
 
   private static void step(AnswerWriter out, Step step) {
-    out.text("id", step.id().name())
-        .word("task", step.id().task())
-        .number("number", step.id().number())
-        .text("title", step.title())
+    AnswerJson.step(out, step.id());
+    out.text("title", step.title())
         .word("kind", step.kind())
         .list(
             "slots",

@@ -166,7 +166,7 @@ final class SandingJson {
         .number("removedMicron", pass.removedMicron());
   }
 
-  private static void grit(AnswerWriter out, Grit grit) {
+  static void grit(AnswerWriter out, Grit grit) {
     out.word("system", grit.system())
         .number("number", grit.number())
         .number("micron", grit.micron())

@@ -1,5 +1,6 @@
 package benchlore.schedules.glueup;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
@@ -61,11 +62,11 @@ final class GlueUpWorking {
       sizes.add(Figure.input(joint.name() + " width", joint.widthMetre(), Unit.METRE));
       sizes.add(Figure.input(joint.name() + " count", joint.count(), Unit.COUNT));
     }
-    line("glue line area", glue.areaSquareMetre(), Unit.SQUARE_METRE)
+    line(QuantityKey.GLUE_LINE_AREA, "glue line area", glue.areaSquareMetre(), Unit.SQUARE_METRE)
         .add("area = sum of length x width x count", sizes, Provenance.computed());
     Figure area = Figure.computed("area", glue.areaSquareMetre(), Unit.SQUARE_METRE);
     Figure spread = high("spread for one glue line", adhesive.spread());
-    line("adhesive", glue.massKilogram(), Unit.KILOGRAM)
+    line(QuantityKey.ADHESIVE_MASS, "adhesive", glue.massKilogram(), Unit.KILOGRAM)
         .add(
             "kg = area x spread x squeeze-out x pot loss",
             List.of(
@@ -74,14 +75,18 @@ final class GlueUpWorking {
                 high("squeeze-out", GlueUpFigures.SQUEEZE_OUT),
                 high("pot loss", GlueUpFigures.POT_LOSS)),
             GlueUpFigures.SQUEEZE_OUT.from());
-    line("volume", glue.volumeCubicMetre(), Unit.CUBIC_METRE_LIQUID)
+    line(QuantityKey.ADHESIVE_VOLUME, "volume", glue.volumeCubicMetre(), Unit.CUBIC_METRE_LIQUID)
         .add(
             "litres = kg / density",
             List.of(
                 Figure.computed("adhesive", glue.massKilogram(), Unit.KILOGRAM),
                 low("density", adhesive.density())),
             Provenance.computed());
-    line("on each face", glue.perFaceKilogramPerSquareMetre(), Unit.KILOGRAM_PER_SQUARE_METRE)
+    line(
+            QuantityKey.ADHESIVE_ON_EACH_FACE,
+            "on each face",
+            glue.perFaceKilogramPerSquareMetre(),
+            Unit.KILOGRAM_PER_SQUARE_METRE)
         .add("each of both faces = spread / 2", List.of(spread), Provenance.commonPractice(""));
   }
 
@@ -92,20 +97,24 @@ final class GlueUpWorking {
     air.add(Figure.input("driest part", request.wood().driestPercent(), Unit.PERCENT));
     air.add(
         contact ? high("open time", adhesive.openTime()) : low("open time", adhesive.openTime()));
-    line("open time here", assembly.openSecond(), Unit.SECOND)
+    line(QuantityKey.OPEN_TIME_HERE, "open time here", assembly.openSecond(), Unit.SECOND)
         .add("age(t) = open time, by temperature, dry air and dry wood", air, MATURITY);
     adhesive.potLife().ifPresent(this::potLife);
     if (contact) {
-      line("dry before joining", assembly.waitSecond(), Unit.SECOND)
+      line(QuantityKey.DRY_BEFORE_JOINING, "dry before joining", assembly.waitSecond(), Unit.SECOND)
           .add(
               "short end of the open time",
               List.of(low("open time", adhesive.openTime())),
               MATURITY);
     }
     SourcedRange closed = BatchLimits.closedLabel(adhesive);
-    line("closed time here", assembly.closedSecond(), Unit.SECOND)
+    line(QuantityKey.CLOSED_TIME_HERE, "closed time here", assembly.closedSecond(), Unit.SECOND)
         .add("age(t) = closed time", List.of(low("closed time", closed)), MATURITY);
-    line("total assembly time", assembly.totalSecond(), Unit.SECOND)
+    line(
+            QuantityKey.TOTAL_ASSEMBLY_TIME,
+            "total assembly time",
+            assembly.totalSecond(),
+            Unit.SECOND)
         .add(
             "total = open + closed",
             List.of(
@@ -116,7 +125,7 @@ final class GlueUpWorking {
 
   private void potLife(SourcedRange label) {
     double pot = BatchLimits.at(request, request.start()).potSecond();
-    line("pot life here", pot, Unit.SECOND)
+    line(QuantityKey.POT_LIFE_HERE, "pot life here", pot, Unit.SECOND)
         .add("age(t) = pot life", List.of(low("pot life", label)), MATURITY);
   }
 
@@ -124,7 +133,7 @@ final class GlueUpWorking {
     Pressure pressure = schedule.pressure();
     SourcedRange range = pressure.density().pressureOf(adhesive);
     double density = request.wood().densityKilogramPerCubicMetre();
-    line("pressure to aim at", pressure.targetPascal(), Unit.PASCAL)
+    line(QuantityKey.PRESSURE_TO_AIM_AT, "pressure to aim at", pressure.targetPascal(), Unit.PASCAL)
         .add(
             "middle of the adhesive's range for this class of wood",
             List.of(
@@ -139,7 +148,11 @@ final class GlueUpWorking {
       return;
     }
     Clamps clamps = request.clamps();
-    line(row.joint() + ": clamps for force", row.neededForForce(), Unit.COUNT)
+    line(
+            QuantityKey.JOINT_CLAMPS_FOR_FORCE,
+            row.joint() + ": clamps for force",
+            row.neededForForce(),
+            Unit.COUNT)
         .add(
             "n = length x width x least pressure / clamp force, rounded up",
             List.of(
@@ -154,7 +167,11 @@ final class GlueUpWorking {
 
   private void spacing(Joint joint, Row row) {
     Clamps clamps = request.clamps();
-    line(row.joint() + ": farthest apart", row.spacingLimitMetre(), Unit.METRE)
+    line(
+            QuantityKey.JOINT_FARTHEST_APART,
+            row.joint() + ": farthest apart",
+            row.spacingLimitMetre(),
+            Unit.METRE)
         .add(
             "s = 2 x (wood + caul) + jaw, at most 12 in",
             List.of(
@@ -164,7 +181,11 @@ final class GlueUpWorking {
                 high("usual spacing", GlueUpFigures.SPACING)),
             FAN);
     Figure spacing = Figure.computed("s", row.spacingLimitMetre(), Unit.METRE);
-    line(row.joint() + ": clamps for spacing", row.neededForSpacing(), Unit.COUNT)
+    line(
+            QuantityKey.JOINT_CLAMPS_FOR_SPACING,
+            row.joint() + ": clamps for spacing",
+            row.neededForSpacing(),
+            Unit.COUNT)
         .add(
             "n = 1 + (length - 2 x end) / s, rounded up; end = least of 1.5 in and s / 2",
             List.of(
@@ -175,7 +196,7 @@ final class GlueUpWorking {
   }
 
   private void governing(Row row) {
-    line(row.joint() + ": clamps", row.count(), Unit.COUNT)
+    line(QuantityKey.JOINT_CLAMPS, row.joint() + ": clamps", row.count(), Unit.COUNT)
         .add(
             "the larger governs, as far as the shelf goes",
             List.of(
@@ -183,7 +204,11 @@ final class GlueUpWorking {
                 Figure.computed("for spacing", row.neededForSpacing(), Unit.COUNT),
                 Figure.input("on the shelf", request.clamps().count(), Unit.COUNT)),
             Provenance.computed());
-    line(row.joint() + ": tighten each to", row.forceEachNewton(), Unit.NEWTON)
+    line(
+            QuantityKey.JOINT_TIGHTEN_EACH_TO,
+            row.joint() + ": tighten each to",
+            row.forceEachNewton(),
+            Unit.NEWTON)
         .add(
             "pressure aimed at x length x width / clamps, at most the clamp's force",
             List.of(
@@ -201,7 +226,7 @@ final class GlueUpWorking {
       joints = joints + share.count();
     }
     double area = batch.massKilogram() / GlueNeed.massKilogram(1, adhesive);
-    line(name + ": spreading", batch.spreadSecond(), Unit.SECOND)
+    line(QuantityKey.BATCH_SPREADING, name + ": spreading", batch.spreadSecond(), Unit.SECOND)
         .add(
             "(joints x each + area x spreading) / hands",
             List.of(
@@ -214,7 +239,7 @@ final class GlueUpWorking {
             GlueUpFigures.EXTRA_HANDS.from());
     // Time is charged for every clamp the joints call for, even where the shelf is short.
     double clamps = batch.closeSecond() * hands / pace.perClampSecond();
-    line(name + ": clamping", batch.closeSecond(), Unit.SECOND)
+    line(QuantityKey.BATCH_CLAMPING, name + ": clamping", batch.closeSecond(), Unit.SECOND)
         .add(
             "clamps called for x each / hands",
             List.of(
@@ -230,24 +255,28 @@ final class GlueUpWorking {
     List<Figure> air = air();
     air.add(high("clamp time", adhesive.clampTime()));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
-    line(name + ": in clamps", clamped, Unit.SECOND)
+    line(QuantityKey.BATCH_IN_CLAMPS, name + ": in clamps", clamped, Unit.SECOND)
         .add("age(t) = clamp time, by Q10 ^ ((T - Tref) / 10), damp air and wood", air, MATURITY);
   }
 
   private void moments() {
-    line("handle after", schedule.handle().afterSecond(), Unit.SECOND)
+    line(QuantityKey.HANDLE_AFTER, "handle after", schedule.handle().afterSecond(), Unit.SECOND)
         .add(
             "age(t) = handling time, not before the clamps are off",
             List.of(high("handling time", adhesive.handleAfter())),
             MATURITY);
-    line("machine after", schedule.machine().afterSecond(), Unit.SECOND)
+    line(QuantityKey.MACHINE_AFTER, "machine after", schedule.machine().afterSecond(), Unit.SECOND)
         .add(
             adhesive.waterBased()
                 ? "age(t) = wait for glue water to spread: 7 d at 20, 4 d at 50, 1 d at 70 deg C"
                 : "age(t) = wait, by the setting rate",
             List.of(high("wait", Milestones.machineLabel(adhesive))),
             adhesive.waterBased() ? SettingRates.DIFFUSION : MATURITY);
-    line("full load after", schedule.fullLoad().afterSecond(), Unit.SECOND)
+    line(
+            QuantityKey.FULL_LOAD_AFTER,
+            "full load after",
+            schedule.fullLoad().afterSecond(),
+            Unit.SECOND)
         .add(
             "age(t) = full strength",
             List.of(high("full strength", adhesive.fullStrength())),
@@ -266,9 +295,10 @@ final class GlueUpWorking {
     return air;
   }
 
-  private Draughted line(String name, double value, Unit unit) {
+  private Draughted line(QuantityKey key, String name, double value, Unit unit) {
     Figure result = Figure.computed(name, value, unit);
-    return (formula, inputs, rule) -> lines.add(new WorkingLine(result, formula, inputs, rule));
+    return (formula, inputs, rule) ->
+        lines.add(new WorkingLine(key, result, formula, inputs, rule));
   }
 
   private static Figure low(String name, SourcedRange datum) {

@@ -1,5 +1,6 @@
 package benchlore.schedules.movement;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.movement.FitSchedule.Clearance;
 import benchlore.schedules.movement.FitSchedule.TapeStack;
@@ -63,8 +64,9 @@ final class ClearancePlan {
 
   List<WorkingLine> working(Clearance clearance) {
     List<WorkingLine> lines = new ArrayList<>();
-    lines.add(filmLine("film on the part's edge", opening.partFilm()));
-    lines.add(filmLine("film on the opening's face", opening.openingFilm()));
+    lines.add(filmLine(QuantityKey.FILM_ON_PART, "film on the part's edge", opening.partFilm()));
+    lines.add(
+        filmLine(QuantityKey.FILM_ON_OPENING, "film on the opening's face", opening.openingFilm()));
     lines.add(gapLine(clearance));
     if (!clearance.stacks().isEmpty()) {
       lines.add(tapeLine(clearance));
@@ -72,8 +74,9 @@ final class ClearancePlan {
     return lines;
   }
 
-  private static WorkingLine filmLine(String name, Film film) {
+  private static WorkingLine filmLine(QuantityKey key, String name, Film film) {
     return new WorkingLine(
+        key,
         Figure.computed(name, film.dryFilmMicron(), Unit.MICRON),
         "dry film = coats x wet film x solids",
         List.of(
@@ -85,6 +88,7 @@ final class ClearancePlan {
 
   private WorkingLine gapLine(Clearance clearance) {
     return new WorkingLine(
+        QuantityKey.GAP_ON_EACH_MOVING_SIDE,
         Figure.computed("gap on each moving side", clearance.gapMetre(), Unit.METRE),
         "gap = both films + swelling x share + slip",
         List.of(
@@ -99,6 +103,7 @@ final class ClearancePlan {
     TapeStack stack = clearance.stacks().get(0);
     Tape tape = stack.tape();
     return new WorkingLine(
+        QuantityKey.TAPE_LAYERS,
         Figure.computed("layers of " + tape.name(), stack.layers(), Unit.COUNT),
         "layers = gap / thickness of one layer, rounded up",
         List.of(

@@ -2,6 +2,7 @@ package benchlore.schedules.movement;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.movement.FitSchedule.Clearance;
 import benchlore.schedules.movement.FitSchedule.Fixing;
@@ -77,14 +78,30 @@ public final class Fit {
 
   private static Moistures moistures(FitRequest request, List<WorkingLine> working) {
     Seasons seasons = request.seasons();
-    working.add(Moisture.line("moisture of the shop", request.shop(), Provenance.input()));
-    working.add(Moisture.line("moisture in the dry season", seasons.dry(), seasons.from()));
-    working.add(Moisture.line("moisture in the damp season", seasons.damp(), seasons.from()));
+    working.add(
+        Moisture.line(
+            QuantityKey.MOISTURE_OF_THE_SHOP,
+            "moisture of the shop",
+            request.shop(),
+            Provenance.input()));
+    working.add(
+        Moisture.line(
+            QuantityKey.MOISTURE_IN_THE_DRY_SEASON,
+            "moisture in the dry season",
+            seasons.dry(),
+            seasons.from()));
+    working.add(
+        Moisture.line(
+            QuantityKey.MOISTURE_IN_THE_DAMP_SEASON,
+            "moisture in the damp season",
+            seasons.damp(),
+            seasons.from()));
     Moistures moisture =
         new Moistures(
             request.shop().moisturePercent(), seasons.lowPercent(), seasons.highPercent());
     working.add(
         new WorkingLine(
+            QuantityKey.MOISTURE_TO_FIT_AT,
             Figure.computed("moisture to fit at", moisture.middlePercent(), Unit.PERCENT),
             "the middle between the two seasons",
             List.of(
@@ -112,9 +129,17 @@ public final class Fit {
             thicknessYearMetre(request, moisture));
     working.add(coefficientLine(request, range));
     working.add(
-        changeLine("swelling, 0 or more", travel.swellMetre(), request, moisture.dampPercent()));
+        changeLine(
+            QuantityKey.SWELLING,
+            Figure.computed("swelling, 0 or more", travel.swellMetre(), Unit.METRE),
+            request,
+            moisture.dampPercent()));
     working.add(
-        changeLine("shrinking, 0 or more", travel.shrinkMetre(), request, moisture.dryPercent()));
+        changeLine(
+            QuantityKey.SHRINKING,
+            Figure.computed("shrinking, 0 or more", travel.shrinkMetre(), Unit.METRE),
+            request,
+            moisture.dryPercent()));
     working.add(thicknessLine(request, travel));
     return travel;
   }
@@ -129,6 +154,7 @@ public final class Fit {
     RingAngle rings = request.rings().throughThickness();
     SourcedRange range = Movement.over(request.wood(), rings);
     return new WorkingLine(
+        QuantityKey.THICKNESS_THROUGH_THE_YEAR,
         Figure.computed("thickness through the year", travel.thicknessYearMetre(), Unit.METRE),
         "change = thickness x C x difference of moisture, C at 90 degrees less the ring angle",
         List.of(
@@ -141,6 +167,7 @@ public final class Fit {
     SourcedRange t = Movement.tangential(request.wood());
     SourcedRange r = Movement.radial(request.wood());
     return new WorkingLine(
+        QuantityKey.MOVEMENT_COEFFICIENT,
         Figure.computed("movement of this board", range.high(), Unit.PER_PERCENT_MOISTURE),
         "C = CT cos^2 a + CR sin^2 a, the larger over the board's ring angles",
         List.of(
@@ -152,9 +179,10 @@ public final class Fit {
   }
 
   private static WorkingLine changeLine(
-      String name, double metre, FitRequest request, double percent) {
+      QuantityKey key, Figure change, FitRequest request, double percent) {
     return new WorkingLine(
-        Figure.computed(name, metre, Unit.METRE),
+        key,
+        change,
         "change = width x C x difference of moisture",
         List.of(
             Figure.input("width", request.widthMetre(), Unit.METRE),

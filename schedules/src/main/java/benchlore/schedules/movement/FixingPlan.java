@@ -1,5 +1,6 @@
 package benchlore.schedules.movement;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.movement.FitSchedule.Fixing;
 import benchlore.schedules.movement.FitSchedule.Slot;
@@ -49,6 +50,7 @@ final class FixingPlan {
     for (Slot slot : fixing.slots()) {
       lines.add(
           new WorkingLine(
+              QuantityKey.SLOT_LENGTH,
               Figure.computed("slot", slot.lengthMetre(), Unit.METRE),
               "slot = screw + swelling there + shrinking there + spare",
               List.of(
@@ -70,6 +72,7 @@ final class FixingPlan {
       most = Math.max(most, slot.inwardMetre() + slot.outwardMetre());
     }
     return new WorkingLine(
+        QuantityKey.MOST_TRAVEL_AT_A_SCREW,
         Figure.computed("most travel at a screw", most, Unit.METRE),
         "tight holes will do if this is no more than the limit",
         List.of(Figure.of("limit", FitFigures.RIGID_METRE, Unit.METRE, FitSources.RIGID)),

@@ -2,6 +2,7 @@ package benchlore.schedules.movement;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
@@ -75,6 +76,7 @@ public final class Moisture {
     }
     WorkingLine line =
         line(
+            QuantityKey.EQUILIBRIUM_MOISTURE,
             "moisture content",
             new SteadyAir(celsius, relativeHumidityPercent),
             Provenance.input());
@@ -82,9 +84,10 @@ public final class Moisture {
   }
 
   /** The line of working for air already checked. */
-  static WorkingLine line(String name, SteadyAir air, Provenance from) {
+  static WorkingLine line(QuantityKey key, String name, SteadyAir air, Provenance from) {
     double percent = equilibriumPercent(air.celsius(), air.relativeHumidityPercent());
     return new WorkingLine(
+        key,
         Figure.computed(name, percent, Unit.PERCENT),
         "EMC = 1800/W [K h/(1 - K h) + (K1 K h + 2 K1 K2 K^2 h^2)/(1 + K1 K h + K1 K2 K^2 h^2)]",
         List.of(

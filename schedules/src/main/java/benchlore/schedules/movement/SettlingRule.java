@@ -1,5 +1,6 @@
 package benchlore.schedules.movement;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.movement.FitSchedule.Settling;
 import benchlore.schedules.quantity.Figure;
@@ -37,6 +38,7 @@ final class SettlingRule {
 
   static WorkingLine line(FitRequest request, double targetPercent, Settling settling) {
     return new WorkingLine(
+        QuantityKey.LONGEST_TIME_TO_SETTLE,
         Figure.computed("longest time to settle", settling.highSecond(), Unit.SECOND),
         "time = tau x (thickness / 25 mm)^2 x ln(difference / 1 point)",
         List.of(

@@ -9,6 +9,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
@@ -25,6 +26,7 @@ import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.Sheen;
 import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
@@ -309,7 +311,7 @@ final class CoatSteps {
     AirSchedule told = formaldehyde ? air.withoutReEntry() : air;
     List<WorkingLine> working = new ArrayList<>();
     for (WorkingLine line : given.working()) {
-      boolean back = line.result().name().equals(AirSchedule.ReEntry.LINE);
+      boolean back = line.key() == QuantityKey.RE_ENTRY;
       if (!back || told.reEntries().get(0).second().isPresent()) {
         working.add(line);
       }
@@ -320,21 +322,21 @@ final class CoatSteps {
   private void buy(CoatingSchedule coats) {
     int count = coats.coats().size();
     double one = coats.liquid().value() / count;
-    List<String> told = new ArrayList<>();
+    List<Optional<Sheen>> told = new ArrayList<>();
     for (CoatStep coat : coats.coats()) {
-      String sheen = coat.sheen().map(SheenWords::of).orElse("");
-      if (told.contains(sheen)) {
+      if (told.contains(coat.sheen())) {
         continue;
       }
-      told.add(sheen);
+      told.add(coat.sheen());
       int same = 0;
       for (CoatStep other : coats.coats()) {
-        same = other.sheen().orElse(null) == coat.sheen().orElse(null) ? same + 1 : same;
+        same = other.sheen().equals(coat.sheen()) ? same + 1 : same;
       }
-      String what = sheen.isEmpty() ? "finish" : "finish, " + sheen;
       draft.buy(
           new Purchase(
-              what,
+              new Purchase.Item(Purchase.Kind.FINISH, coat.sheen(), Optional.empty()),
+              "finish",
+              coat.sheen().map(SheenWords::of).orElse(""),
               Quantity.of(one * same, Unit.CUBIC_METRE_LIQUID),
               same == 1 ? "one coat" : same + " coats"));
     }

@@ -183,7 +183,8 @@ final class GlueSteps {
             Optional.empty()));
     draft.readyFrom(machine);
     draft.buy(
-        new Purchase(
+        Purchase.of(
+            Purchase.Kind.ADHESIVE,
             "adhesive",
             Quantity.of(sessions.cubicMetre(), Unit.CUBIC_METRE_LIQUID),
             "squeeze-out and what stays in the pot counted"));

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.Finish;
@@ -13,6 +14,7 @@ import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.sanding.GrainRaising;
+import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingPass;
@@ -35,6 +37,7 @@ final class SandSteps {
   private final SurfaceSteps surface;
   private double seconds;
   private double between;
+  private double dustKilogram;
 
   SandSteps(ProjectRequest request, PlanBuilder draft) {
     this.request = request;
@@ -54,6 +57,7 @@ final class SandSteps {
     if (draft.refused()) {
       return;
     }
+    notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
     List<Interval> slots =
         draft.book(StepId.Task.SAND.once(), "sanding", seconds - between - surface.seconds());
     if (!slots.isEmpty()) {
@@ -75,6 +79,7 @@ final class SandSteps {
   private void take(Part part, Answer.Given<SandingSchedule> given) {
     SandingSchedule schedule = given.value();
     seconds = seconds + schedule.totals().seconds();
+    dustKilogram = dustKilogram + schedule.totals().dustKilogram();
     StringBuilder grades = new StringBuilder();
     List<Quantity> minutes = new ArrayList<>();
     for (SandingPass pass : schedule.passes()) {
@@ -116,23 +121,29 @@ final class SandSteps {
   }
 
   private void count(SandingPass pass) {
-    String grade = pass.grit().label();
+    Purchase.Item item = Purchase.Item.abrasive(pass.grit());
     for (int i = 0; i < discs.size(); i++) {
-      if (discs.get(i).what().equals(grade)) {
-        discs.set(i, discs(grade, discs.get(i).amount().value() + pass.discs()));
+      if (discs.get(i).item().equals(item)) {
+        discs.set(i, discs(pass.grit(), discs.get(i).amount().value() + pass.discs()));
         return;
       }
     }
-    discs.add(discs(grade, pass.discs()));
+    discs.add(discs(pass.grit(), pass.discs()));
   }
 
-  private static Purchase discs(String grade, double count) {
-    return new Purchase(grade, Quantity.of(count, Unit.COUNT), "discs or sheets, all parts");
+  private static Purchase discs(Grit grit, double count) {
+    return new Purchase(
+        Purchase.Item.abrasive(grit),
+        grit.label(),
+        "",
+        Quantity.of(count, Unit.COUNT),
+        "discs or sheets, all parts");
   }
 
   private static WorkingLine assumedHardness() {
     SourcedRange assumed = ProjectFigures.HARDNESS;
     return new WorkingLine(
+        QuantityKey.ASSUMED_HARDNESS,
         Figure.of("side hardness", assumed.mid(), assumed.unit(), assumed.from()),
         "assumed: the species states no hardness",
         List.of(),

@@ -2,6 +2,7 @@ package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
@@ -84,7 +85,8 @@ final class SurfaceSteps {
           new Work(StepId.Task.LEVEL_FILLER.once(), "Level the filler", levelSeconds, LEVELLING),
           Message.of("Until the wood is clean between the pores and each pore is full."));
       draft.buy(
-          new Purchase(
+          Purchase.of(
+              Purchase.Kind.FILLER,
               "Grain filler",
               Quantity.of(area, Unit.SQUARE_METRE),
               "enough for this face; in a colour that suits, and that your finish goes over"));
@@ -114,6 +116,7 @@ final class SurfaceSteps {
     Moment until = from.plusSeconds(Math.ceil(dries.high()));
     WorkingLine line =
         new WorkingLine(
+            QuantityKey.WAIT_TO_DRY,
             Figure.of("wait", dries.high(), dries.unit(), dries.from()),
             "the longest of the range; longer in the cold, and the label wins",
             List.of(),

@@ -3,6 +3,7 @@ package benchlore.schedules.sanding;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.SandingRows;
 import benchlore.schedules.quantity.Figure;
@@ -11,6 +12,7 @@ import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -30,9 +32,7 @@ public final class Grits {
 
   /** Every grade of a scale, coarse first. */
   public static List<Grit> all(GritSystem system) {
-    if (system == null) {
-      throw new NullPointerException("system");
-    }
+    Objects.requireNonNull(system, "system");
     return system == GritSystem.CAMI ? GritTable.CAMI : GritTable.FEPA_P;
   }
 
@@ -60,9 +60,7 @@ public final class Grits {
    * @return the grade with its ratio; a caution if no grade of the scale comes close
    */
   public static Answer<GritMatch> nearest(GritSystem system, double micron) {
-    if (system == null) {
-      throw new NullPointerException("system");
-    }
+    Objects.requireNonNull(system, "system");
     Checks checks =
         new Checks().within("micron", micron, FINEST_MICRON, COARSEST_MICRON, Unit.MICRON);
     return checks.isValid()
@@ -78,9 +76,8 @@ public final class Grits {
    * @return the nearest grade; a caution if no grade of that scale comes close
    */
   public static Answer<GritMatch> convert(Grit grit, GritSystem system) {
-    if (grit == null || system == null) {
-      throw new NullPointerException("grit and system");
-    }
+    Objects.requireNonNull(grit, "grit");
+    Objects.requireNonNull(system, "system");
     return match(system, Figure.of(grit.label(), grit.micron(), Unit.MICRON, grit.from()));
   }
 
@@ -133,6 +130,7 @@ public final class Grits {
     Grit grit = closest(system, micron);
     WorkingLine line =
         new WorkingLine(
+            QuantityKey.GRAIN_OF_GRADE,
             Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from()),
             "nearest grade: least ratio of the larger to the smaller grain size",
             List.of(asked),

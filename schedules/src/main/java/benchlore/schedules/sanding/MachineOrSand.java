@@ -3,6 +3,7 @@ package benchlore.schedules.sanding;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.SandingRows;
 import benchlore.schedules.quantity.Figure;
@@ -11,6 +12,7 @@ import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -46,9 +48,7 @@ public final class MachineOrSand {
    * @return the curve with its working
    */
   public static Answer<MachineOrSandCurve> plan(MachineOrSandRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     MillingPass milling = request.milling();
     SandingRequest sanding =
         request
@@ -157,6 +157,7 @@ public final class MachineOrSand {
     Figure stepover = Figure.computed("best stepover", best.stepoverMetre(), Unit.METRE);
     WorkingLine machine =
         new WorkingLine(
+            QuantityKey.MACHINE_TIME,
             Figure.computed("machine time", best.machineSeconds(), Unit.SECOND),
             "machine = area / (feed x stepover)",
             List.of(
@@ -166,12 +167,14 @@ public final class MachineOrSand {
             RULE);
     WorkingLine ridge =
         new WorkingLine(
+            QuantityKey.RIDGE_HEIGHT,
             Figure.computed("ridge height", best.scallopMicron(), Unit.MICRON),
             "h = r - sqrt(r^2 - (s/2)^2)",
             List.of(Figure.input("ball", milling.ballDiameterMetre(), Unit.METRE), stepover),
             ArcMarks.FORMULA);
     WorkingLine sum =
         new WorkingLine(
+            QuantityKey.WEIGHTED_TIME,
             Figure.computed("weighted time", best.weightedSeconds(), Unit.SECOND),
             "least of weight x machine + sanding over " + curve.points().size() + " stepovers",
             List.of(

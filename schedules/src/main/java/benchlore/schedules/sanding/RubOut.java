@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.SandingRows;
@@ -14,6 +15,7 @@ import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -55,9 +57,7 @@ public final class RubOut {
    * @return the steps with working and cautions
    */
   public static Answer<RubOutSchedule> plan(RubOutRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     Checks checks = new Checks();
     SandingChecks.shop(checks, request.shop());
     checks.within("filmMicron", request.filmMicron(), 5, 2000, Unit.MICRON);
@@ -98,6 +98,7 @@ public final class RubOut {
     double depth = request.levelMicron();
     WorkingLine line =
         new WorkingLine(
+            QuantityKey.DEPTH_TO_LEVEL,
             Figure.computed("depth to level", depth, Unit.MICRON),
             "depth = nibs, brush marks or orange peel",
             List.of(Figure.input("depth to level", depth, Unit.MICRON)),
@@ -149,6 +150,7 @@ public final class RubOut {
       double pace = kind.secondsPerSquareMetre();
       lines.add(
           new WorkingLine(
+              QuantityKey.RUBBING,
               Figure.computed(kind.words(), request.areaSquareMetre() * pace, Unit.SECOND),
               "seconds = area x pace",
               List.of(Figure.of("pace", pace, Unit.SECOND_PER_SQUARE_METRE, RULE)),
@@ -156,6 +158,7 @@ public final class RubOut {
     }
     lines.add(
         new WorkingLine(
+            QuantityKey.FILM_LEFT,
             Figure.computed("film left", schedule.leftMicron(), Unit.MICRON),
             "film left = film - sum of what each step takes",
             List.of(

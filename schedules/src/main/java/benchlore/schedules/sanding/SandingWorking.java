@@ -1,5 +1,6 @@
 package benchlore.schedules.sanding;
 
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
@@ -42,6 +43,7 @@ final class SandingWorking {
     SourcedRange grades =
         start.light() ? wanted.betweenCoatGrade().orElse(wanted.finalGrade()) : wanted.finalGrade();
     return new WorkingLine(
+        QuantityKey.COARSEST_LAST_GRAIN_ACCEPTED,
         Figure.computed("coarsest last grain accepted", target.coarsestMicron(), Unit.MICRON),
         "grain size of the coarsest P grade the finish takes; by ratio the middle of its range for"
             + " figured or soft wood",
@@ -63,6 +65,7 @@ final class SandingWorking {
       before = grain;
     }
     return new WorkingLine(
+        QuantityKey.LARGEST_JUMP_IN_THE_PATH,
         Figure.computed("largest jump in the path", largest, Unit.RATIO),
         "grain before / grain after, at most the limit; of all such paths the one with the least"
             + " hands-on time",
@@ -96,6 +99,7 @@ final class SandingWorking {
     inputs.add(figure("exponent of hardness", SandingFigures.HARDNESS_POWER));
     inputs.add(figure("cleaning and looking", SandingFigures.GRADE_CHANGE));
     return new WorkingLine(
+        QuantityKey.PASS,
         Figure.computed(grit.label() + " with " + pass.tool().words(), pass.seconds(), Unit.SECOND),
         "seconds = area x max(covering pass, depth / rate) + cleaning + disc changes;"
             + " rate = P80 rate x (grain / 201)^1.3 x (4400 / hardness)^0.5; film counts double",
@@ -133,6 +137,7 @@ final class SandingWorking {
 
   private static WorkingLine light(String name, SandingPass pass, double area, Figure more) {
     return new WorkingLine(
+        QuantityKey.LIGHT_PASS,
         Figure.computed(
             name + ", light pass with " + pass.grit().label(), pass.seconds(), Unit.SECOND),
         "seconds = light share x area x covering pass + cleaning + disc changes",
@@ -154,6 +159,7 @@ final class SandingWorking {
       inputs.add(Figure.computed(pass.grit().label(), pass.removedMicron(), Unit.MICRON));
     }
     return new WorkingLine(
+        QuantityKey.OFF_THE_FACE,
         Figure.computed("off the face", schedule.totals().removedMicron(), Unit.MICRON),
         "sum over passes of max(depth, what one covering pass takes)",
         inputs,
@@ -163,6 +169,7 @@ final class SandingWorking {
   private static WorkingLine dust(SandingRequest request, SandingSchedule schedule) {
     double density = request.wood().densityKilogramPerCubicMetre();
     return new WorkingLine(
+        QuantityKey.DUST_MADE,
         Figure.computed("dust made", schedule.totals().dustKilogram(), Unit.KILOGRAM),
         "dust = area x depth removed x density, wood and film apart, extras included",
         List.of(

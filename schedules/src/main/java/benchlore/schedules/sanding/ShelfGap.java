@@ -2,12 +2,14 @@ package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -30,9 +32,7 @@ public final class ShelfGap {
    * @return offers that save at least two percent, best first
    */
   public static Answer<ShelfAdvice> plan(SandingRequest request) {
-    if (request == null) {
-      throw new NullPointerException("request");
-    }
+    Objects.requireNonNull(request, "request");
     Checks checks = SandingChecks.of(request);
     if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
@@ -80,6 +80,7 @@ public final class ShelfGap {
 
   private static WorkingLine line(Grit grit, double seconds) {
     return new WorkingLine(
+        QuantityKey.PASSES_WITH_GRADE,
         Figure.computed("face passes with " + grit.label(), seconds, Unit.SECOND),
         "cheapest path over the shelf and " + grit.label(),
         List.of(Figure.of("grain of " + grit.label(), grit.micron(), Unit.MICRON, grit.from())),

@@ -1,6 +1,7 @@
 package benchlore.schedules.sanding;
 
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
@@ -104,6 +105,7 @@ final class StartDepths {
     double depth = ridge + below.high();
     WorkingLine line =
         new WorkingLine(
+            QuantityKey.DEPTH_TO_REMOVE,
             Figure.computed("depth to remove", depth, Unit.MICRON),
             "depth = r - sqrt(r^2 - (s/2)^2) + fibres below",
             List.of(
@@ -125,6 +127,10 @@ final class StartDepths {
 
   private static WorkingLine line(double depth, String formula, List<Figure> inputs) {
     return new WorkingLine(
-        Figure.computed("depth to remove", depth, Unit.MICRON), formula, inputs, ADDED);
+        QuantityKey.DEPTH_TO_REMOVE,
+        Figure.computed("depth to remove", depth, Unit.MICRON),
+        formula,
+        inputs,
+        ADDED);
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.coating;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.DryingMechanism;
@@ -103,7 +104,7 @@ class PublishedCoatingTest {
     Answer.Given<Quantity> answer = Answers.given(Coating.quantity(request));
     Optional<WorkingLine> line =
         answer.working().stream()
-            .filter(l -> l.result().name().equals("theoretical spreading rate"))
+            .filter(l -> l.key() == QuantityKey.THEORETICAL_SPREADING_RATE)
             .findFirst();
     return line.orElseThrow().result().quantity().value();
   }

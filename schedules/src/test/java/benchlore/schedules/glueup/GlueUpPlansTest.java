@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
@@ -284,10 +285,10 @@ class GlueUpPlansTest {
     for (WorkingLine line : lines) {
       double[] x = line.inputs().stream().mapToDouble(each -> each.quantity().value()).toArray();
       double result = line.result().quantity().value();
-      if (line.result().name().endsWith(": clamping")) {
+      if (line.key() == QuantityKey.BATCH_CLAMPING) {
         assertEquals(x[0] * x[1] / x[2], result, 1e-9);
         checked++;
-      } else if (line.result().name().endsWith(": spreading")) {
+      } else if (line.key() == QuantityKey.BATCH_SPREADING) {
         assertEquals((x[0] * x[1] + x[2] * x[3]) / x[4], result, 1e-9);
         checked++;
       }

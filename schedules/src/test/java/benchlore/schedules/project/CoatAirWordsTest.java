@@ -9,7 +9,7 @@ import benchlore.schedules.air.Respirator;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Message;
-import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.room.Climate;
 import java.util.List;
 import java.util.Optional;
@@ -57,9 +57,7 @@ class CoatAirWordsTest {
     assertEquals(back.second().isEmpty(), told.contains(back.verdict().words()));
     assertEquals(
         back.second().isPresent(),
-        coat.working().stream()
-            .map(WorkingLine::result)
-            .anyMatch(f -> f.name().equals(AirSchedule.ReEntry.LINE)));
+        coat.working().stream().anyMatch(line -> line.key() == QuantityKey.RE_ENTRY));
   }
 
   @ParameterizedTest
