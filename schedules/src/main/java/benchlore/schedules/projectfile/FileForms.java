@@ -49,7 +49,7 @@ final class FileForms {
       add(path, nothing ? "nothing is written here" : what, wanted(rule));
     } else if (rule instanceof Rule.Text text) {
       text(value, text, path);
-    } else if (rule instanceof Rule.Number number) {
+    } else if (rule instanceof Rule.Figure number) {
       number(value, number, path);
     } else if (rule instanceof Rule.Items items) {
       items(value, items, path);
@@ -73,7 +73,7 @@ final class FileForms {
     }
   }
 
-  private void number(Node value, Rule.Number rule, List<String> path) {
+  private void number(Node value, Rule.Figure rule, List<String> path) {
     double number = value.number();
     if (rule.isWhole() && number != Math.floor(number)) {
       add(path, quoted(value) + " stands where something else belongs", wanted(rule));
@@ -126,7 +126,7 @@ final class FileForms {
   }
 
   private static Node.Kind kind(Rule rule) {
-    if (rule instanceof Rule.Number) {
+    if (rule instanceof Rule.Figure) {
       return Node.Kind.NUMBER;
     }
     if (rule instanceof Rule.Flag) {
@@ -147,7 +147,7 @@ final class FileForms {
           ? "Write text; put quotes round it if it looks like a number."
           : "Write " + text.description() + ".";
     }
-    if (rule instanceof Rule.Number number) {
+    if (rule instanceof Rule.Figure number) {
       return number.isWhole()
           ? "Write a whole number, without quotes."
           : "Write a number, without quotes and without a unit.";

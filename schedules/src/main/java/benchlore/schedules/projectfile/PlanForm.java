@@ -47,7 +47,7 @@ final class PlanForm {
   }
 
   private static Rule whole(int least, int most) {
-    return new Rule.Number(true, least, most);
+    return new Rule.Figure(true, least, most);
   }
 
   private static Rule words(Enum<?>... values) {
@@ -80,8 +80,8 @@ final class PlanForm {
         Field.perhaps("hours", hours()),
         Field.perhaps("days-off", list(day("a day such as 2027-04-04"), 0)),
         Field.perhaps("volume", amount("a volume such as 60 m3", "m3")),
-        Field.perhaps("air-changes", new Rule.Number(false, 0.01, 600)),
-        Field.perhaps("mixing-factor", new Rule.Number(false, 1, 10)),
+        Field.perhaps("air-changes", new Rule.Figure(false, 0.01, 600)),
+        Field.perhaps("mixing-factor", new Rule.Figure(false, 1, 10)),
         Field.perhaps("ignition", list(words(IgnitionSource.values()), 0)),
         Field.perhaps("grades", list(GRADE, 1)),
         Field.perhaps("sanders", list(words(SandingTool.values()), 1)),

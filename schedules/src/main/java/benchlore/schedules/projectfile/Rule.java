@@ -23,7 +23,7 @@ sealed interface Rule {
    * @param least inclusive
    * @param most inclusive
    */
-  record Number(boolean isWhole, double least, double most) implements Rule {}
+  record Figure(boolean isWhole, double least, double most) implements Rule {}
 
   /** True or false. */
   record Flag() implements Rule {}

@@ -83,7 +83,7 @@ final class TextForms {
     char before = '-';
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      fits = fits && (isSmall(c) || isDigit(c) || c == '-' && before != '-');
+      fits = fits && (isSmall(c) || isDigit(c) || (c == '-' && before != '-'));
       before = c;
     }
     return fits;
@@ -93,7 +93,7 @@ final class TextForms {
     boolean fits = !text.isEmpty();
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean letter = isSmall(c) || c >= 'A' && c <= 'Z';
+      boolean letter = isSmall(c) || (c >= 'A' && c <= 'Z');
       fits = fits && (letter || isDigit(c) || " ,.'-".indexOf(c) >= 0);
     }
     return fits;
