@@ -54,7 +54,7 @@ function ask(v, f) {
     releases: releases,
     ignitionSources: SOURCES.filter(s => v[s]),
     isocyanate: finish.finish.isocyanate,
-    selfHeatingRags: finish.finish.selfHeatingRags
+    selfHeatingRags: finish.finish['self-heating-rags']
   };
 }
 
@@ -169,7 +169,7 @@ function show(answer, v, f) {
   const value = answer.value;
   const entry = value.reEntries[value.reEntries.length - 1];
   // Catalysed lacquers give off formaldehyde, which is not among the solvents reckoned with.
-  const formaldehyde = data.finish(v.finish).finish.family === 'CATALYSED_LACQUER';
+  const formaldehyde = data.finish(v.finish).finish.family === 'catalysed-lacquer';
   const verdict = formaldehyde ? 'NOT_COUNTED' : entry.verdict;
   const wins = 'The safety data sheet and your local codes win. A mask stands in for no air: it comes on top.';
   return [

@@ -11,7 +11,7 @@ import * as view from './view.js';
 function ask(v, f) {
   const finish = data.finish(v.finish).finish;
   function film(coats) {
-    return { coats: coats, wetFilmMicron: v.wet, solidsByVolumePercent: finish.solidsVolumePercent.high };
+    return { coats: coats, wetFilmMicron: v.wet, solidsByVolumePercent: finish['solids-by-volume'].high };
   }
   return {
     wood: data.species(v.species).wood,
@@ -181,7 +181,7 @@ function show(answer) {
 function film(id) {
   const finish = data.finish(id).finish;
   const coats = view.usualCoats(finish);
-  return { wet: view.usual(finish.wetFilmMicron), coats: coats, openingCoats: coats };
+  return { wet: view.usual(finish['wet-film']), coats: coats, openingCoats: coats };
 }
 
 export const page = {

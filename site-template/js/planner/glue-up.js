@@ -29,7 +29,7 @@ function ask(v, fields) {
     ],
     wood: {
       // At the lower end: lighter wood takes less pressure.
-      densityKilogramPerCubicMetre: wood.specificGravity.low * 1000 * (1 + moisture / 100),
+      densityKilogramPerCubicMetre: wood['specific-gravity'].low * 1000 * (1 + moisture / 100),
       oily: wood.oily,
       moisturePercents: [moisture, moisture],
       sinceMachinedSecond: fields.si('fresh')

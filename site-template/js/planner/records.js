@@ -85,7 +85,7 @@ export const data = {
       return {
         finish: finish,
         shares: packed.finishes.shares[i].map(share),
-        between: packed.finishes.sanded[i] ? finish.betweenCoatGrade : null
+        between: packed.finishes.sanded[i] ? finish['between-coat-grade'] : null
       };
     }),
   adhesive: id => record('adhesives', id, i => ({ adhesive: row(packed.adhesives.data, i) })),

@@ -52,10 +52,10 @@ function ask(v, f) {
     wood: species.sanding,
     area: { totalSquareMetre: v.area, endGrainSquareMetre: v.ends },
     wanted: {
-      finalGrade: finish.finalGrade,
+      finalGrade: finish['final-grade'],
       betweenCoatGrade: chosen.between,
       coats: v.coats,
-      raisesGrain: finish.raisesGrain,
+      raisesGrain: finish['raises-grain'],
       poresFilled: v.pores
     },
     shop: {

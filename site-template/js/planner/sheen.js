@@ -162,7 +162,7 @@ function show(answer, v) {
 }
 
 export const page = {
-  follows: { finish: id => ({ wet: view.usual(data.finish(id).finish.wetFilmMicron) }) },
+  follows: { finish: id => ({ wet: view.usual(data.finish(id).finish['wet-film']) }) },
   ask: ask,
   answer: request => engine.sheen(request),
   show: show,

@@ -86,7 +86,7 @@ function materials(file, finish) {
 function coats(told, finish) {
   return {
     coats: told.coats,
-    wetFilmMicron: told['wet-film'] ? amounts.si(told['wet-film']) : view.usual(finish.wetFilmMicron),
+    wetFilmMicron: told['wet-film'] ? amounts.si(told['wet-film']) : view.usual(finish['wet-film']),
     method: amounts.constant(told.method),
     sheen: amounts.constant(told.sheen)
   };

@@ -175,11 +175,8 @@ function put(values) {
 // Another finish is laid on in its usual coats; a way or a sheen it does not come in gives way to one it does.
 function usualCoats(id, v) {
   const finish = data.finish(id).finish;
-  function word(constant) {
-    return constant.toLowerCase().replace(/_/g, '-');
-  }
-  const methods = finish.methods.map(word);
-  const sheens = finish.sheens.map(word);
+  const methods = finish.methods;
+  const sheens = finish.sheens;
   return {
     coats: view.usualCoats(finish),
     method: methods.indexOf(v.method) >= 0 ? v.method : methods[0],

@@ -182,13 +182,12 @@ var SheenPlan;
  */
 var RecordEntry;
 
-/** @typedef {{specificGravity: !Datum, oily: boolean}} */
+/** The keys are those of the record, hyphens and all: `wood['specific-gravity']`. @typedef {{oily: boolean}} */
 var Wood;
 
 /**
  * @typedef {{
- *   family: string, voc: !Datum, wetFilmMicron: !Datum, coats: !Datum, solidsVolumePercent: !Datum,
- *   finalGrade: ?, betweenCoatGrade: ?, raisesGrain: boolean, isocyanate: boolean, selfHeatingRags: boolean,
+ *   family: string, voc: !Datum, coats: !Datum, isocyanate: boolean,
  *   methods: !Array<string>, sheens: !Array<string>
  * }}
  */

@@ -72,8 +72,9 @@ public final class FinishOverTable {
 
   private Optional<OverVerdict> decide(Finish above, Finish below) {
     Climate air =
-        Climate.steady(below.referenceCelsius().mid(), below.referenceHumidityPercent().mid());
-    DryingRequest coat = new DryingRequest(below, below.wetFilmMicron().mid(), air, START);
+        Climate.steady(
+            below.air().referenceTemperature().mid(), below.air().referenceHumidity().mid());
+    DryingRequest coat = new DryingRequest(below, below.film().wetFilm().mid(), air, START);
     Answer<OverVerdict> answer = FinishOver.plan(new OverRequest(above, coat, rules));
     return answer.fold(given -> Optional.of(given.value()), refused -> Optional.empty());
   }

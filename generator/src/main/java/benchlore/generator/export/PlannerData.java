@@ -9,7 +9,6 @@ import benchlore.generator.planning.EngineData;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.material.Finish;
-import benchlore.schedules.material.SolventShare;
 import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.Tape;
 import benchlore.schedules.project.Materials;
@@ -104,11 +103,14 @@ public final class PlannerData {
     return table;
   }
 
+  /** A solvent by its id, its part of the whole. */
+  private record Share(String solvent, double massShare) {}
+
   /** The organic part of what evaporates, each solvent by its id, as the air rules take it. */
   private List<Object> shares(Finish finish) {
     List<Object> shares = new ArrayList<>();
     for (var share : EngineData.organic(finish, library)) {
-      shares.add(folded.value(new SolventShare(share.solvent().id(), share.massShare())));
+      shares.add(folded.value(new Share(share.solvent().id(), share.massShare())));
     }
     return shares;
   }

@@ -1,6 +1,10 @@
 package benchlore.generator.export;
 
 import benchlore.schedules.answer.StepId;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.material.Species;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.time.Date;
@@ -22,8 +26,8 @@ import java.util.function.Function;
 
 /**
  * Writes a request of the engine, or any of the records in one, as the JSON that the engine's
- * functions take: field by field, {@code null} for what is absent, a start surface with its variant
- * in {@code surface}.
+ * functions take: a material as its table of fields says, any other record component by component,
+ * {@code null} for what is absent, a start surface with its variant in {@code surface}.
  */
 public final class RequestJson {
   private static final JsonMapper JSON =
@@ -75,6 +79,10 @@ public final class RequestJson {
 
   private static SimpleModule module() {
     SimpleModule module = new SimpleModule();
+    module.addSerializer(Finish.class, new MaterialJson<>(Finish.table()));
+    module.addSerializer(Adhesive.class, new MaterialJson<>(Adhesive.table()));
+    module.addSerializer(Solvent.class, new MaterialJson<>(Solvent.table()));
+    module.addSerializer(Species.class, new MaterialJson<>(Species.table()));
     module.addSerializer(Date.class, text(Date::toString));
     module.addSerializer(Moment.class, text(Moment::toString));
     module.addSerializer(StepId.class, text(StepId::name));

@@ -7,18 +7,11 @@ import benchlore.generator.content.LibraryRecord;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.material.Adhesive;
-import benchlore.schedules.material.ApplicationMethod;
-import benchlore.schedules.material.CoatBond;
-import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.Field;
 import benchlore.schedules.material.Finish;
-import benchlore.schedules.material.FinishFamily;
-import benchlore.schedules.material.FinishRole;
-import benchlore.schedules.material.Pores;
-import benchlore.schedules.material.Sheen;
 import benchlore.schedules.material.Solvent;
 import benchlore.schedules.material.SolventShare;
 import benchlore.schedules.material.Species;
-import benchlore.schedules.material.UsePlace;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,80 +21,16 @@ import java.util.Optional;
 public final class EngineData {
   private static final String WATER = "water";
 
-  /** What a finish must state to be scheduled; a filler or a compound may leave some of it out. */
-  private static final List<String> SCHEDULED =
-      List.of(
-          "reference-temperature",
-          "reference-humidity",
-          "minimum-temperature",
-          "maximum-temperature",
-          "maximum-humidity",
-          "solids-by-volume",
-          "density",
-          "wet-film",
-          "coats",
-          "voc",
-          "final-grade",
-          "between-coat-grade");
-
   private EngineData() {}
 
   /** A species. */
   public static Species wood(LibraryRecord species) {
-    Facts f = species.facts();
-    return new Species(
-        f.datum("specific-gravity"),
-        f.optionalDatum("hardness"),
-        f.datum("radial-shrinkage"),
-        f.datum("tangential-shrinkage"),
-        f.optionalDatum("movement-radial"),
-        f.optionalDatum("movement-tangential"),
-        pores(f.words("pores")),
-        f.flag("open-grained"),
-        f.flag("oily"),
-        f.flag("blotch-prone"),
-        f.words("group").equals("hardwood"),
-        f.flag("tannin-rich"));
-  }
-
-  /** A species record's word for its pores. */
-  private static Pores pores(String word) {
-    return switch (word) {
-      case "ring" -> Pores.RING_POROUS;
-      case "semi-ring" -> Pores.SEMI_RING_POROUS;
-      case "diffuse" -> Pores.DIFFUSE_POROUS;
-      case "none" -> Pores.NONPOROUS;
-      default -> throw new IllegalArgumentException("pores without a meaning: " + word);
-    };
+    return Species.table().read(FactFields.of(species));
   }
 
   /** An adhesive. */
   public static Adhesive adhesive(LibraryRecord adhesive) {
-    Facts f = adhesive.facts();
-    return new Adhesive(
-        f.word("family", Adhesive.Family.class),
-        f.word("setting", Adhesive.Setting.class),
-        f.flag("water-based"),
-        f.datum("open-time"),
-        f.optionalDatum("closed-time"),
-        f.datum("clamp-time"),
-        f.datum("handle-after"),
-        f.datum("full-strength"),
-        f.optionalDatum("machine-after"),
-        f.datum("reference-temperature"),
-        f.datum("minimum-temperature"),
-        f.optionalDatum("maximum-temperature"),
-        f.datum("spread"),
-        f.datum("density"),
-        f.datum("pressure-softwood"),
-        f.datum("pressure-medium"),
-        f.datum("pressure-hardwood"),
-        f.datum("maximum-gap"),
-        f.optionalDatum("rate-q10"),
-        f.optionalDatum("pot-life"),
-        f.word("oily-woods", Adhesive.OilyWoods.class),
-        f.word("water-resistance", Adhesive.WaterResistance.class),
-        f.flag("creeps"));
+    return Adhesive.table().read(FactFields.of(adhesive));
   }
 
   /**
@@ -110,81 +39,26 @@ public final class EngineData {
    * @return empty for a material that carries no drying figures, such as a rubbing compound
    */
   public static Optional<Finish> finish(LibraryRecord finish) {
-    Facts f = finish.facts();
-    for (String key : SCHEDULED) {
-      if (f.optionalDatum(key).isEmpty()) {
-        return Optional.empty();
+    return schedulable(finish)
+        ? Optional.of(Finish.table().read(FactFields.of(finish)))
+        : Optional.empty();
+  }
+
+  /**
+   * Whether a finish states all that is needed; a filler or a compound may leave some of it out.
+   */
+  static boolean schedulable(LibraryRecord finish) {
+    for (Field<Finish, ?> field : Finish.table().fields()) {
+      if (field.required() && finish.facts().find(field.key()).isEmpty()) {
+        return false;
       }
     }
-    return Optional.of(schedulable(f));
-  }
-
-  private static Finish schedulable(Facts f) {
-    return new Finish(
-        f.word("family", FinishFamily.class),
-        f.word("role", FinishRole.class),
-        f.wordList("mechanisms", DryingMechanism.class),
-        f.word("bond", CoatBond.class),
-        f.optionalDatum("touch-dry"),
-        f.optionalDatum("recoat-opens"),
-        f.optionalDatum("sand-after"),
-        f.optionalDatum("handle-after"),
-        f.optionalDatum("light-use"),
-        f.optionalDatum("full-cure"),
-        f.optionalDatum("recoat-closes"),
-        f.optionalDatum("stack-after"),
-        f.optionalDatum("pot-life"),
-        f.datum("reference-temperature"),
-        f.datum("reference-humidity"),
-        f.datum("minimum-temperature"),
-        f.datum("maximum-temperature"),
-        f.datum("maximum-humidity"),
-        f.optionalDatum("minimum-humidity"),
-        f.datum("solids-by-volume"),
-        f.datum("density"),
-        f.datum("wet-film"),
-        f.datum("coats"),
-        f.optionalDatum("maximum-dry-film"),
-        f.datum("voc"),
-        f.optionalDatum("rate-q10"),
-        f.optionalDatum("flash-point"),
-        shares(f),
-        f.wordList("methods", ApplicationMethod.class),
-        f.wordList("sheens", Sheen.class),
-        f.flag("raises-grain"),
-        f.flag("self-heating-rags"),
-        f.flag("isocyanate"),
-        f.datum("final-grade"),
-        f.datum("between-coat-grade"),
-        f.wordList("places", UsePlace.class));
-  }
-
-  private static List<SolventShare> shares(Facts f) {
-    List<SolventShare> shares = new ArrayList<>();
-    for (Facts share : f.groups("solvents")) {
-      double part = share.datum("share").mid() / 100;
-      shares.add(new SolventShare(share.words("solvent"), part));
-    }
-    return shares;
+    return true;
   }
 
   /** A solvent. */
   public static Solvent solvent(LibraryRecord solvent) {
-    Facts f = solvent.facts();
-    return new Solvent(
-        solvent.id(),
-        f.datum("molar-mass"),
-        f.datum("density"),
-        f.optionalDatum("boiling-point"),
-        f.optionalDatum("flash-point"),
-        f.optionalDatum("lower-explosive-limit"),
-        f.optionalDatum("upper-explosive-limit"),
-        f.optionalDatum("vapour-pressure"),
-        f.optionalDatum("osha-pel"),
-        f.optionalDatum("niosh-rel"),
-        f.optionalDatum("idlh"),
-        f.optionalDatum("evaporation-rate"),
-        f.flag("refused-at-home"));
+    return Solvent.table().read(FactFields.of(solvent));
   }
 
   /**
@@ -193,11 +67,11 @@ public final class EngineData {
    */
   public static List<Release.Share> organic(Finish finish, Library library) {
     double whole = 0;
-    for (SolventShare share : finish.solvents()) {
+    for (SolventShare share : finish.liquid().solvents()) {
       whole = share.solvent().equals(WATER) ? whole : share.massShare() + whole;
     }
     List<Release.Share> shares = new ArrayList<>();
-    for (SolventShare share : finish.solvents()) {
+    for (SolventShare share : finish.liquid().solvents()) {
       if (!share.solvent().equals(WATER)) {
         LibraryRecord entry = library.find(Kind.SOLVENTS, share.solvent()).orElseThrow();
         shares.add(new Release.Share(solvent(entry), share.massShare() / whole));

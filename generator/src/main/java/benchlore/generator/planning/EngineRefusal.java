@@ -3,10 +3,10 @@ package benchlore.generator.planning;
 import benchlore.generator.content.Fact;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Problem;
+import benchlore.schedules.material.FieldTable;
 import benchlore.schedules.quantity.ComponentException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,12 +14,6 @@ import java.util.Optional;
  * component.
  */
 final class EngineRefusal {
-  private static final Map<String, String> OTHER_NAMES =
-      Map.of(
-          "osha-limit", "osha-pel",
-          "niosh-limit", "niosh-rel",
-          "mass-share", "solvents");
-
   private EngineRefusal() {}
 
   /** Has the engine read some facts; gives its refusal, if any. */
@@ -37,6 +31,11 @@ final class EngineRefusal {
     } catch (IllegalArgumentException e) {
       return List.of(problem(facts, key, worded(e)));
     }
+  }
+
+  /** A figure outside the limits of its field. */
+  static Problem of(Facts facts, FieldTable.Fault fault) {
+    return problem(facts, "", new ComponentException(fault.key(), fault.words()));
   }
 
   /** Records of materials still say their component in words, first of all. */
@@ -72,7 +71,6 @@ final class EngineRefusal {
 
   /** An engine's name as a record's field: {@code specificGravity} is {@code specific-gravity}. */
   static String field(String component) {
-    String kebab = component.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
-    return OTHER_NAMES.getOrDefault(kebab, kebab);
+    return component.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
   }
 }

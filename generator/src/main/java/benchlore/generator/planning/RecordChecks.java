@@ -4,9 +4,13 @@ import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.Problem;
+import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.FieldTable;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Solvent;
+import benchlore.schedules.material.Species;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Consumer;
 
 /** What the engine or the drawings refuse in records that fit their schema. */
 final class RecordChecks {
@@ -15,11 +19,19 @@ final class RecordChecks {
   /** Every refusal, as a problem at its field. */
   static List<Problem> of(Library library) {
     List<Problem> problems = new ArrayList<>();
-    problems.addAll(refusals(library, Kind.SPECIES, EngineData::wood));
-    problems.addAll(refusals(library, Kind.ADHESIVES, EngineData::adhesive));
-    problems.addAll(refusals(library, Kind.SOLVENTS, EngineData::solvent));
-    if (problems.isEmpty()) {
-      problems.addAll(refusals(library, Kind.FINISHES, finish -> finish(finish, library)));
+    for (LibraryRecord species : library.of(Kind.SPECIES)) {
+      problems.addAll(faults(species, Species.table()));
+    }
+    for (LibraryRecord adhesive : library.of(Kind.ADHESIVES)) {
+      problems.addAll(faults(adhesive, Adhesive.table()));
+    }
+    for (LibraryRecord solvent : library.of(Kind.SOLVENTS)) {
+      problems.addAll(faults(solvent, Solvent.table()));
+    }
+    for (LibraryRecord finish : library.of(Kind.FINISHES)) {
+      if (EngineData.schedulable(finish)) {
+        problems.addAll(faults(finish, Finish.table()));
+      }
     }
     for (LibraryRecord bit : library.of(Kind.ROUTER_BITS)) {
       problems.addAll(BitChecks.problems(bit));
@@ -27,16 +39,9 @@ final class RecordChecks {
     return problems;
   }
 
-  private static void finish(LibraryRecord finish, Library library) {
-    EngineData.finish(finish).ifPresent(data -> EngineData.organic(data, library));
-  }
-
-  private static List<Problem> refusals(
-      Library library, Kind kind, Consumer<LibraryRecord> reading) {
-    List<Problem> problems = new ArrayList<>();
-    for (LibraryRecord entry : library.of(kind)) {
-      problems.addAll(EngineRefusal.of(entry.facts(), () -> reading.accept(entry)));
-    }
-    return problems;
+  private static List<Problem> faults(LibraryRecord entry, FieldTable<?> table) {
+    return table.faults(FactFields.of(entry)).stream()
+        .map(fault -> EngineRefusal.of(entry.facts(), fault))
+        .toList();
   }
 }

@@ -97,8 +97,10 @@ final class RandomRequests {
             dice.yes()),
         new SandingArea(dice.figure(0.1, 12), dice.figure(0, 0.1)),
         new SurfaceWanted(
-            dice.one(finishes).finalGrade(),
-            dice.yes() ? Optional.of(dice.one(finishes).betweenCoatGrade()) : Optional.empty(),
+            dice.one(finishes).use().finalGrade(),
+            dice.yes()
+                ? Optional.of(dice.one(finishes).use().betweenCoatGrade())
+                : Optional.empty(),
             dice.whole(0, 6),
             dice.yes(),
             dice.yes()),
@@ -147,7 +149,7 @@ final class RandomRequests {
             new CoatedArea(dice.figure(0.1, 8), dice.figure(0, 0.5), dice.yes()),
             dice.whole(1, 5),
             dice.figure(30, 200),
-            dice.one(finish.methods()),
+            dice.one(finish.use().methods()),
             dice.one(SprayGun.values())),
         last,
         last.plusMinutes(dice.whole(-200, 100_000)),
@@ -369,8 +371,10 @@ final class RandomRequests {
             new CoatChoice(
                 dice.whole(1, 5),
                 dice.figure(40, 120),
-                dice.one(finish.methods()),
-                finish.sheens().isEmpty() ? dice.one(Sheen.values()) : dice.one(finish.sheens())),
+                dice.one(finish.use().methods()),
+                finish.film().sheens().isEmpty()
+                    ? dice.one(Sheen.values())
+                    : dice.one(finish.film().sheens())),
             new Shop(
                 shop.week(),
                 dice.yes() ? shop.climate() : climate(start),

@@ -9,7 +9,7 @@ import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.planning.Content;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.SourcedRange;
-import benchlore.schedules.sanding.RubbedSheen;
+import benchlore.schedules.sanding.SheenRub;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -50,7 +50,7 @@ final class SheenRecordsTest {
   @ParameterizedTest
   @EnumSource(Sheen.class)
   void theLastPaperIsTheRubOutRule(Sheen sheen) {
-    SourcedRange rule = RubbedSheen.valueOf(sheen.name()).lastPaper();
+    SourcedRange rule = SheenRub.of(sheen).lastPaper();
     List<SourcedRange> papers =
         plannedAs(sheen).stream()
             .flatMap(s -> s.facts().optionalDatum("last-paper").stream())

@@ -55,7 +55,7 @@ final class AirPlan {
     List<String> withoutExplosive = new ArrayList<>();
     for (Solvent solvent : solvents) {
       ExposureLimit.of(solvent).ifPresentOrElse(limits::add, () -> withoutHealth.add(solvent.id()));
-      if (solvent.lowerExplosiveLimit().isEmpty()) {
+      if (solvent.fire().lowerExplosiveLimit().isEmpty()) {
         withoutExplosive.add(solvent.id());
       }
     }
@@ -99,7 +99,7 @@ final class AirPlan {
 
   private boolean idlhKnown() {
     for (Solvent solvent : request.solvents()) {
-      if (solvent.idlh().isPresent()) {
+      if (solvent.exposure().idlh().isPresent()) {
         return true;
       }
     }

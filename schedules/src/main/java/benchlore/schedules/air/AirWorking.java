@@ -117,6 +117,7 @@ final class AirWorking {
       List<Figure> levels = new ArrayList<>();
       for (Solvent solvent : request.solvents()) {
         solvent
+            .exposure()
             .idlh()
             .ifPresent(
                 d ->
@@ -145,6 +146,7 @@ final class AirWorking {
     List<Figure> limits = new ArrayList<>();
     for (Solvent solvent : request.solvents()) {
       solvent
+          .fire()
           .lowerExplosiveLimit()
           .ifPresent(
               d ->

@@ -36,9 +36,10 @@ public record ExposureLimit(String solventId, double ppm, Body body, Provenance 
    * @return empty if none is published
    */
   static Optional<ExposureLimit> of(Solvent solvent) {
-    Optional<ExposureLimit> law = solvent.oshaLimit().map(datum -> from(solvent, datum, Body.OSHA));
+    Optional<ExposureLimit> law =
+        solvent.exposure().oshaPel().map(datum -> from(solvent, datum, Body.OSHA));
     Optional<ExposureLimit> advice =
-        solvent.nioshLimit().map(datum -> from(solvent, datum, Body.NIOSH));
+        solvent.exposure().nioshRel().map(datum -> from(solvent, datum, Body.NIOSH));
     if (law.isEmpty()) {
       return advice;
     }

@@ -24,10 +24,10 @@ enum Flammability {
   private static final double WATERBORNE_MOST_SOLVENT = 0.2;
 
   static Flammability of(Release release, Solvent solvent) {
-    if (solvent.flashPoint().isEmpty()) {
-      return solvent.lowerExplosiveLimit().isPresent() ? FLAMMABLE : UNKNOWN;
+    if (solvent.fire().flashPoint().isEmpty()) {
+      return solvent.fire().lowerExplosiveLimit().isPresent() ? FLAMMABLE : UNKNOWN;
     }
-    double lowest = solvent.flashPoint().get().low();
+    double lowest = solvent.fire().flashPoint().get().low();
     boolean waterborne =
         release.solventShare() <= WATERBORNE_MOST_SOLVENT && lowest > WATERBORNE_ABOVE_CELSIUS;
     return lowest > FLAMMABLE_TO_CELSIUS || waterborne ? HARD_TO_LIGHT : FLAMMABLE;

@@ -27,8 +27,8 @@ enum LimitScale {
       case PPM -> Optional.of(1.0);
       case HEALTH -> ExposureLimit.of(solvent).map(limit -> 1 / limit.ppm());
       case EXPLOSIVE ->
-          solvent.lowerExplosiveLimit().map(d -> 100 / (d.low() * PPM_OF_ONE_PERCENT));
-      case IDLH -> solvent.idlh().map(SourcedRange::low).map(low -> 1 / low);
+          solvent.fire().lowerExplosiveLimit().map(d -> 100 / (d.low() * PPM_OF_ONE_PERCENT));
+      case IDLH -> solvent.exposure().idlh().map(SourcedRange::low).map(low -> 1 / low);
     };
   }
 

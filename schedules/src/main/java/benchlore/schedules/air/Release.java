@@ -72,7 +72,7 @@ public record Release(
   private double slowestEvaporation() {
     double slowest = Double.MAX_VALUE;
     for (Share share : shares) {
-      double rate = share.solvent().evaporationRate().map(d -> d.low()).orElse(0.0);
+      double rate = share.solvent().volatility().evaporationRate().map(d -> d.low()).orElse(0.0);
       slowest = Math.min(slowest, rate);
     }
     return slowest;

@@ -89,7 +89,11 @@ final class RespiratorChoice {
   }
 
   static boolean lowBoiling(Solvent solvent) {
-    return solvent.boilingPoint().map(d -> d.low() <= LOW_BOILING_CELSIUS).orElse(false);
+    return solvent
+        .volatility()
+        .boilingPoint()
+        .map(d -> d.low() <= LOW_BOILING_CELSIUS)
+        .orElse(false);
   }
 
   private static void addFit(Respirator kind, List<Message> limits) {

@@ -47,7 +47,7 @@ final class CoatCount {
   /** Adds a refusal if the whole film is thicker than the finish stands. */
   static void tooThick(Checks checks, Finish finish, double dryFilmMicron) {
     double limit =
-        finish.maximumDryFilmMicron().map(SourcedRange::low).orElse(Double.POSITIVE_INFINITY);
+        finish.film().maximumDryFilm().map(SourcedRange::low).orElse(Double.POSITIVE_INFINITY);
     if (dryFilmMicron > limit + 1e-9) {
       checks.add(
           new Refusal(

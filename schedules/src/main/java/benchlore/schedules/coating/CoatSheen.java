@@ -15,7 +15,7 @@ final class CoatSheen {
   private CoatSheen() {}
 
   static Optional<Sheen> of(Finish finish, Sheen wanted, boolean last) {
-    List<Sheen> sold = finish.sheens();
+    List<Sheen> sold = finish.film().sheens();
     if (sold.isEmpty()) {
       return Optional.empty();
     }
@@ -26,7 +26,7 @@ final class CoatSheen {
   }
 
   static boolean rubOut(Finish finish, Sheen wanted) {
-    return !finish.sheens().isEmpty() && !finish.sheens().contains(wanted);
+    return !finish.film().sheens().isEmpty() && !finish.film().sheens().contains(wanted);
   }
 
   static void check(Checks checks, Finish finish, Sheen wanted) {

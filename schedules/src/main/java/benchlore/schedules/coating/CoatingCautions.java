@@ -18,7 +18,7 @@ final class CoatingCautions {
   static List<Caution> of(DryingRequest request, DryingTimes times) {
     List<Caution> cautions = new ArrayList<>();
     Finish finish = request.finish();
-    if (request.wetFilmMicron() > finish.wetFilmMicron().high()) {
+    if (request.wetFilmMicron() > finish.film().wetFilm().high()) {
       cautions.add(thick(request));
     }
     if (times.time(Stage.RECOAT_CLOSES).isPresent() && !times.windowKnown()) {
@@ -26,7 +26,7 @@ final class CoatingCautions {
     }
     Optional<Duration> pot = times.potLife();
     pot.ifPresent(life -> cautions.add(potLife(life)));
-    if (finish.selfHeatingRags()) {
+    if (finish.liquid().hazards().selfHeatingRags()) {
       cautions.add(ShopRows.OILY_RAGS.caution());
     }
     return cautions;
@@ -35,7 +35,7 @@ final class CoatingCautions {
   private static Caution thick(DryingRequest request) {
     return CoatingRows.THICK_FILM.caution(
         List.of(Quantity.of(request.wetFilmMicron(), Unit.MICRON)),
-        List.of(Quantity.of(request.finish().wetFilmMicron().high(), Unit.MICRON)));
+        List.of(Quantity.of(request.finish().film().wetFilm().high(), Unit.MICRON)));
   }
 
   private static Caution potLife(Duration life) {

@@ -132,10 +132,10 @@ final class Drying {
   }
 
   private Optional<Duration> potLife() {
-    if (finish.potLife().isEmpty()) {
+    if (finish.curing().potLife().isEmpty()) {
       return Optional.empty();
     }
-    OptionalDouble seconds = courses.fastest().secondsUntil(finish.potLife().get().low());
+    OptionalDouble seconds = courses.fastest().secondsUntil(finish.curing().potLife().get().low());
     return seconds.isEmpty() ? Optional.empty() : Optional.of(Duration.ofSeconds(down(seconds)));
   }
 

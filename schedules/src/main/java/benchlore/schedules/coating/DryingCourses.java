@@ -37,7 +37,7 @@ final class DryingCourses {
 
   private EquivalentAge.Course course(int wanted) {
     // With one mechanism all four are the same.
-    int kind = request.finish().mechanisms().size() == 1 ? FIRST : wanted;
+    int kind = request.finish().curing().mechanisms().size() == 1 ? FIRST : wanted;
     if (made[kind] == null) {
       made[kind] = EquivalentAge.course(request.climate(), request.start(), rate(kind));
     }

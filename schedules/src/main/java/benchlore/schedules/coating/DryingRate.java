@@ -59,16 +59,16 @@ final class DryingRate {
     if (!MechanismRow.of(mechanism).stopsBelowMinimum()) {
       return free;
     }
-    double minimum = finish.minimumCelsius().low();
+    double minimum = finish.air().minimumTemperature().low();
     return air -> air.celsius() < minimum ? 0 : free.in(air);
   }
 
   /** The slowest of all the finish's mechanisms at each moment. */
   static EquivalentAge.Rate slowest(Finish finish) {
     EquivalentAge.Rate slowest = of(finish, finish.dryingMechanism());
-    for (int i = 1; i < finish.mechanisms().size(); i++) {
+    for (int i = 1; i < finish.curing().mechanisms().size(); i++) {
       EquivalentAge.Rate before = slowest;
-      EquivalentAge.Rate next = of(finish, finish.mechanisms().get(i));
+      EquivalentAge.Rate next = of(finish, finish.curing().mechanisms().get(i));
       slowest = air -> Math.min(before.in(air), next.in(air));
     }
     return slowest;
@@ -77,9 +77,9 @@ final class DryingRate {
   /** The fastest of all the finish's mechanisms at each moment. */
   static EquivalentAge.Rate fastest(Finish finish) {
     EquivalentAge.Rate fastest = of(finish, finish.dryingMechanism());
-    for (int i = 1; i < finish.mechanisms().size(); i++) {
+    for (int i = 1; i < finish.curing().mechanisms().size(); i++) {
       EquivalentAge.Rate before = fastest;
-      EquivalentAge.Rate next = of(finish, finish.mechanisms().get(i));
+      EquivalentAge.Rate next = of(finish, finish.curing().mechanisms().get(i));
       fastest = air -> Math.max(before.in(air), next.in(air));
     }
     return fastest;
@@ -91,8 +91,8 @@ final class DryingRate {
 
   /** Vapour pressure of the finish's solvents, relative to the reference temperature. */
   static double vapourFactor(Finish finish, double celsius) {
-    double perKelvin = SolventHeat.mean(finish.solvents()) / GAS_CONSTANT;
-    double reference = 1 / (finish.referenceCelsius().mid() + KELVIN);
+    double perKelvin = SolventHeat.mean(finish.liquid().solvents()) / GAS_CONSTANT;
+    double reference = 1 / (finish.air().referenceTemperature().mid() + KELVIN);
     double inverse = reference - 1 / (celsius + KELVIN);
     return Numeric.exp(perKelvin * inverse);
   }
@@ -100,7 +100,7 @@ final class DryingRate {
   private static EquivalentAge.Rate coalescence(Finish finish) {
     double reference =
         Psychrometry.deficitPascal(
-            finish.referenceCelsius().mid(), finish.referenceHumidityPercent().mid());
+            finish.air().referenceTemperature().mid(), finish.air().referenceHumidity().mid());
     return air -> Math.min(FASTEST, deficit(air) / reference);
   }
 
@@ -109,13 +109,13 @@ final class DryingRate {
   }
 
   private static EquivalentAge.Rate reaction(Finish finish, DryingMechanism mechanism) {
-    double q10 = finish.rateQ10().orElse(MechanismRow.of(mechanism).q10()).mid();
-    return EquivalentAge.q10(q10, finish.referenceCelsius().mid());
+    double q10 = finish.curing().rateQ10().orElse(MechanismRow.of(mechanism).q10()).mid();
+    return EquivalentAge.q10(q10, finish.air().referenceTemperature().mid());
   }
 
   private static EquivalentAge.Rate moistureCure(Finish finish) {
     EquivalentAge.Rate warm = reaction(finish, DryingMechanism.MOISTURE_CURE);
-    double reference = finish.referenceHumidityPercent().mid();
+    double reference = finish.air().referenceHumidity().mid();
     return air -> {
       double humidity = air.relativeHumidityPercent();
       return humidity < STALL_HUMIDITY_PERCENT ? 0 : warm.in(air) * humidity / reference;

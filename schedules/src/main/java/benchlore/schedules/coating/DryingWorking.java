@@ -27,7 +27,7 @@ final class DryingWorking {
   }
 
   private static WorkingLine thickness(DryingRequest request, DryingTimes times) {
-    SourcedRange usual = request.finish().wetFilmMicron();
+    SourcedRange usual = request.finish().film().wetFilm();
     return new WorkingLine(
         QuantityKey.THICKNESS_FACTOR,
         Figure.computed("thickness factor", times.thicknessFactor(), Unit.RATIO),
@@ -39,7 +39,7 @@ final class DryingWorking {
   }
 
   private static WorkingLine dryFilm(DryingRequest request, DryingTimes times) {
-    SourcedRange solids = request.finish().solidsVolumePercent();
+    SourcedRange solids = request.finish().liquid().solidsByVolume();
     return new WorkingLine(
         QuantityKey.DRY_FILM_OF_THIS_COAT,
         Figure.computed("dry film of this coat", times.dryFilmMicron(), Unit.MICRON),
@@ -90,9 +90,9 @@ final class DryingWorking {
 
   /** What the rate is relative to, and the factor of a reaction. */
   private static List<Figure> reference(Finish finish, DryingMechanism mechanism) {
-    SourcedRange celsius = finish.referenceCelsius();
-    SourcedRange humidity = finish.referenceHumidityPercent();
-    SourcedRange q10 = finish.rateQ10().orElse(MechanismRow.of(mechanism).q10());
+    SourcedRange celsius = finish.air().referenceTemperature();
+    SourcedRange humidity = finish.air().referenceHumidity();
+    SourcedRange q10 = finish.curing().rateQ10().orElse(MechanismRow.of(mechanism).q10());
     Figure warmth = Figure.of("reference temperature", celsius.mid(), Unit.CELSIUS, celsius.from());
     Figure damp = Figure.of("reference humidity", humidity.mid(), Unit.PERCENT, humidity.from());
     Figure factor = Figure.of("factor for 10 C", q10.mid(), Unit.RATIO, q10.from());
@@ -105,7 +105,7 @@ final class DryingWorking {
   }
 
   private static Figure vapour(Finish finish) {
-    double factor = DryingRate.vapourFactor(finish, finish.referenceCelsius().mid() + 10);
+    double factor = DryingRate.vapourFactor(finish, finish.air().referenceTemperature().mid() + 10);
     return Figure.of("vapour pressure, 10 C warmer", factor, Unit.RATIO, SolventHeat.from());
   }
 

@@ -27,10 +27,10 @@ final class FilmThickness {
   private FilmThickness() {}
 
   static double factor(Finish finish, double wetFilmMicron) {
-    return Math.max(1, wetFilmMicron / finish.wetFilmMicron().mid());
+    return Math.max(1, wetFilmMicron / finish.film().wetFilm().mid());
   }
 
   static double dryMicron(Finish finish, double wetFilmMicron) {
-    return finish.solidsVolumePercent().mid() * wetFilmMicron / 100;
+    return finish.liquid().solidsByVolume().mid() * wetFilmMicron / 100;
   }
 }

@@ -21,7 +21,7 @@ final class FirstMoment {
     Climate climate = request.climate();
     Moment start = request.start();
     double surface = WorkSurface.celsius(climate, start);
-    double minimum = finish.minimumCelsius().low();
+    double minimum = finish.air().minimumTemperature().low();
     if (surface < minimum && stops(finish)) {
       checks.add(
           new Refusal(
@@ -32,7 +32,7 @@ final class FirstMoment {
               Message.of(
                   "Warm the room and the work to {0} first, and hold it there while the film is"
                       + " wet.",
-                  Quantity.of(finish.minimumCelsius().high(), Unit.CELSIUS))));
+                  Quantity.of(finish.air().minimumTemperature().high(), Unit.CELSIUS))));
     }
     if (WorkSurface.marginCelsius(climate, start) <= 0) {
       checks.add(
@@ -53,7 +53,7 @@ final class FirstMoment {
   }
 
   private static boolean stops(Finish finish) {
-    for (DryingMechanism mechanism : finish.mechanisms()) {
+    for (DryingMechanism mechanism : finish.curing().mechanisms()) {
       if (MechanismRow.of(mechanism).stopsBelowMinimum()) {
         return true;
       }

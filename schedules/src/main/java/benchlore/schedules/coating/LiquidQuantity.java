@@ -66,7 +66,7 @@ final class LiquidQuantity {
     checks.within("coats", request.coats(), 1, 50, Unit.COUNT);
     checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
     checks.require(
-        request.finish().methods().contains(request.method()),
+        request.finish().use().methods().contains(request.method()),
         "method",
         "This finish is not made to go on that way.",
         "Choose one of the ways its label names.");
@@ -74,7 +74,7 @@ final class LiquidQuantity {
 
   private static double spreadingRate(QuantityRequest request) {
     double dry = FilmThickness.dryMicron(request.finish(), request.wetFilmMicron());
-    return request.finish().solidsVolumePercent().mid() * PER_CUBIC_METRE / dry;
+    return request.finish().liquid().solidsByVolume().mid() * PER_CUBIC_METRE / dry;
   }
 
   private static WorkingLine area(QuantityRequest request) {
@@ -90,7 +90,7 @@ final class LiquidQuantity {
   }
 
   private static WorkingLine rate(QuantityRequest request, double rate) {
-    SourcedRange solids = request.finish().solidsVolumePercent();
+    SourcedRange solids = request.finish().liquid().solidsByVolume();
     double dry = FilmThickness.dryMicron(request.finish(), request.wetFilmMicron());
     return new WorkingLine(
         QuantityKey.THEORETICAL_SPREADING_RATE,

@@ -107,17 +107,17 @@ record RecoatTime(Moment start, ScuffReason scuff) {
   }
 
   private static ScuffReason planned(int number, Finish finish, DryingTimes times) {
-    boolean always = finish.bond() == CoatBond.SCUFF_ALWAYS;
-    boolean unknown = finish.bond() == CoatBond.WITHIN_WINDOW && !times.windowKnown();
+    boolean always = finish.film().bond() == CoatBond.SCUFF_ALWAYS;
+    boolean unknown = finish.film().bond() == CoatBond.WITHIN_WINDOW && !times.windowKnown();
     if (always || unknown) {
       return ScuffReason.BOND;
     }
-    return finish.raisesGrain() && number == 2 ? ScuffReason.RAISED_GRAIN : ScuffReason.NONE;
+    return finish.use().raisesGrain() && number == 2 ? ScuffReason.RAISED_GRAIN : ScuffReason.NONE;
   }
 
   private static boolean missed(Finish finish, DryingTimes times, Moment start) {
     Optional<Moment> closes = times.moment(Stage.RECOAT_CLOSES);
-    return finish.bond() == CoatBond.WITHIN_WINDOW
+    return finish.film().bond() == CoatBond.WITHIN_WINDOW
         && closes.isPresent()
         && start.isAfter(closes.get());
   }

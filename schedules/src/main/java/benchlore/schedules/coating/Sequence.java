@@ -80,7 +80,7 @@ final class Sequence {
         "Give the hours of at least one day of the week.");
     boolean spray = request.quantity().method() == ApplicationMethod.SPRAY;
     checks.require(
-        !(spray && finish.isocyanate()),
+        !(spray && finish.liquid().hazards().isocyanate()),
         "method",
         "Spraying this finish puts isocyanate in the air, which can cause lasting asthma; no"
             + " cartridge mask is enough.",

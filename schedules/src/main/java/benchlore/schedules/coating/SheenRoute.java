@@ -66,7 +66,7 @@ public final class SheenRoute {
     if (request.existing().isPresent() && request.existing().get() == request.wanted()) {
       ways.add(new SheenWay(SheenWay.Kind.LEAVE, request.today(), List.of()));
     }
-    if (finish.sheens().contains(request.wanted())) {
+    if (finish.film().sheens().contains(request.wanted())) {
       ways.add(lastCoat());
     }
     if (RubFamily.of(finish).reaches(request.wanted())) {
@@ -85,9 +85,10 @@ public final class SheenRoute {
     Moment opens = later(drying.moment(Stage.RECOAT_OPENS));
     Optional<Moment> closes = drying.moment(Stage.RECOAT_CLOSES);
     boolean closed = closes.isPresent() && opens.isAfter(closes.get());
-    boolean within = finish.bond() == CoatBond.WITHIN_WINDOW;
+    boolean within = finish.film().bond() == CoatBond.WITHIN_WINDOW;
     boolean scuff =
-        finish.bond() == CoatBond.SCUFF_ALWAYS || (within && (closed || !drying.windowKnown()));
+        finish.film().bond() == CoatBond.SCUFF_ALWAYS
+            || (within && (closed || !drying.windowKnown()));
     boolean wrinkles = closed && finish.family() == FinishFamily.CATALYSED_LACQUER;
     Stage wait = wrinkles ? Stage.FULL_CURE : scuff ? Stage.SAND : Stage.RECOAT_OPENS;
     List<SheenStep> steps = new ArrayList<>();
@@ -100,7 +101,7 @@ public final class SheenRoute {
 
   /** The finer end: the middle of two grades is mostly none. */
   private int grade() {
-    return Numeric.round(finish.betweenCoatGrade().high());
+    return Numeric.round(finish.use().betweenCoatGrade().high());
   }
 
   private SheenStep coat() {

@@ -59,7 +59,7 @@ final class SheenWorking {
     if (levels && filmMicron < 2 * RubChain.TAKES.high()) {
       cautions.add(rubThrough());
     }
-    if (levels && request.job().finish().bond() != CoatBond.MELTS_IN) {
+    if (levels && request.job().finish().film().bond() != CoatBond.MELTS_IN) {
       cautions.add(witnessLines());
     }
   }

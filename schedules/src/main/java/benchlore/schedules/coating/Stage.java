@@ -42,14 +42,14 @@ public enum Stage {
    */
   public Optional<SourcedRange> of(Finish finish) {
     return switch (this) {
-      case TOUCH_DRY -> finish.touchDry();
-      case RECOAT_OPENS -> finish.recoatOpens();
-      case RECOAT_CLOSES -> finish.recoatCloses();
-      case SAND -> finish.sandAfter();
-      case HANDLE -> finish.handleAfter();
-      case STACK -> finish.stackAfter();
-      case LIGHT_USE -> finish.lightUse();
-      case FULL_CURE -> finish.fullCure();
+      case TOUCH_DRY -> finish.times().touchDry();
+      case RECOAT_OPENS -> finish.times().recoatOpens();
+      case RECOAT_CLOSES -> finish.times().recoatCloses();
+      case SAND -> finish.times().sandAfter();
+      case HANDLE -> finish.times().handleAfter();
+      case STACK -> finish.times().stackAfter();
+      case LIGHT_USE -> finish.times().lightUse();
+      case FULL_CURE -> finish.times().fullCure();
     };
   }
 

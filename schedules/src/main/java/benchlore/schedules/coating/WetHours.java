@@ -74,7 +74,7 @@ final class WetHours {
   }
 
   private static boolean tooColdThroughout(DryingRequest request, List<PassedLimit> breaches) {
-    double lowest = request.finish().minimumCelsius().low();
+    double lowest = request.finish().air().minimumTemperature().low();
     for (PassedLimit breach : breaches) {
       if (breach.limit() == WetLimit.COLD && breach.throughout()) {
         return breach.mildest() < lowest;
@@ -84,12 +84,12 @@ final class WetHours {
   }
 
   private static Refusal cold(DryingRequest request) {
-    double minimum = request.finish().minimumCelsius().high();
+    double minimum = request.finish().air().minimumTemperature().high();
     return new Refusal(
         "climate",
         Message.of(
             "The film would stay below its minimum of {0} all the time it is wet.",
-            Quantity.of(request.finish().minimumCelsius().low(), Unit.CELSIUS)),
+            Quantity.of(request.finish().air().minimumTemperature().low(), Unit.CELSIUS)),
         Message.of(
             "Heat the room to {0} or more before you start and hold it until the film is dry.",
             Quantity.of(minimum, Unit.CELSIUS)));

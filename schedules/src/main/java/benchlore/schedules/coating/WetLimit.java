@@ -31,10 +31,10 @@ enum WetLimit {
   /** The bound for that figure: the safer end of what the finish states. */
   double bound(Finish finish) {
     return switch (this) {
-      case COLD -> finish.minimumCelsius().high();
-      case HOT -> finish.maximumCelsius().low();
-      case DAMP -> finish.maximumHumidityPercent().low();
-      case DRY -> finish.minimumHumidityPercent().map(d -> d.high()).orElse(0.0);
+      case COLD -> finish.air().minimumTemperature().high();
+      case HOT -> finish.air().maximumTemperature().low();
+      case DAMP -> finish.air().maximumHumidity().low();
+      case DRY -> finish.air().minimumHumidity().map(d -> d.high()).orElse(0.0);
       case DEW -> WorkSurface.MARGIN.high();
       case BLUSH -> Blush.chillCelsius(finish);
     };

@@ -114,7 +114,7 @@ public final class FinishOver {
 
   private Answer<OverVerdict> itself() {
     Finish finish = request.upper();
-    boolean scuff = finish.bond() == CoatBond.SCUFF_ALWAYS;
+    boolean scuff = finish.film().bond() == CoatBond.SCUFF_ALWAYS;
     String why =
         scuff
             ? "This finish holds on its own last coat once that is scuffed."

@@ -10,6 +10,7 @@ import benchlore.schedules.air.ReleaseCurve;
 import benchlore.schedules.air.RespiratorAdvice;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 
 /** The air of the shop: requests and answer. */
 final class AirJson {
@@ -33,7 +34,7 @@ final class AirJson {
     return new Release(
         f.number("startSecond"),
         f.number("volatileKilogram"),
-        f.list("shares", MaterialReader::share),
+        f.list("shares", AirJson::share),
         f.word("method", ApplicationMethod.values()),
         f.optional(
             "curve",
@@ -126,5 +127,9 @@ final class AirJson {
 
   private static void respirator(AnswerWriter out, RespiratorAdvice advice) {
     out.word("respirator", advice.respirator()).list("limits", advice.limits(), AnswerJson::note);
+  }
+
+  static Release.Share share(RequestReader f) {
+    return new Release.Share(Solvent.table().read(f.group("solvent")), f.number("massShare"));
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.exchange;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.StageTime;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
 import java.util.List;
@@ -13,7 +14,7 @@ final class DryingJson {
 
   static DryingRequest request(RequestReader f) {
     return new DryingRequest(
-        MaterialReader.finish(f.group("finish")),
+        Finish.table().read(f.group("finish")),
         f.number("wetFilmMicron"),
         climate(f.group("climate")),
         f.moment("start"));

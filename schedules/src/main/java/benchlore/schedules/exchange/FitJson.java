@@ -1,5 +1,6 @@
 package benchlore.schedules.exchange;
 
+import benchlore.schedules.material.Species;
 import benchlore.schedules.movement.Film;
 import benchlore.schedules.movement.FitRequest;
 import benchlore.schedules.movement.FitSchedule;
@@ -16,7 +17,7 @@ final class FitJson {
 
   static FitRequest request(RequestReader f) {
     return new FitRequest(
-        MaterialReader.wood(f.group("wood")),
+        Species.table().read(f.group("wood")),
         rings(f.group("rings")),
         f.number("widthMetre"),
         f.number("thicknessMetre"),

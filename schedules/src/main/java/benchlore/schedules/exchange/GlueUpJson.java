@@ -2,6 +2,7 @@ package benchlore.schedules.exchange;
 
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.glueup.GlueUpSchedule;
+import benchlore.schedules.material.Adhesive;
 
 /** A glue-up: request and answer. */
 final class GlueUpJson {
@@ -11,7 +12,7 @@ final class GlueUpJson {
     RequestReader wood = f.group("wood");
     RequestReader pace = f.group("pace");
     return new GlueUpRequest(
-        MaterialReader.adhesive(f.group("adhesive")),
+        Adhesive.table().read(f.group("adhesive")),
         f.list("joints", GlueUpJson::joint),
         new GlueUpRequest.Wood(
             wood.number("densityKilogramPerCubicMetre"),

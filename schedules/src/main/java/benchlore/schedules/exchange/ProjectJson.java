@@ -4,8 +4,11 @@ import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatingSchedule;
+import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.Species;
 import benchlore.schedules.present.PlanDays;
 import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Materials;
@@ -44,10 +47,10 @@ final class ProjectJson {
 
   static Materials materials(RequestReader f) {
     return new Materials(
-        MaterialReader.wood(f.group("wood")),
-        MaterialReader.adhesive(f.group("adhesive")),
-        MaterialReader.finish(f.group("finish")),
-        f.list("solvents", MaterialReader::share));
+        Species.table().read(f.group("wood")),
+        Adhesive.table().read(f.group("adhesive")),
+        Finish.table().read(f.group("finish")),
+        f.list("solvents", AirJson::share));
   }
 
   private static Progress progress(RequestReader f) {

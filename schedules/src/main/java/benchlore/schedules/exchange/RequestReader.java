@@ -1,5 +1,6 @@
 package benchlore.schedules.exchange;
 
+import benchlore.schedules.material.FieldSource;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
@@ -16,7 +17,7 @@ import java.util.function.Function;
  * One object of a request. A key that is missing or of the wrong kind is an {@link
  * IllegalArgumentException} that names it; one nobody asks for is left alone.
  */
-final class RequestReader {
+final class RequestReader implements FieldSource {
   private static final int MOST_ITEMS = 10_000;
   private final Node object;
   private final String path;
@@ -77,11 +78,13 @@ final class RequestReader {
     return Numeric.round(number);
   }
 
-  boolean flag(String key) {
+  @Override
+  public boolean flag(String key) {
     return value(key, Node.Kind.FLAG, "true or false").flag();
   }
 
-  String text(String key) {
+  @Override
+  public String text(String key) {
     return value(key, Node.Kind.TEXT, "a text").text();
   }
 
@@ -125,6 +128,29 @@ final class RequestReader {
     return items;
   }
 
+  @Override
+  public String word(String key, List<String> known) {
+    return known(text(key), path(key), known);
+  }
+
+  @Override
+  public List<String> words(String key, List<String> known) {
+    return items(
+        key, (item, at) -> known(checked(item, at, Node.Kind.TEXT, "a text").text(), at, known));
+  }
+
+  private static String known(String word, String path, List<String> known) {
+    if (!known.contains(word)) {
+      throw wrong(path, "one of " + String.join(" ", known));
+    }
+    return word;
+  }
+
+  @Override
+  public List<FieldSource> groups(String key) {
+    return has(key) ? items(key, RequestReader::of) : List.of();
+  }
+
   <E extends Enum<E>> List<E> words(String key, E[] values) {
     return items(
         key, (item, at) -> word(checked(item, at, Node.Kind.TEXT, "a text").text(), at, values));
@@ -151,11 +177,13 @@ final class RequestReader {
     return has(key) ? Optional.of(part.apply(group(key))) : Optional.empty();
   }
 
-  SourcedRange datum(String key) {
+  @Override
+  public SourcedRange figure(String key) {
     return datum(group(key));
   }
 
-  Optional<SourcedRange> optionalDatum(String key) {
+  @Override
+  public Optional<SourcedRange> optionalFigure(String key) {
     return optional(key, RequestReader::datum);
   }
 

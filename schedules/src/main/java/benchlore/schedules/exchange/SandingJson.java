@@ -78,8 +78,8 @@ final class SandingJson {
 
   private static SurfaceWanted wanted(RequestReader f) {
     return new SurfaceWanted(
-        f.datum("finalGrade"),
-        f.optionalDatum("betweenCoatGrade"),
+        f.figure("finalGrade"),
+        f.optionalFigure("betweenCoatGrade"),
         f.whole("coats"),
         f.flag("raisesGrain"),
         f.flag("poresFilled"));

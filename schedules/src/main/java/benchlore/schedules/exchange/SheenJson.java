@@ -8,6 +8,7 @@ import benchlore.schedules.coating.SheenStep;
 import benchlore.schedules.coating.SheenWay;
 import benchlore.schedules.coating.Supplies;
 import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.material.SprayGun;
 
@@ -20,7 +21,7 @@ final class SheenJson {
     RequestReader area = job.group("area");
     return new SheenRequest(
         new QuantityRequest(
-            MaterialReader.finish(job.group("finish")),
+            Finish.table().read(job.group("finish")),
             new CoatedArea(
                 area.number("faceSquareMetre"),
                 area.number("edgeSquareMetre"),

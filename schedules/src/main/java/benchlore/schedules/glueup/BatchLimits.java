@@ -20,16 +20,17 @@ record BatchLimits(Assembly assembly, double potSecond) {
     Adhesive adhesive = request.adhesive();
     Rate rate = SettingRates.open(adhesive, request.wood());
     double wait = 0;
-    double label = adhesive.openTime().low();
+    double label = adhesive.times().openTime().low();
     if (adhesive.family() == Adhesive.Family.CONTACT) {
       // Its range is the window to join in: dry at the low end, still bonding at the high end.
-      wait = adhesive.openTime().low();
-      label = adhesive.openTime().high();
+      wait = adhesive.times().openTime().low();
+      label = adhesive.times().openTime().high();
     }
     double open = seconds(request, start, label, rate);
     double closed = seconds(request, start, closedLabel(adhesive).low(), rate);
     double pot =
         adhesive
+            .times()
             .potLife()
             .map(life -> seconds(request, start, life.low(), rate))
             .orElse(Double.POSITIVE_INFINITY);
@@ -39,12 +40,13 @@ record BatchLimits(Assembly assembly, double potSecond) {
   /** The adhesive's closed time, else its open time again. */
   static SourcedRange closedLabel(Adhesive adhesive) {
     return adhesive
+        .times()
         .closedTime()
         .orElseGet(
             () ->
                 SourcedRange.of(
-                    adhesive.openTime().low() * GlueUpFigures.CLOSED_TO_OPEN.low(),
-                    adhesive.openTime().unit(),
+                    adhesive.times().openTime().low() * GlueUpFigures.CLOSED_TO_OPEN.low(),
+                    adhesive.times().openTime().unit(),
                     GlueUpFigures.CLOSED_TO_OPEN.from()));
   }
 

@@ -172,14 +172,15 @@ final class Batches {
     Moment tight = start.plusSeconds(untilTight);
     Adhesive adhesive = request.adhesive();
     OptionalDouble clamped =
-        EquivalentAge.secondsUntil(request.climate(), tight, adhesive.clampTime().high(), setting);
+        EquivalentAge.secondsUntil(
+            request.climate(), tight, adhesive.times().clampTime().high(), setting);
     if (clamped.isEmpty()) {
       return Optional.empty();
     }
     int until = Numeric.ceil(clamped.getAsDouble());
     double coldest =
         AirExtremes.coldestCelsius(request.climate(), start, untilTight + (double) until);
-    if (coldest < adhesive.minimumCelsius().high()) {
+    if (coldest < adhesive.air().minimumTemperature().high()) {
       return Optional.empty();
     }
     Order order = draft.orderWithin(within).orElseThrow();
@@ -198,7 +199,12 @@ final class Batches {
 
   private boolean tooHot(Moment start) {
     double celsius = request.climate().at(start).celsius();
-    return request.adhesive().maximumCelsius().map(most -> celsius > most.low()).orElse(false);
+    return request
+        .adhesive()
+        .air()
+        .maximumTemperature()
+        .map(most -> celsius > most.low())
+        .orElse(false);
   }
 
   private static List<Share> shares(BatchBuilder draft) {

@@ -59,9 +59,10 @@ final class ClampRows {
   static boolean needed(Adhesive adhesive) {
     double most =
         Math.max(
-            Math.max(adhesive.pressureSoftwood().high(), adhesive.pressureMedium().high()),
-            adhesive.pressureHardwood().high());
-    return adhesive.clampTime().high() > 0 && most > 0;
+            Math.max(
+                adhesive.line().pressureSoftwood().high(), adhesive.line().pressureMedium().high()),
+            adhesive.line().pressureHardwood().high());
+    return adhesive.times().clampTime().high() > 0 && most > 0;
   }
 
   /**

@@ -20,7 +20,7 @@ final class GlueNeed {
 
   /** Kilograms for so much glue line. */
   static double massKilogram(double areaSquareMetre, Adhesive adhesive) {
-    double lines = areaSquareMetre * adhesive.spread().high();
+    double lines = areaSquareMetre * adhesive.line().spread().high();
     return lines * GlueUpFigures.SQUEEZE_OUT.high() * GlueUpFigures.POT_LOSS.high();
   }
 
@@ -31,6 +31,7 @@ final class GlueNeed {
       area = joint.areaSquareMetre() * joint.count() + area;
     }
     double mass = massKilogram(area, adhesive);
-    return new Glue(area, mass, mass / adhesive.density().low(), 0.5 * adhesive.spread().high());
+    return new Glue(
+        area, mass, mass / adhesive.line().density().low(), 0.5 * adhesive.line().spread().high());
   }
 }

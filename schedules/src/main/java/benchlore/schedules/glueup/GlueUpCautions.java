@@ -163,13 +163,13 @@ final class GlueUpCautions {
       Quantity after = Quantity.of(schedule.machine().afterSecond(), Unit.SECOND);
       cautions.add(GlueUpRows.SUNKEN_JOINT.caution(List.of(), List.of(after)));
     }
-    if (adhesive.creeps()) {
+    if (adhesive.bond().creeps()) {
       cautions.add(GlueUpRows.CREEP.caution());
     }
-    if (adhesive.waterResistance() == Adhesive.WaterResistance.NONE) {
+    if (adhesive.bond().waterResistance() == Adhesive.WaterResistance.NONE) {
       cautions.add(GlueUpRows.KEEP_DRY.caution());
     }
-    double minimum = adhesive.minimumCelsius().high();
+    double minimum = adhesive.air().minimumTemperature().high();
     double until = schedule.fullLoad().afterSecond();
     double coldest = AirExtremes.coldestCelsius(request.climate(), request.start(), until);
     if (Math.min(coldest, request.climate().lowestCelsius()) < minimum) {

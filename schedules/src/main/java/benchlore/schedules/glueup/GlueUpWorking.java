@@ -65,7 +65,7 @@ final class GlueUpWorking {
     line(QuantityKey.GLUE_LINE_AREA, "glue line area", glue.areaSquareMetre(), Unit.SQUARE_METRE)
         .add("area = sum of length x width x count", sizes, Provenance.computed());
     Figure area = Figure.computed("area", glue.areaSquareMetre(), Unit.SQUARE_METRE);
-    Figure spread = high("spread for one glue line", adhesive.spread());
+    Figure spread = high("spread for one glue line", adhesive.line().spread());
     line(QuantityKey.ADHESIVE_MASS, "adhesive", glue.massKilogram(), Unit.KILOGRAM)
         .add(
             "kg = area x spread x squeeze-out x pot loss",
@@ -80,7 +80,7 @@ final class GlueUpWorking {
             "litres = kg / density",
             List.of(
                 Figure.computed("adhesive", glue.massKilogram(), Unit.KILOGRAM),
-                low("density", adhesive.density())),
+                low("density", adhesive.line().density())),
             Provenance.computed());
     line(
             QuantityKey.ADHESIVE_ON_EACH_FACE,
@@ -96,15 +96,17 @@ final class GlueUpWorking {
     List<Figure> air = air();
     air.add(Figure.input("driest part", request.wood().driestPercent(), Unit.PERCENT));
     air.add(
-        contact ? high("open time", adhesive.openTime()) : low("open time", adhesive.openTime()));
+        contact
+            ? high("open time", adhesive.times().openTime())
+            : low("open time", adhesive.times().openTime()));
     line(QuantityKey.OPEN_TIME_HERE, "open time here", assembly.openSecond(), Unit.SECOND)
         .add("age(t) = open time, by temperature, dry air and dry wood", air, MATURITY);
-    adhesive.potLife().ifPresent(this::potLife);
+    adhesive.times().potLife().ifPresent(this::potLife);
     if (contact) {
       line(QuantityKey.DRY_BEFORE_JOINING, "dry before joining", assembly.waitSecond(), Unit.SECOND)
           .add(
               "short end of the open time",
-              List.of(low("open time", adhesive.openTime())),
+              List.of(low("open time", adhesive.times().openTime())),
               MATURITY);
     }
     SourcedRange closed = BatchLimits.closedLabel(adhesive);
@@ -253,7 +255,7 @@ final class GlueUpWorking {
   private void inClamps(String name, Batch batch) {
     double clamped = batch.tight().secondsUntil(batch.clampsOff());
     List<Figure> air = air();
-    air.add(high("clamp time", adhesive.clampTime()));
+    air.add(high("clamp time", adhesive.times().clampTime()));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
     line(QuantityKey.BATCH_IN_CLAMPS, name + ": in clamps", clamped, Unit.SECOND)
         .add("age(t) = clamp time, by Q10 ^ ((T - Tref) / 10), damp air and wood", air, MATURITY);
@@ -263,7 +265,7 @@ final class GlueUpWorking {
     line(QuantityKey.HANDLE_AFTER, "handle after", schedule.handle().afterSecond(), Unit.SECOND)
         .add(
             "age(t) = handling time, not before the clamps are off",
-            List.of(high("handling time", adhesive.handleAfter())),
+            List.of(high("handling time", adhesive.times().handleAfter())),
             MATURITY);
     line(QuantityKey.MACHINE_AFTER, "machine after", schedule.machine().afterSecond(), Unit.SECOND)
         .add(
@@ -279,7 +281,7 @@ final class GlueUpWorking {
             Unit.SECOND)
         .add(
             "age(t) = full strength",
-            List.of(high("full strength", adhesive.fullStrength())),
+            List.of(high("full strength", adhesive.times().fullStrength())),
             MATURITY);
   }
 
@@ -289,7 +291,7 @@ final class GlueUpWorking {
     double percent = request.climate().at(request.start()).relativeHumidityPercent();
     air.add(Figure.input("air at the start", celsius, Unit.CELSIUS));
     air.add(Figure.input("humidity at the start", percent, Unit.PERCENT));
-    air.add(low("reference air", adhesive.referenceCelsius()));
+    air.add(low("reference air", adhesive.air().referenceTemperature()));
     air.add(low("Q10, low end", SettingRates.q10(adhesive)));
     air.add(high("Q10, high end", SettingRates.q10(adhesive)));
     return air;

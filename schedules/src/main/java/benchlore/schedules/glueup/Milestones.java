@@ -25,7 +25,7 @@ record Milestones(Milestone clampsOff, Milestone handle, Milestone machine, Mile
   /** Seconds in clamps for a joint pressed at a moment; empty if it never sets. */
   static OptionalDouble clampSeconds(GlueUpRequest request, Moment tight) {
     Rate setting = SettingRates.setting(request.adhesive(), request.wood());
-    double label = request.adhesive().clampTime().high();
+    double label = request.adhesive().times().clampTime().high();
     return EquivalentAge.secondsUntil(request.climate(), tight, label, setting);
   }
 
@@ -38,10 +38,10 @@ record Milestones(Milestone clampsOff, Milestone handle, Milestone machine, Mile
     double machineLabel = machineLabel(adhesive).high();
     OptionalDouble handled =
         EquivalentAge.secondsUntil(
-            request.climate(), tight, adhesive.handleAfter().high(), setting);
+            request.climate(), tight, adhesive.times().handleAfter().high(), setting);
     OptionalDouble loaded =
         EquivalentAge.secondsUntil(
-            request.climate(), tight, adhesive.fullStrength().high(), setting);
+            request.climate(), tight, adhesive.times().fullStrength().high(), setting);
     OptionalDouble settled =
         EquivalentAge.secondsUntil(
             request.climate(), tight, machineLabel, machineRate(adhesive, setting));
@@ -63,9 +63,13 @@ record Milestones(Milestone clampsOff, Milestone handle, Milestone machine, Mile
   /** The adhesive's own wait, else 7 days if it brings water, else until it may be handled. */
   static SourcedRange machineLabel(Adhesive adhesive) {
     return adhesive
+        .times()
         .machineAfter()
         .orElseGet(
-            () -> adhesive.waterBased() ? SettingRates.MACHINE_AFTER : adhesive.handleAfter());
+            () ->
+                adhesive.waterBased()
+                    ? SettingRates.MACHINE_AFTER
+                    : adhesive.times().handleAfter());
   }
 
   private static Rate machineRate(Adhesive adhesive, Rate setting) {

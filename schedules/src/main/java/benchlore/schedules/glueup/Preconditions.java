@@ -23,16 +23,17 @@ final class Preconditions {
     Adhesive adhesive = request.adhesive();
     Checks checks = new Checks();
     double now = request.climate().at(request.start()).celsius();
-    double minimum = adhesive.minimumCelsius().high();
+    double minimum = adhesive.air().minimumTemperature().high();
     if (now < minimum) {
       checks.add(cold(request, now));
     }
     adhesive
-        .maximumCelsius()
+        .air()
+        .maximumTemperature()
         .filter(maximum -> now > maximum.low())
         .ifPresent(maximum -> checks.add(hot(now, maximum.low())));
     checks.require(
-        !(request.wood().oily() && adhesive.oilyWoods() == Adhesive.OilyWoods.AVOID),
+        !(request.wood().oily() && adhesive.bond().oilyWoods() == Adhesive.OilyWoods.AVOID),
         "adhesive",
         "This adhesive can't be relied on to hold oily or resinous wood.",
         "Use one that takes oily wood, such as an epoxy, on freshly abraded faces.");
@@ -72,7 +73,7 @@ final class Preconditions {
   }
 
   private static Refusal cold(GlueUpRequest request, double celsius) {
-    double minimum = request.adhesive().minimumCelsius().high();
+    double minimum = request.adhesive().air().minimumTemperature().high();
     int hours = hoursUntilWarm(request, minimum);
     String heat =
         "Heat room, wood and adhesive to at least {0} and hold it until the clamps come off, or use"
@@ -131,7 +132,7 @@ final class Preconditions {
   }
 
   private static void gap(Checks checks, Joint joint, Adhesive adhesive) {
-    double most = adhesive.maximumGapMetre().low();
+    double most = adhesive.line().maximumGap().low();
     if (joint.gapMetre() > most) {
       checks.add(
           new Refusal(

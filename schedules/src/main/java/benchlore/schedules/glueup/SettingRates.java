@@ -51,7 +51,7 @@ final class SettingRates {
 
   /** Rate at which the open time runs out. */
   static Rate open(Adhesive adhesive, GlueUpRequest.Wood wood) {
-    double reference = adhesive.referenceCelsius().low();
+    double reference = adhesive.air().referenceTemperature().low();
     if (adhesive.setting() == Adhesive.Setting.COOLING) {
       return air -> 1 + Math.max(0, reference - air.celsius()) * COOLING_PER_DEGREE;
     }
@@ -68,8 +68,8 @@ final class SettingRates {
 
   /** Rate at which the joint sets; 0 below the adhesive's minimum. */
   static Rate setting(Adhesive adhesive, GlueUpRequest.Wood wood) {
-    double reference = adhesive.referenceCelsius().high();
-    double minimum = adhesive.minimumCelsius().high();
+    double reference = adhesive.air().referenceTemperature().high();
+    double minimum = adhesive.air().minimumTemperature().high();
     boolean cooling = adhesive.setting() == Adhesive.Setting.COOLING;
     double slowPerDegree = cooling ? 0 : perDegree(q10(adhesive).low());
     double fastPerDegree = cooling ? 0 : perDegree(q10(adhesive).high());
@@ -93,6 +93,7 @@ final class SettingRates {
   /** The adhesive's own factor, else the usual one for how it sets. */
   static SourcedRange q10(Adhesive adhesive) {
     return adhesive
+        .air()
         .rateQ10()
         .orElseGet(
             () ->

@@ -1,63 +1,30 @@
 package benchlore.schedules.material;
 
 import benchlore.schedules.quantity.SourcedRange;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
  * What is known of one type of adhesive. Every figure keeps its range and where it comes from; the
- * rule that uses one takes the safer end. Figures are checked in {@code GlueUp.plan}, which refuses
- * those outside the ranges given here.
+ * rule that uses one takes the safer end. What may stand in each field is said once, in {@link
+ * #table()}; {@code GlueUp.plan} refuses figures outside those limits.
  *
  * @param family what kind of adhesive it is
  * @param setting what makes it set
  * @param waterBased true if it carries water into the wood, which swells the joint
- * @param openTime seconds from the first spread until the parts must touch, above 0 s to 7 days, in
- *     air at {@code referenceCelsius}
- * @param closedTime seconds from touching until full pressure must be on; absent: the engine's rule
- * @param clampTime seconds under pressure, 0 s (contact adhesive) to 7 days
- * @param handleAfter seconds from pressing until the joint takes gentle handling
- * @param fullStrength seconds from pressing until the joint takes its full load, to 60 days
- * @param machineAfter seconds from pressing until planing or routing; absent: the engine's rule by
- *     {@code waterBased}
- * @param referenceCelsius air temperature the durations hold for, 0 to 80 deg C
- * @param minimumCelsius below this it does not bond: air, wood and adhesive; -20 to 80 deg C
- * @param maximumCelsius above this it must not be used; absent: none stated
- * @param spread kg/m2 for one glue line, 0.02 to 1
- * @param density kg/m3 of the liquid, 600 to 2200
- * @param pressureSoftwood pressure on woods of low density, Pa, 0 to 3e6
- * @param pressureMedium pressure on woods of medium density, Pa
- * @param pressureHardwood pressure on woods of high density, Pa
- * @param maximumGapMetre thickest glue line that still holds, m, 0 to 0.01
- * @param rateQ10 how many times faster it sets for each 10 deg C; absent: by {@code setting}
- * @param potLife seconds a mixed batch stays usable; absent: not mixed
- * @param oilyWoods how it takes to oily or resinous wood
- * @param waterResistance how much water the set joint stands
- * @param creeps true if the set joint slowly gives under steady load
+ * @param times how long each stage takes
+ * @param air the air those times hold in, and the air it bonds in
+ * @param line the glue line it wants
+ * @param bond what the set joint stands
  */
 public record Adhesive(
     Family family,
     Setting setting,
     boolean waterBased,
-    SourcedRange openTime,
-    Optional<SourcedRange> closedTime,
-    SourcedRange clampTime,
-    SourcedRange handleAfter,
-    SourcedRange fullStrength,
-    Optional<SourcedRange> machineAfter,
-    SourcedRange referenceCelsius,
-    SourcedRange minimumCelsius,
-    Optional<SourcedRange> maximumCelsius,
-    SourcedRange spread,
-    SourcedRange density,
-    SourcedRange pressureSoftwood,
-    SourcedRange pressureMedium,
-    SourcedRange pressureHardwood,
-    SourcedRange maximumGapMetre,
-    Optional<SourcedRange> rateQ10,
-    Optional<SourcedRange> potLife,
-    OilyWoods oilyWoods,
-    WaterResistance waterResistance,
-    boolean creeps) {
+    Times times,
+    Air air,
+    Line line,
+    Bond bond) {
   /** What kind of adhesive. */
   public enum Family {
     /** White polyvinyl acetate. */
@@ -128,31 +95,116 @@ public record Adhesive(
     IMMERSION
   }
 
-  /** Refuses nulls. */
-  public Adhesive {
-    requireAll(
-        new Object[] {
-          family, setting, openTime, closedTime, clampTime, handleAfter, fullStrength, machineAfter
-        },
-        "family, setting, openTime, closedTime, clampTime, handleAfter, fullStrength, machineAfter");
-    requireAll(
-        new Object[] {
-          referenceCelsius, minimumCelsius, maximumCelsius, spread, density, maximumGapMetre
-        },
-        "referenceCelsius, minimumCelsius, maximumCelsius, spread, density, maximumGapMetre");
-    requireAll(
-        new Object[] {
-          pressureSoftwood, pressureMedium, pressureHardwood, rateQ10, potLife, oilyWoods
-        },
-        "pressureSoftwood, pressureMedium, pressureHardwood, rateQ10, potLife, oilyWoods");
-    requireAll(new Object[] {waterResistance}, "waterResistance");
+  /**
+   * How long each stage takes in air at the reference temperature.
+   *
+   * @param openTime seconds from the first spread until the parts must touch
+   * @param closedTime seconds from touching until full pressure must be on; absent: the engine's
+   *     rule
+   * @param clampTime seconds under pressure, 0 s for contact adhesive
+   * @param handleAfter seconds from pressing until the joint takes gentle handling
+   * @param fullStrength seconds from pressing until the joint takes its full load
+   * @param machineAfter seconds from pressing until planing or routing; absent: the engine's rule
+   *     by whether it is water-based
+   * @param potLife seconds a mixed batch stays usable; absent: not mixed
+   */
+  public record Times(
+      SourcedRange openTime,
+      Optional<SourcedRange> closedTime,
+      SourcedRange clampTime,
+      SourcedRange handleAfter,
+      SourcedRange fullStrength,
+      Optional<SourcedRange> machineAfter,
+      Optional<SourcedRange> potLife) {
+    /** Refuses nulls. */
+    public Times {
+      Objects.requireNonNull(openTime, "openTime");
+      Objects.requireNonNull(closedTime, "closedTime");
+      Objects.requireNonNull(clampTime, "clampTime");
+      Objects.requireNonNull(handleAfter, "handleAfter");
+      Objects.requireNonNull(fullStrength, "fullStrength");
+      Objects.requireNonNull(machineAfter, "machineAfter");
+      Objects.requireNonNull(potLife, "potLife");
+    }
   }
 
-  private static void requireAll(Object[] parts, String names) {
-    for (Object part : parts) {
-      if (part == null) {
-        throw new NullPointerException(names);
-      }
+  /**
+   * The air its times hold in, and the air it bonds in.
+   *
+   * @param referenceTemperature air temperature the times hold for, deg C
+   * @param minimumTemperature below this it does not bond: air, wood and adhesive; deg C
+   * @param maximumTemperature above this it must not be used; absent: none stated; deg C
+   * @param rateQ10 how many times faster it sets for each 10 deg C; absent: by the setting
+   */
+  public record Air(
+      SourcedRange referenceTemperature,
+      SourcedRange minimumTemperature,
+      Optional<SourcedRange> maximumTemperature,
+      Optional<SourcedRange> rateQ10) {
+    /** Refuses nulls. */
+    public Air {
+      Objects.requireNonNull(referenceTemperature, "referenceTemperature");
+      Objects.requireNonNull(minimumTemperature, "minimumTemperature");
+      Objects.requireNonNull(maximumTemperature, "maximumTemperature");
+      Objects.requireNonNull(rateQ10, "rateQ10");
     }
+  }
+
+  /**
+   * The glue line it wants.
+   *
+   * @param spread kg/m2 for one glue line
+   * @param density kg/m3 of the liquid
+   * @param pressureSoftwood pressure on woods of low density, Pa
+   * @param pressureMedium pressure on woods of medium density, Pa
+   * @param pressureHardwood pressure on woods of high density, Pa
+   * @param maximumGap thickest glue line that still holds, m
+   */
+  public record Line(
+      SourcedRange spread,
+      SourcedRange density,
+      SourcedRange pressureSoftwood,
+      SourcedRange pressureMedium,
+      SourcedRange pressureHardwood,
+      SourcedRange maximumGap) {
+    /** Refuses nulls. */
+    public Line {
+      Objects.requireNonNull(spread, "spread");
+      Objects.requireNonNull(density, "density");
+      Objects.requireNonNull(pressureSoftwood, "pressureSoftwood");
+      Objects.requireNonNull(pressureMedium, "pressureMedium");
+      Objects.requireNonNull(pressureHardwood, "pressureHardwood");
+      Objects.requireNonNull(maximumGap, "maximumGap");
+    }
+  }
+
+  /**
+   * What the set joint stands.
+   *
+   * @param oilyWoods how it takes to oily or resinous wood
+   * @param waterResistance how much water the set joint stands
+   * @param creeps true if the set joint slowly gives under steady load
+   */
+  public record Bond(OilyWoods oilyWoods, WaterResistance waterResistance, boolean creeps) {
+    /** Refuses nulls. */
+    public Bond {
+      Objects.requireNonNull(oilyWoods, "oilyWoods");
+      Objects.requireNonNull(waterResistance, "waterResistance");
+    }
+  }
+
+  /** Refuses nulls. */
+  public Adhesive {
+    Objects.requireNonNull(family, "family");
+    Objects.requireNonNull(setting, "setting");
+    Objects.requireNonNull(times, "times");
+    Objects.requireNonNull(air, "air");
+    Objects.requireNonNull(line, "line");
+    Objects.requireNonNull(bond, "bond");
+  }
+
+  /** Every field of an adhesive. */
+  public static FieldTable<Adhesive> table() {
+    return AdhesiveFields.TABLE;
   }
 }

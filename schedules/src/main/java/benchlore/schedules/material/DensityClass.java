@@ -40,9 +40,9 @@ public enum DensityClass {
   /** The adhesive's pressure for this class. */
   public SourcedRange pressureOf(Adhesive adhesive) {
     return switch (this) {
-      case LOW -> adhesive.pressureSoftwood();
-      case MEDIUM -> adhesive.pressureMedium();
-      case HIGH -> adhesive.pressureHardwood();
+      case LOW -> adhesive.line().pressureSoftwood();
+      case MEDIUM -> adhesive.line().pressureMedium();
+      case HIGH -> adhesive.line().pressureHardwood();
     };
   }
 }

@@ -6,11 +6,11 @@ package benchlore.schedules.material;
  */
 public enum Pores {
   /** A row of large pores at the start of each ring: oak, ash, elm. */
-  RING_POROUS,
+  RING,
   /** Large pores that shade off to small through the ring: walnut, butternut. */
-  SEMI_RING_POROUS,
+  SEMI_RING,
   /** Even all through the ring, and mostly fine: cherry, maple, birch. */
-  DIFFUSE_POROUS,
+  DIFFUSE,
   /** No pores: conifers. */
-  NONPOROUS
+  NONE
 }

@@ -1,92 +1,84 @@
 package benchlore.schedules.material;
 
-import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.SourcedRange;
-import benchlore.schedules.quantity.Unit;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What the engine needs to know of one species. Ranges stay ranges.
+ * What the engine needs to know of one species. Ranges stay ranges. What may stand in each field is
+ * said once, in {@link #table()}.
  *
- * <p>Every figure is checked here for its unit and for a range no wood leaves; a record file that
- * breaks one is an author's mistake and should be caught by its loader first (see the limits at
- * each component).
- *
- * @param specificGravity oven-dry mass over volume at 12 % moisture content, {@link Unit#RATIO},
- *     0.05 to 1.5 ({@code specific-gravity} in a species record)
- * @param hardness side hardness, {@link Unit#NEWTON}, 100 to 30000 ({@code hardness})
- * @param radialShrinkage green to oven-dry, {@link Unit#PERCENT}, 0.1 to 20 ({@code
- *     radial-shrinkage})
- * @param tangentialShrinkage green to oven-dry, {@link Unit#PERCENT}, 0.1 to 20 ({@code
- *     tangential-shrinkage})
- * @param movementRadial dimensional change coefficient, {@link Unit#PER_PERCENT_MOISTURE}, 0.0001
- *     to 0.01; absent: worked out from the shrinkage ({@code movement-radial})
- * @param movementTangential as {@code movementRadial}, along the rings ({@code
- *     movement-tangential})
- * @param pores how the vessels lie ({@code pores})
- * @param openGrained true if the pores show as pits through a film unless they are filled ({@code
- *     open-grained})
- * @param oily true if the wood carries oil or wax that troubles glue and film ({@code oily})
- * @param figuredOrBlotchy true if figure tears out or stain goes on uneven ({@code blotch-prone})
- * @param hardwood true for a broadleaf tree, false for a conifer ({@code group})
- * @param tannin true if the wood is rich in tannin: dark marks with iron and with water ({@code
- *     tannin-rich})
+ * @param group broadleaf tree or conifer
+ * @param specificGravity oven-dry mass over volume at 12 % moisture content
+ * @param hardness side hardness, N
+ * @param movement how it shrinks and swells
+ * @param surface what sanding, glue and finish meet
  */
 public record Species(
+    Group group,
     SourcedRange specificGravity,
     Optional<SourcedRange> hardness,
-    SourcedRange radialShrinkage,
-    SourcedRange tangentialShrinkage,
-    Optional<SourcedRange> movementRadial,
-    Optional<SourcedRange> movementTangential,
-    Pores pores,
-    boolean openGrained,
-    boolean oily,
-    boolean figuredOrBlotchy,
-    boolean hardwood,
-    boolean tannin) {
-  /** Refuses nulls, a wrong unit and a figure no wood has. */
+    Movement movement,
+    Surface surface) {
+  /** What kind of tree it comes from. */
+  public enum Group {
+    /** A broadleaf tree. */
+    HARDWOOD,
+    /** A conifer. */
+    SOFTWOOD
+  }
+
+  /**
+   * How it shrinks and swells.
+   *
+   * @param radialShrinkage green to oven-dry, percent
+   * @param tangentialShrinkage green to oven-dry, percent
+   * @param movementRadial dimensional change coefficient, a fraction for one percentage point of
+   *     moisture; absent: worked out from the shrinkage
+   * @param movementTangential the same along the rings
+   */
+  public record Movement(
+      SourcedRange radialShrinkage,
+      SourcedRange tangentialShrinkage,
+      Optional<SourcedRange> movementRadial,
+      Optional<SourcedRange> movementTangential) {
+    /** Refuses nulls and figures outside the limits of their fields. */
+    public Movement {
+      SpeciesFields.RADIAL_SHRINKAGE.require(radialShrinkage);
+      SpeciesFields.TANGENTIAL_SHRINKAGE.require(tangentialShrinkage);
+      SpeciesFields.MOVEMENT_RADIAL.require(movementRadial);
+      SpeciesFields.MOVEMENT_TANGENTIAL.require(movementTangential);
+    }
+  }
+
+  /**
+   * What sanding, glue and finish meet.
+   *
+   * @param pores how the vessels lie
+   * @param openGrained true if the pores show as pits through a film unless they are filled
+   * @param oily true if the wood carries oil or wax that troubles glue and film
+   * @param blotchProne true if figure tears out or stain goes on uneven
+   * @param tanninRich true if the wood is rich in tannin: dark marks with iron and with water
+   */
+  public record Surface(
+      Pores pores, boolean openGrained, boolean oily, boolean blotchProne, boolean tanninRich) {
+    /** Refuses a null. */
+    public Surface {
+      Objects.requireNonNull(pores, "pores");
+    }
+  }
+
+  /** Refuses nulls and figures outside the limits of their fields. */
   public Species {
-    check("specificGravity", specificGravity, 0.05, 1.5, Unit.RATIO);
-    checkOptional("hardness", hardness, 100, 30_000, Unit.NEWTON);
-    check("radialShrinkage", radialShrinkage, 0.1, 20, Unit.PERCENT);
-    check("tangentialShrinkage", tangentialShrinkage, 0.1, 20, Unit.PERCENT);
-    checkOptional("movementRadial", movementRadial, 0.0001, 0.01, Unit.PER_PERCENT_MOISTURE);
-    checkOptional(
-        "movementTangential", movementTangential, 0.0001, 0.01, Unit.PER_PERCENT_MOISTURE);
-    if (pores == null) {
-      throw new NullPointerException("pores");
-    }
+    Objects.requireNonNull(group, "group");
+    SpeciesFields.SPECIFIC_GRAVITY.require(specificGravity);
+    SpeciesFields.HARDNESS.require(hardness);
+    Objects.requireNonNull(movement, "movement");
+    Objects.requireNonNull(surface, "surface");
   }
 
-  private static void checkOptional(
-      String name, Optional<SourcedRange> datum, double low, double high, Unit unit) {
-    if (datum == null) {
-      throw new NullPointerException(name);
-    }
-    if (datum.isPresent()) {
-      check(name, datum.get(), low, high, unit);
-    }
-  }
-
-  private static void check(String name, SourcedRange datum, double low, double high, Unit unit) {
-    if (datum == null) {
-      throw new NullPointerException(name);
-    }
-    if (datum.unit() != unit) {
-      throw new IllegalArgumentException(name + " must be in " + unit + ": " + datum.unit());
-    }
-    if (datum.low() < low || datum.high() > high) {
-      throw new IllegalArgumentException(
-          name
-              + " must be "
-              + Numeric.text(low)
-              + " to "
-              + Numeric.text(high)
-              + ": "
-              + Numeric.text(datum.low())
-              + ", "
-              + Numeric.text(datum.high()));
-    }
+  /** Every field of a species. */
+  public static FieldTable<Species> table() {
+    return SpeciesFields.TABLE;
   }
 }

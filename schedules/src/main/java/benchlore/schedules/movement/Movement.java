@@ -69,12 +69,12 @@ public final class Movement {
 
   /** The radial coefficient of a species: its own, else from its shrinkage. */
   public static SourcedRange radial(Species wood) {
-    return coefficient(wood.movementRadial(), wood.radialShrinkage());
+    return coefficient(wood.movement().movementRadial(), wood.movement().radialShrinkage());
   }
 
   /** The tangential coefficient of a species: its own, else from its shrinkage. */
   public static SourcedRange tangential(Species wood) {
-    return coefficient(wood.movementTangential(), wood.tangentialShrinkage());
+    return coefficient(wood.movement().movementTangential(), wood.movement().tangentialShrinkage());
   }
 
   /**

@@ -171,7 +171,8 @@ final class CoatSteps {
 
   private Step scuff(CoatStep coat) {
     Moment start = coat.start().plusSeconds(-scuffTime.seconds());
-    String grade = "P" + Numeric.round(request.materials().finish().betweenCoatGrade().high());
+    String grade =
+        "P" + Numeric.round(request.materials().finish().use().betweenCoatGrade().high());
     return new Step(
         StepId.Task.SCUFF.number(coat.number()),
         "Scuff with " + grade + ", wipe clean",
@@ -279,7 +280,7 @@ final class CoatSteps {
   private Optional<Answer<AirSchedule>> air(CoatingSchedule coats) {
     Finish finish = request.materials().finish();
     double one = coats.liquid().value() / coats.coats().size();
-    double kilogram = one * finish.voc().high();
+    double kilogram = one * finish.liquid().voc().high();
     if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
       return Optional.empty();
     }
@@ -297,8 +298,8 @@ final class CoatSteps {
                     request.shop().room(),
                     List.of(release),
                     request.shop().ignition(),
-                    finish.isocyanate(),
-                    finish.selfHeatingRags()))));
+                    finish.liquid().hazards().isocyanate(),
+                    finish.liquid().hazards().selfHeatingRags()))));
   }
 
   /** No time to come back while the coat still goes on, nor where formaldehyde decides. */

@@ -5,13 +5,11 @@ import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.coating.Stage;
-import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.sanding.RubOut;
 import benchlore.schedules.sanding.RubOutRequest;
 import benchlore.schedules.sanding.RubOutSchedule;
-import benchlore.schedules.sanding.RubbedSheen;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import java.util.List;
@@ -94,7 +92,7 @@ final class CureSteps {
     Answer<RubOutSchedule> answer =
         RubOut.plan(
             new RubOutRequest(
-                sheen(request.coats().sheen()),
+                request.coats().sheen(),
                 coats.dryFilm().value(),
                 ProjectFigures.LEVEL.high(),
                 area,
@@ -122,14 +120,5 @@ final class CureSteps {
               given.working(),
               Optional.empty()));
     }
-  }
-
-  private static RubbedSheen sheen(Sheen sheen) {
-    return switch (sheen) {
-      case MATT -> RubbedSheen.MATT;
-      case SATIN -> RubbedSheen.SATIN;
-      case SEMI_GLOSS -> RubbedSheen.SEMI_GLOSS;
-      case GLOSS -> RubbedSheen.GLOSS;
-    };
   }
 }

@@ -66,7 +66,7 @@ final class FitSteps {
       return fit;
     }
     CoatChoice coats = request.coats();
-    double solids = request.materials().finish().solidsVolumePercent().high();
+    double solids = request.materials().finish().liquid().solidsByVolume().high();
     Film film = new Film(coats.coats(), coats.wetFilmMicron(), solids);
     return fit.withOpening(
         new Opening(

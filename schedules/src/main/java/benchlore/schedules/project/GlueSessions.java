@@ -147,7 +147,7 @@ final class GlueSessions {
     }
     draft.take(off.get());
     busy.add(new Busy(off.get().end(), batch.clamps()));
-    double density = request.materials().adhesive().density().mid();
+    double density = request.materials().adhesive().line().density().mid();
     cubicMetre = batch.massKilogram() / density + cubicMetre;
     machine = machine.orLater(given.value().machine().at().orLater(off.get().end()));
     return Optional.of(new GlueSession(label, work, off.get(), given));
@@ -171,7 +171,7 @@ final class GlueSessions {
                 0)),
         new GlueUpRequest.Wood(
             density,
-            wood.oily(),
+            wood.surface().oily(),
             List.of(request.moisturePercent(), request.moisturePercent()),
             ProjectFigures.SINCE_JOINTED.high()),
         new GlueUpRequest.Clamps(

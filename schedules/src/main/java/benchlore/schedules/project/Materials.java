@@ -35,9 +35,9 @@ public record Materials(
     return new SandingWood(
         wood.hardness().orElse(ProjectFigures.HARDNESS).mid(),
         wood.specificGravity().mid() * 1000,
-        wood.pores(),
-        wood.openGrained(),
-        wood.figuredOrBlotchy(),
-        wood.oily());
+        wood.surface().pores(),
+        wood.surface().openGrained(),
+        wood.surface().blotchProne(),
+        wood.surface().oily());
   }
 }

@@ -165,10 +165,12 @@ final class SandSteps {
         Materials.sandingWood(request.materials().wood()),
         new SandingArea(part.coatedSquareMetre(), part.endGrainSquareMetre()),
         new SurfaceWanted(
-            finish.finalGrade(),
-            finish.sandedBetweenCoats() ? Optional.of(finish.betweenCoatGrade()) : Optional.empty(),
+            finish.use().finalGrade(),
+            finish.sandedBetweenCoats()
+                ? Optional.of(finish.use().betweenCoatGrade())
+                : Optional.empty(),
             request.coats().coats(),
-            finish.raisesGrain(),
+            finish.use().raisesGrain(),
             request.coats().sheen() == Sheen.GLOSS),
         request.shop().sanding());
   }

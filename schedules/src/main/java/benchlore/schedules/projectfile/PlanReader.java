@@ -87,7 +87,7 @@ record PlanReader(FileGroup plan, ShopReader shop, Records records) {
   }
 
   private static double usual(Finish finish) {
-    return finish.wetFilmMicron().mid();
+    return finish.film().wetFilm().mid();
   }
 
   private List<Part> parts() {

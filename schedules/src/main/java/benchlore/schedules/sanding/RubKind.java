@@ -2,8 +2,6 @@ package benchlore.schedules.sanding;
 
 /** Rubbing after the last paper. Times and depths are from memory, for hand work. */
 public enum RubKind {
-  /** Nothing. */
-  NONE("nothing", 0, 0),
   /** A general-purpose (maroon) nonwoven pad with soapy water or wax. */
   GENERAL_PAD("a general-purpose nonwoven pad, along the grain", 300, 2),
   /** A very fine (grey) nonwoven pad, or 0000 steel wool where the film isn't waterborne. */

@@ -91,7 +91,7 @@ public final class RubOut {
   }
 
   private static GritTarget target(RubOutRequest request) {
-    return GritTarget.of(request.sheen().lastPaper());
+    return GritTarget.of(SheenRub.of(request.sheen()).lastPaper());
   }
 
   private static StartDepth start(RubOutRequest request) {
@@ -112,16 +112,17 @@ public final class RubOut {
     for (SandingPass pass : papers) {
       removed = removed + pass.removedMicron();
     }
-    for (RubKind kind : request.sheen().rubbing()) {
+    for (RubKind kind : SheenRub.of(request.sheen()).rubbing()) {
       seconds = kind.secondsPerSquareMetre() * request.areaSquareMetre() + seconds;
       removed = removed + kind.removedMicron();
     }
     double left = request.filmMicron() - removed;
-    return new RubOutSchedule(papers, request.sheen().rubbing(), seconds, removed, left);
+    return new RubOutSchedule(
+        papers, SheenRub.of(request.sheen()).rubbing(), seconds, removed, left);
   }
 
   private static Refusal noWay(RubOutRequest request) {
-    SourcedRange last = request.sheen().lastPaper();
+    SourcedRange last = SheenRub.of(request.sheen()).lastPaper();
     return new Refusal(
         "shelf",
         Message.of("The last paper for this sheen can't be reached from the shelf in small steps."),

@@ -1,5 +1,6 @@
 package benchlore.schedules.sanding;
 
+import benchlore.schedules.material.Sheen;
 import java.util.Objects;
 
 /**
@@ -13,11 +14,7 @@ import java.util.Objects;
  * @param shop what is to hand
  */
 public record RubOutRequest(
-    RubbedSheen sheen,
-    double filmMicron,
-    double levelMicron,
-    double areaSquareMetre,
-    SandingShop shop) {
+    Sheen sheen, double filmMicron, double levelMicron, double areaSquareMetre, SandingShop shop) {
   /** Refuses nulls; figures are checked by the plan. */
   public RubOutRequest {
     Objects.requireNonNull(sheen, "sheen");

@@ -27,6 +27,6 @@ public record SandingWood(
 
   /** True for wood soft enough to show every scratch. */
   boolean soft() {
-    return pores == Pores.NONPOROUS || hardnessNewton < SandingFigures.SOFT_BELOW.low();
+    return pores == Pores.NONE || hardnessNewton < SandingFigures.SOFT_BELOW.low();
   }
 }

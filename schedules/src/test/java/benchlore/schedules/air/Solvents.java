@@ -35,15 +35,16 @@ final class Solvents {
         mass,
         range(row, "specific_gravity", Unit.KILOGRAM_PER_CUBIC_METRE, 1000)
             .orElse(SourcedRange.of(780, Unit.KILOGRAM_PER_CUBIC_METRE, Provenance.fromMemory(""))),
-        range(row, "boiling_point_C", Unit.CELSIUS, 1),
-        range(row, "flash_point_C", Unit.CELSIUS, 1),
-        range(row, "LEL_pct", Unit.PERCENT, 1),
-        range(row, "UEL_pct", Unit.PERCENT, 1),
-        range(row, "vapor_pressure_mmHg_20C", Unit.PASCAL, PASCAL_A_MILLIMETRE),
-        range(row, "OSHA_PEL_ppm", Unit.PPM, 1),
-        niosh,
-        range(row, "IDLH_ppm", Unit.PPM, 1),
-        Optional.empty(),
+        new Solvent.Volatility(
+            range(row, "boiling_point_C", Unit.CELSIUS, 1),
+            range(row, "vapor_pressure_mmHg_20C", Unit.PASCAL, PASCAL_A_MILLIMETRE),
+            Optional.empty()),
+        new Solvent.Fire(
+            range(row, "flash_point_C", Unit.CELSIUS, 1),
+            range(row, "LEL_pct", Unit.PERCENT, 1),
+            range(row, "UEL_pct", Unit.PERCENT, 1)),
+        new Solvent.Exposure(
+            range(row, "OSHA_PEL_ppm", Unit.PPM, 1), niosh, range(row, "IDLH_ppm", Unit.PPM, 1)),
         name.equals("methylene chloride"));
   }
 
@@ -70,15 +71,9 @@ final class Solvents {
         id,
         SourcedRange.of(gramPerMole / 1000, Unit.KILOGRAM_PER_MOLE, from),
         SourcedRange.of(800, Unit.KILOGRAM_PER_CUBIC_METRE, from),
-        Optional.empty(),
-        Optional.empty(),
-        when(lowerPercent, Unit.PERCENT),
-        Optional.empty(),
-        Optional.empty(),
-        when(limitPpm, Unit.PPM),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
+        new Solvent.Volatility(Optional.empty(), Optional.empty(), Optional.empty()),
+        new Solvent.Fire(Optional.empty(), when(lowerPercent, Unit.PERCENT), Optional.empty()),
+        new Solvent.Exposure(when(limitPpm, Unit.PPM), Optional.empty(), Optional.empty()),
         false);
   }
 

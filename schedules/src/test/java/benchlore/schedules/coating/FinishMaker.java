@@ -1,13 +1,20 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.material.AirLimits;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.Curing;
 import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.FilmBuild;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.FinishUse;
+import benchlore.schedules.material.Hazards;
+import benchlore.schedules.material.Liquid;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.material.SolventShare;
+import benchlore.schedules.material.StatedTimes;
 import benchlore.schedules.material.UsePlace;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
@@ -130,8 +137,26 @@ final class FinishMaker {
     return new Finish(
         family,
         role,
-        mechanisms,
-        bond,
+        new Curing(mechanisms, q10, potLife),
+        times(),
+        air(),
+        new Liquid(
+            of(solids, Unit.PERCENT),
+            of(950, Unit.KILOGRAM_PER_CUBIC_METRE),
+            of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
+            solvents,
+            new Hazards(Optional.empty(), rags, isocyanate)),
+        new FilmBuild(bond, of(wetFilm, Unit.MICRON), of(3, Unit.COUNT), maximumDryFilm, sheens),
+        new FinishUse(
+            List.of(ApplicationMethod.BRUSH, ApplicationMethod.ROLLER, ApplicationMethod.SPRAY),
+            List.of(UsePlace.INDOOR_DRY),
+            SourcedRange.range(180, 220, Unit.COUNT, from()),
+            SourcedRange.range(320, 400, Unit.COUNT, from()),
+            raisesGrain));
+  }
+
+  private StatedTimes times() {
+    return new StatedTimes(
         stage(touchDry),
         stage(recoatOpens),
         stage(sandAfter),
@@ -139,30 +164,16 @@ final class FinishMaker {
         stage(seconds(DAY, 3 * DAY)),
         stage(fullCure),
         recoatCloses,
-        Optional.of(seconds(2 * DAY, 3 * DAY)),
-        potLife,
+        Optional.of(seconds(2 * DAY, 3 * DAY)));
+  }
+
+  private AirLimits air() {
+    return new AirLimits(
         of(referenceCelsius, Unit.CELSIUS),
         of(referenceHumidity, Unit.PERCENT),
         of(minimumCelsius, Unit.CELSIUS),
         of(32, Unit.CELSIUS),
         of(maximumHumidity, Unit.PERCENT),
-        minimumHumidity,
-        of(solids, Unit.PERCENT),
-        of(950, Unit.KILOGRAM_PER_CUBIC_METRE),
-        of(wetFilm, Unit.MICRON),
-        of(3, Unit.COUNT),
-        maximumDryFilm,
-        of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
-        q10,
-        Optional.empty(),
-        solvents,
-        List.of(ApplicationMethod.BRUSH, ApplicationMethod.ROLLER, ApplicationMethod.SPRAY),
-        sheens,
-        raisesGrain,
-        rags,
-        isocyanate,
-        SourcedRange.range(180, 220, Unit.COUNT, from()),
-        SourcedRange.range(320, 400, Unit.COUNT, from()),
-        List.of(UsePlace.INDOOR_DRY));
+        minimumHumidity);
   }
 }

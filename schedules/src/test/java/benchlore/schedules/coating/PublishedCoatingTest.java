@@ -14,6 +14,7 @@ import benchlore.schedules.material.SolventShare;
 import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.EquivalentAge;
 import benchlore.schedules.time.Moment;
@@ -62,7 +63,10 @@ class PublishedCoatingTest {
     double published = antoine(row, to) / antoine(row, from);
     FinishMaker maker = FinishMaker.lacquer();
     maker.referenceCelsius = from;
-    maker.solvents = List.of(new SolventShare(row.getString(0), 1));
+    maker.solvents =
+        List.of(
+            new SolventShare(
+                row.getString(0), SourcedRange.of(100, Unit.PERCENT, FinishMaker.from())));
     EquivalentAge.Rate rate = DryingRate.of(maker.make(), DryingMechanism.EVAPORATION);
     assertEquals(published, rate.in(new Climate.Reading(to, 50)), 0.04 * published);
   }

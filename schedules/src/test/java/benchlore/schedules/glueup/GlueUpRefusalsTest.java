@@ -105,13 +105,13 @@ class GlueUpRefusalsTest {
 
   static Stream<Arguments> badAdhesives() {
     return Stream.of(
-        Arguments.of("openTime", Samples.of(-1, Unit.SECOND)),
-        Arguments.of("openTime", Samples.of(5, Unit.METRE)),
+        Arguments.of("open-time", Samples.of(-1, Unit.SECOND)),
+        Arguments.of("open-time", Samples.of(5, Unit.METRE)),
         Arguments.of("spread", Samples.of(150, Unit.KILOGRAM_PER_SQUARE_METRE)),
         Arguments.of("density", Samples.of(1.1, Unit.KILOGRAM_PER_CUBIC_METRE)),
-        Arguments.of("minimumCelsius", Samples.of(500, Unit.CELSIUS)),
-        Arguments.of("pressureSoftwood", Samples.of(1e9, Unit.PASCAL)),
-        Arguments.of("rateQ10", Samples.of(0, Unit.RATIO)));
+        Arguments.of("minimum-temperature", Samples.of(500, Unit.CELSIUS)),
+        Arguments.of("pressure-softwood", Samples.of(1e9, Unit.PASCAL)),
+        Arguments.of("rate-q10", Samples.of(0, Unit.RATIO)));
   }
 
   @ParameterizedTest
@@ -119,14 +119,24 @@ class GlueUpRefusalsTest {
   void recordInTheWrongUnitOrRange(String name, SourcedRange bad) {
     Samples.AdhesiveBuilder adhesive = Samples.yellow();
     switch (name) {
-      case "openTime" -> adhesive.open = bad;
+      case "open-time" -> adhesive.open = bad;
       case "spread" -> adhesive.spread = bad;
       case "density" -> adhesive.density = bad;
-      case "minimumCelsius" -> adhesive.minimum = bad;
-      case "pressureSoftwood" -> adhesive.soft = bad;
+      case "minimum-temperature" -> adhesive.minimum = bad;
+      case "pressure-softwood" -> adhesive.soft = bad;
       default -> adhesive.q10 = Optional.of(bad);
     }
     assertRefusedFor("adhesive." + name, Samples.request(adhesive.build(), Samples.panel(1)));
+  }
+
+  @Test
+  void aFillerIsNoGlueLine() {
+    Samples.AdhesiveBuilder thick = Samples.yellow();
+    thick.spread = Samples.of(3, Unit.KILOGRAM_PER_SQUARE_METRE);
+    assertRefusedFor("adhesive.spread", Samples.request(thick.build(), Samples.panel(1)));
+    Samples.AdhesiveBuilder wide = Samples.yellow();
+    wide.gap = Samples.of(0.025, Unit.METRE);
+    assertRefusedFor("adhesive.maximum-gap", Samples.request(wide.build(), Samples.panel(1)));
   }
 
   @Test

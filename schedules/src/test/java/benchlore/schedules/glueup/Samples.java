@@ -96,26 +96,10 @@ final class Samples {
           family,
           setting,
           waterBased,
-          open,
-          closed,
-          clamp,
-          handle,
-          full,
-          machine,
-          reference,
-          minimum,
-          maximum,
-          spread,
-          density,
-          soft,
-          medium,
-          hard,
-          gap,
-          q10,
-          pot,
-          oily,
-          WaterResistance.SPLASH,
-          true);
+          new Adhesive.Times(open, closed, clamp, handle, full, machine, pot),
+          new Adhesive.Air(reference, minimum, maximum, q10),
+          new Adhesive.Line(spread, density, soft, medium, hard, gap),
+          new Adhesive.Bond(oily, WaterResistance.SPLASH, true));
     }
   }
 

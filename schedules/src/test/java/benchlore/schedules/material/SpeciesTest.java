@@ -14,18 +14,12 @@ class SpeciesTest {
 
   private static Species wood(SourcedRange gravity, SourcedRange radial) {
     return new Species(
+        Species.Group.HARDWOOD,
         gravity,
         Optional.empty(),
-        radial,
-        SourcedRange.of(8, Unit.PERCENT, MEMORY),
-        Optional.empty(),
-        Optional.empty(),
-        Pores.DIFFUSE_POROUS,
-        false,
-        false,
-        false,
-        true,
-        false);
+        new Species.Movement(
+            radial, SourcedRange.of(8, Unit.PERCENT, MEMORY), Optional.empty(), Optional.empty()),
+        new Species.Surface(Pores.DIFFUSE, false, false, false, false));
   }
 
   @Test
@@ -37,7 +31,7 @@ class SpeciesTest {
                 wood(
                     SourcedRange.of(0.5, Unit.PERCENT, MEMORY),
                     SourcedRange.of(4, Unit.PERCENT, MEMORY)));
-    assertEquals("specificGravity must be in RATIO: PERCENT", e.getMessage());
+    assertEquals("specific-gravity must be in RATIO: PERCENT", e.getMessage());
   }
 
   @Test
@@ -49,7 +43,7 @@ class SpeciesTest {
                 wood(
                     SourcedRange.of(0.5, Unit.RATIO, MEMORY),
                     SourcedRange.of(40, Unit.PERCENT, MEMORY)));
-    assertEquals("radialShrinkage must be 0.1 to 20.0: 40.0, 40.0", e.getMessage());
+    assertEquals("radial-shrinkage must be 0.1 to 20.0: 40.0, 40.0", e.getMessage());
   }
 
   @Test
@@ -57,6 +51,6 @@ class SpeciesTest {
     NullPointerException e =
         assertThrows(
             NullPointerException.class, () -> wood(null, SourcedRange.of(4, Unit.PERCENT, MEMORY)));
-    assertEquals("specificGravity", e.getMessage());
+    assertEquals("specific-gravity", e.getMessage());
   }
 }

@@ -15,12 +15,12 @@ final class Woods {
   private Woods() {}
 
   static Species redOak() {
-    return wood(4.0, 8.6, Optional.of(0.00158), Optional.of(0.00369), Pores.RING_POROUS);
+    return wood(4.0, 8.6, Optional.of(0.00158), Optional.of(0.00369), Pores.RING);
   }
 
   /** Black cherry without coefficients: they must come from its shrinkage. */
   static Species cherry() {
-    return wood(3.7, 7.1, Optional.empty(), Optional.empty(), Pores.DIFFUSE_POROUS);
+    return wood(3.7, 7.1, Optional.empty(), Optional.empty(), Pores.DIFFUSE);
   }
 
   private static Species wood(
@@ -30,18 +30,15 @@ final class Woods {
       Optional<Double> movementTangential,
       Pores pores) {
     return new Species(
+        Species.Group.HARDWOOD,
         SourcedRange.of(0.6, Unit.RATIO, HANDBOOK),
         Optional.empty(),
-        SourcedRange.of(radial, Unit.PERCENT, HANDBOOK),
-        SourcedRange.of(tangential, Unit.PERCENT, HANDBOOK),
-        movementRadial.map(c -> SourcedRange.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK)),
-        movementTangential.map(c -> SourcedRange.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK)),
-        pores,
-        false,
-        false,
-        false,
-        true,
-        false);
+        new Species.Movement(
+            SourcedRange.of(radial, Unit.PERCENT, HANDBOOK),
+            SourcedRange.of(tangential, Unit.PERCENT, HANDBOOK),
+            movementRadial.map(c -> SourcedRange.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK)),
+            movementTangential.map(c -> SourcedRange.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK))),
+        new Species.Surface(pores, false, false, false, false));
   }
 
   /** A cherry door, 400 mm wide, 20 mm thick, fitted at 8 % for a heated room. */

@@ -4,17 +4,24 @@ import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.material.Adhesive;
+import benchlore.schedules.material.AirLimits;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.CoatBond;
+import benchlore.schedules.material.Curing;
 import benchlore.schedules.material.DryingMechanism;
+import benchlore.schedules.material.FilmBuild;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.material.FinishUse;
+import benchlore.schedules.material.Hazards;
+import benchlore.schedules.material.Liquid;
 import benchlore.schedules.material.Pores;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.material.Solvent;
 import benchlore.schedules.material.SolventShare;
 import benchlore.schedules.material.Species;
+import benchlore.schedules.material.StatedTimes;
 import benchlore.schedules.material.UsePlace;
 import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.RingAngle;
@@ -122,18 +129,12 @@ final class Projects {
 
   private static Species cherry(boolean openGrained) {
     return new Species(
+        Species.Group.HARDWOOD,
         of(0.50, Unit.RATIO),
         Optional.of(of(4_226, Unit.NEWTON)),
-        of(3.7, Unit.PERCENT),
-        of(7.1, Unit.PERCENT),
-        Optional.empty(),
-        Optional.empty(),
-        Pores.DIFFUSE_POROUS,
-        openGrained,
-        false,
-        true,
-        true,
-        false);
+        new Species.Movement(
+            of(3.7, Unit.PERCENT), of(7.1, Unit.PERCENT), Optional.empty(), Optional.empty()),
+        new Species.Surface(Pores.DIFFUSE, openGrained, false, true, false));
   }
 
   private static Adhesive yellow() {
@@ -141,66 +142,68 @@ final class Projects {
         Adhesive.Family.PVA_YELLOW,
         Adhesive.Setting.WATER_LOSS,
         true,
-        of(300, Unit.SECOND),
-        Optional.of(of(600, Unit.SECOND)),
-        of(1_800, Unit.SECOND),
-        of(7_200, Unit.SECOND),
-        of(86_400, Unit.SECOND),
-        Optional.empty(),
-        of(21, Unit.CELSIUS),
-        of(5, Unit.CELSIUS),
-        Optional.empty(),
-        of(0.2, Unit.KILOGRAM_PER_SQUARE_METRE),
-        of(1_100, Unit.KILOGRAM_PER_CUBIC_METRE),
-        of(700_000, Unit.PASCAL),
-        of(1_000_000, Unit.PASCAL),
-        of(1_200_000, Unit.PASCAL),
-        of(0.00015, Unit.METRE),
-        Optional.empty(),
-        Optional.empty(),
-        Adhesive.OilyWoods.WITH_CARE,
-        Adhesive.WaterResistance.SPLASH,
-        true);
+        new Adhesive.Times(
+            of(300, Unit.SECOND),
+            Optional.of(of(600, Unit.SECOND)),
+            of(1_800, Unit.SECOND),
+            of(7_200, Unit.SECOND),
+            of(86_400, Unit.SECOND),
+            Optional.empty(),
+            Optional.empty()),
+        new Adhesive.Air(
+            of(21, Unit.CELSIUS), of(5, Unit.CELSIUS), Optional.empty(), Optional.empty()),
+        new Adhesive.Line(
+            of(0.2, Unit.KILOGRAM_PER_SQUARE_METRE),
+            of(1_100, Unit.KILOGRAM_PER_CUBIC_METRE),
+            of(700_000, Unit.PASCAL),
+            of(1_000_000, Unit.PASCAL),
+            of(1_200_000, Unit.PASCAL),
+            of(0.00015, Unit.METRE)),
+        new Adhesive.Bond(Adhesive.OilyWoods.WITH_CARE, Adhesive.WaterResistance.SPLASH, true));
   }
 
   private static Finish varnish(boolean raisesGrain) {
     return new Finish(
         FinishFamily.ALKYD_VARNISH,
         FinishRole.FILM,
-        List.of(DryingMechanism.EVAPORATION, DryingMechanism.OXIDATION),
-        CoatBond.WITHIN_WINDOW,
-        hours(4, 8),
-        hours(8, 24),
-        hours(20, 24),
-        hours(24, 30),
-        hours(48, 72),
-        hours(7 * 24, 30 * 24),
-        hours(48, 72),
-        Optional.empty(),
-        Optional.empty(),
-        of(21, Unit.CELSIUS),
-        of(50, Unit.PERCENT),
-        of(10, Unit.CELSIUS),
-        of(32, Unit.CELSIUS),
-        of(85, Unit.PERCENT),
-        Optional.empty(),
-        of(48, Unit.PERCENT),
-        of(900, Unit.KILOGRAM_PER_CUBIC_METRE),
-        of(80, Unit.MICRON),
-        of(3, Unit.COUNT),
-        Optional.empty(),
-        of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
-        Optional.empty(),
-        Optional.of(of(40, Unit.CELSIUS)),
-        List.of(new SolventShare("white-spirit", 1)),
-        List.of(ApplicationMethod.BRUSH),
-        List.of(Sheen.GLOSS, Sheen.SATIN),
-        raisesGrain,
-        true,
-        false,
-        SourcedRange.range(150, 220, Unit.COUNT, FROM),
-        of(320, Unit.COUNT),
-        List.of(UsePlace.INDOOR_DRY));
+        new Curing(
+            List.of(DryingMechanism.EVAPORATION, DryingMechanism.OXIDATION),
+            Optional.empty(),
+            Optional.empty()),
+        new StatedTimes(
+            hours(4, 8),
+            hours(8, 24),
+            hours(20, 24),
+            hours(24, 30),
+            hours(48, 72),
+            hours(7 * 24, 30 * 24),
+            hours(48, 72),
+            Optional.empty()),
+        new AirLimits(
+            of(21, Unit.CELSIUS),
+            of(50, Unit.PERCENT),
+            of(10, Unit.CELSIUS),
+            of(32, Unit.CELSIUS),
+            of(85, Unit.PERCENT),
+            Optional.empty()),
+        new Liquid(
+            of(48, Unit.PERCENT),
+            of(900, Unit.KILOGRAM_PER_CUBIC_METRE),
+            of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
+            List.of(new SolventShare("white-spirit", of(100, Unit.PERCENT))),
+            new Hazards(Optional.of(of(40, Unit.CELSIUS)), true, false)),
+        new FilmBuild(
+            CoatBond.WITHIN_WINDOW,
+            of(80, Unit.MICRON),
+            of(3, Unit.COUNT),
+            Optional.empty(),
+            List.of(Sheen.GLOSS, Sheen.SATIN)),
+        new FinishUse(
+            List.of(ApplicationMethod.BRUSH),
+            List.of(UsePlace.INDOOR_DRY),
+            SourcedRange.range(150, 220, Unit.COUNT, FROM),
+            of(320, Unit.COUNT),
+            raisesGrain));
   }
 
   private static Solvent spirit() {
@@ -208,15 +211,16 @@ final class Projects {
         "white-spirit",
         of(0.144, Unit.KILOGRAM_PER_MOLE),
         of(780, Unit.KILOGRAM_PER_CUBIC_METRE),
-        Optional.of(of(160, Unit.CELSIUS)),
-        Optional.of(of(40, Unit.CELSIUS)),
-        Optional.of(of(0.6, Unit.PERCENT)),
-        Optional.empty(),
-        Optional.of(of(600, Unit.PASCAL)),
-        Optional.of(of(500, Unit.PPM)),
-        Optional.of(of(59, Unit.PPM)),
-        Optional.empty(),
-        Optional.of(of(0.1, Unit.RATIO)),
+        new Solvent.Volatility(
+            Optional.of(of(160, Unit.CELSIUS)),
+            Optional.of(of(600, Unit.PASCAL)),
+            Optional.of(of(0.1, Unit.RATIO))),
+        new Solvent.Fire(
+            Optional.of(of(40, Unit.CELSIUS)),
+            Optional.of(of(0.6, Unit.PERCENT)),
+            Optional.empty()),
+        new Solvent.Exposure(
+            Optional.of(of(500, Unit.PPM)), Optional.of(of(59, Unit.PPM)), Optional.empty()),
         false);
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.material.Pores;
+import benchlore.schedules.material.Sheen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,8 +60,7 @@ class HostileInputTest {
   }
 
   private static void wood(List<Nonsense> all, double hardness, double density, String input) {
-    SandingWood wood =
-        new SandingWood(hardness, density, Pores.DIFFUSE_POROUS, false, false, false);
+    SandingWood wood = new SandingWood(hardness, density, Pores.DIFFUSE, false, false, false);
     all.add(new Nonsense(Questions.with(usual(), wood), input));
   }
 
@@ -88,7 +88,7 @@ class HostileInputTest {
     SandingRequest request =
         new SandingRequest(
             new StartSurface.TornGrain(NAN),
-            new SandingWood(-1, NAN, Pores.NONPOROUS, false, false, false),
+            new SandingWood(-1, NAN, Pores.NONE, false, false, false),
             new SandingArea(0, 0),
             Questions.film(180, 220),
             new SandingShop(List.of(), List.of(), 0));
@@ -131,7 +131,7 @@ class HostileInputTest {
     assertEquals(
         List.of("filmMicron", "levelMicron", "areaSquareMetre"),
         Questions.refused(
-            RubOut.plan(new RubOutRequest(RubbedSheen.SATIN, figure, figure, figure, shop))));
+            RubOut.plan(new RubOutRequest(Sheen.SATIN, figure, figure, figure, shop))));
   }
 
   @Test

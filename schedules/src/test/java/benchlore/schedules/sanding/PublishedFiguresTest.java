@@ -3,6 +3,7 @@ package benchlore.schedules.sanding;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import benchlore.schedules.material.Sheen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -114,7 +115,7 @@ class PublishedFiguresTest {
 
   @ParameterizedTest(name = NAME)
   @CsvFileSource(resources = "/published/sanding/rub-outs.csv", numLinesToSkip = 1)
-  void rubOut(RubbedSheen sheen, int coarsestP, int finestP, String rubbing) {
+  void rubOut(Sheen sheen, int coarsestP, int finestP, String rubbing) {
     SandingShop shop =
         new SandingShop(GritTable.FEPA_P, List.of(SandingTool.BLOCK), SandingShop.USUAL_JUMP);
     RubOutSchedule schedule =

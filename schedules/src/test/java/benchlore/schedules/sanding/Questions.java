@@ -16,10 +16,9 @@ import java.util.Optional;
 
 /** Ordinary questions that the tests change one thing of. */
 final class Questions {
-  static final SandingWood CHERRY =
-      new SandingWood(4400, 560, Pores.DIFFUSE_POROUS, false, false, false);
-  static final SandingWood ASH = new SandingWood(5870, 670, Pores.RING_POROUS, true, false, false);
-  static final SandingWood PINE = new SandingWood(1690, 400, Pores.NONPOROUS, false, false, true);
+  static final SandingWood CHERRY = new SandingWood(4400, 560, Pores.DIFFUSE, false, false, false);
+  static final SandingWood ASH = new SandingWood(5870, 670, Pores.RING, true, false, false);
+  static final SandingWood PINE = new SandingWood(1690, 400, Pores.NONE, false, false, true);
   static final List<Grit> SHELF = shelf(80, 100, 120, 150, 180, 220);
 
   private Questions() {}

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.material.Pores;
+import benchlore.schedules.material.Sheen;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -271,7 +272,7 @@ class SandingPropertiesTest {
 
   @Property(tries = TRIES)
   void rubbingOutKeepsTheFilmInBalance(
-      @ForAll RubbedSheen sheen,
+      @ForAll Sheen sheen,
       @ForAll @Scale(6) @DoubleRange(min = 5, max = 300) double film,
       @ForAll @Scale(6) @DoubleRange(min = 1, max = 40) double level) {
     SandingShop shop = new SandingShop(GritTable.FEPA_P, List.of(SandingTool.BLOCK), 1.7);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.material.Pores;
+import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Provenance;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,7 @@ class SandingTest {
     SandingRequest flat = Questions.with(Questions.of(PITS), wanted(false, true));
     assertTrue(plan(Questions.with(flat, Questions.ASH)).extras().poreFilling().isPresent());
     assertTrue(plan(Questions.with(flat, Questions.CHERRY)).extras().poreFilling().isEmpty());
-    SandingWood sapele = new SandingWood(6700, 620, Pores.DIFFUSE_POROUS, true, false, false);
+    SandingWood sapele = new SandingWood(6700, 620, Pores.DIFFUSE, true, false, false);
     assertTrue(plan(Questions.with(flat, sapele)).extras().poreFilling().isPresent());
     SandingRequest open = Questions.with(Questions.of(PITS), wanted(false, false));
     Answer<SandingSchedule> ash = Sanding.plan(Questions.with(open, Questions.ASH));
@@ -74,7 +75,7 @@ class SandingTest {
 
   @Test
   void figuredAndSoftWoodEndInTheFinerHalf() {
-    SandingWood curly = new SandingWood(4400, 560, Pores.DIFFUSE_POROUS, false, true, false);
+    SandingWood curly = new SandingWood(4400, 560, Pores.DIFFUSE, false, true, false);
     for (SandingWood wood : List.of(curly, Questions.PINE)) {
       List<String> labels =
           Questions.labels(plan(Questions.with(Questions.of(PITS), wood)).passes());
@@ -190,13 +191,13 @@ class SandingTest {
     SandingShop shop = Questions.orbital(GritTable.FEPA_P);
     assertEquals(
         List.of("filmMicron"),
-        Questions.refused(RubOut.plan(new RubOutRequest(RubbedSheen.GLOSS, 35, 12, 1, shop))));
+        Questions.refused(RubOut.plan(new RubOutRequest(Sheen.GLOSS, 35, 12, 1, shop))));
     assertEquals(
         List.of("shelf"),
         Questions.refused(
             RubOut.plan(
                 new RubOutRequest(
-                    RubbedSheen.GLOSS, 150, 12, 1, Questions.orbital(Questions.shelf(320, 400))))));
+                    Sheen.GLOSS, 150, 12, 1, Questions.orbital(Questions.shelf(320, 400))))));
   }
 
   @Test
