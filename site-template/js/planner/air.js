@@ -5,6 +5,7 @@ import { el, svg } from '../page/dom.js';
 import * as units from '../page/units.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
+import { mask } from './masks.js';
 import { data } from './records.js';
 import * as view from './view.js';
 
@@ -18,16 +19,6 @@ const SOURCES = [
   'UNRATED_ELECTRICAL',
   'STATIC'
 ];
-const MASKS = {
-  NONE: 'none for this vapour',
-  DUST_HALF_MASK: 'half mask, particle filter',
-  DUST_FULL_FACE: 'full face, particle filter',
-  VAPOUR_HALF_MASK: 'half mask, organic vapour cartridges',
-  VAPOUR_HALF_MASK_PREFILTER: 'half mask, organic vapour cartridges with particle prefilters',
-  FULL_FACE_VAPOUR: 'full face, organic vapour cartridges',
-  SUPPLIED_AIR: 'supplied air: not a job for a garage'
-};
-
 // Where there is no time to tell, what stands in its place.
 const BACK = {
   NEVER_OVER: 'within the limits all the time; window open until the film is dry',
@@ -153,7 +144,7 @@ function figures(answer, verdict) {
     ),
     view.figure('Most at once', most, view.line(answer, 'HIGHEST_MIXTURE_INDEX')),
     view.figure('Of the explosive limit', share, view.line(answer, 'HIGHEST_SHARE_OF_THE_LOWER_EXPLOSIVE_LIMIT')),
-    view.figure('Mask', MASKS[respirator.respirator] || words(respirator.respirator))
+    view.figure('Mask', mask(respirator))
   ]);
 }
 
@@ -181,10 +172,6 @@ function show(answer, v, f) {
     el('p', { class: 'note' }, wins),
     view.working(answer.working)
   ];
-}
-
-function words(name) {
-  return String(name).toLowerCase().replace(/_/g, ' ');
 }
 
 export const page = {

@@ -1,13 +1,15 @@
 // The sanding planner: the grades worth using, how long each takes, and whether the machine should
 // run longer so that hands sand less.
 
-import { el, svg } from '../page/dom.js';
+import { el, heading, listOf, svg } from '../page/dom.js';
 import * as units from '../page/units.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
 import { data } from './records.js';
+import { dust } from './sanding-dust.js';
 import * as view from './view.js';
 
+const MOST_OFFERS = 3; // of grades worth buying
 const TOOLS = { RANDOM_ORBIT: 'random-orbit sander', BLOCK: 'block', BELT: 'belt sander', HAND_PROFILE: 'by hand' };
 
 function surface(v, f) {
@@ -225,6 +227,25 @@ function curve(value, f) {
   return el('figure', { class: 'ladder' }, out, caption);
 }
 
+// The grades that would save time if they lay on the shelf, the best first.
+function worthBuying(request) {
+  const answer = engine.shelfGap(request);
+  const offers = answer.given ? answer.value.offers : [];
+  if (!offers.length) {
+    return null;
+  }
+  const now = answer.value.nowSeconds;
+  const saved = o =>
+    now === null || now === undefined
+      ? ['the faces take ', view.q(o.thenSeconds, 'second'), '; without it there is no way']
+      : ['saves ', view.q(now - o.thenSeconds, 'second'), ' on the faces'];
+  return [
+    heading('A grade worth buying'),
+    listOf(offers.slice(0, MOST_OFFERS), o => [el('strong', null, label(o.grit)), ': ', saved(o), '.']),
+    view.working(answer.working)
+  ];
+}
+
 function show(answer, v, f) {
   const value = answer.value;
   return [
@@ -240,6 +261,8 @@ function show(answer, v, f) {
       : el('p', null, 'Nothing to sand: the surface is finer than the finish asks for.'),
     passes(value),
     v.surface === 'BallNose' ? draw.ridges(f.si('ball'), f.si('stepover')) : null,
+    worthBuying(ask(v, f)),
+    dust(value.totals, v),
     machineOrSand(v, f, ask(v, f)),
     view.working(answer.working)
   ];

@@ -153,6 +153,18 @@ var Pass;
  */
 var SandingPlan;
 
+/**
+ * Dust in the air.
+ * @typedef {{
+ *   peakKilogramPerCubicMetre: number, limitKilogramPerCubicMetre: number, limitFrom: !Provenance, peakIndex: number,
+ *   eightHourIndex: number, flowNeeded: number, clearSecond: ?number, respirator: {respirator: string}
+ * }}
+ */
+var DustPlan;
+
+/** @typedef {{nowSeconds: ?number, offers: !Array<{grit: ?, thenSeconds: number}>}} */
+var ShelfAdvice;
+
 /** @typedef {{stepoverMetre: number, machineSeconds: number, sandingSeconds: number}} */
 var StepoverPoint;
 

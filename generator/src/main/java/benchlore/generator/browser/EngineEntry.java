@@ -43,6 +43,18 @@ public final class EngineEntry {
     return answer(request, EngineJson::machineOrSand);
   }
 
+  /** See {@link EngineJson#shelfGap}. */
+  @JSExport
+  public static JSObject shelfGap(JSObject request) {
+    return answer(request, EngineJson::shelfGap);
+  }
+
+  /** See {@link EngineJson#dust}. */
+  @JSExport
+  public static JSObject dust(JSObject request) {
+    return answer(request, EngineJson::dust);
+  }
+
   /** See {@link EngineJson#drying}. */
   @JSExport
   public static JSObject drying(JSObject request) {

@@ -69,6 +69,7 @@ final class AnswerFieldsTest {
 
   /** Which step it is stands among the step's own. */
   private interface FlatStep {
+    @SuppressWarnings("unused") // The JSON library alone reads it.
     @JsonUnwrapped
     StepId id();
   }

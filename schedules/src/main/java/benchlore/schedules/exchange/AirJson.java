@@ -2,6 +2,10 @@ package benchlore.schedules.exchange;
 
 import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.AirSchedule;
+import benchlore.schedules.air.DustCapture;
+import benchlore.schedules.air.DustRequest;
+import benchlore.schedules.air.DustSchedule;
+import benchlore.schedules.air.DustSource;
 import benchlore.schedules.air.ExposureLimit;
 import benchlore.schedules.air.FlowNeeded;
 import benchlore.schedules.air.IgnitionSource;
@@ -123,6 +127,31 @@ final class AirJson {
         .number("fireSecond", entry.fireSecond())
         .word("verdict", entry.verdict())
         .number("second", entry.second());
+  }
+
+  static DustRequest dust(RequestReader f) {
+    return new DustRequest(
+        room(f.group("room")),
+        f.word("source", DustSource.values()),
+        f.number("removedKilogram"),
+        f.number("sandingSecond"),
+        f.word("capture", DustCapture.values()),
+        f.optionalNumber("airborneShare"));
+  }
+
+  static void dustSchedule(AnswerWriter out, DustSchedule dust) {
+    out.number("capturedKilogram", dust.capturedKilogram())
+        .number("settledKilogram", dust.settledKilogram())
+        .number("airborneKilogram", dust.airborneKilogram())
+        .number("peakKilogramPerCubicMetre", dust.peakKilogramPerCubicMetre())
+        .number("eightHourKilogramPerCubicMetre", dust.eightHourKilogramPerCubicMetre())
+        .number("limitKilogramPerCubicMetre", dust.governing().kilogramPerCubicMetre())
+        .group("limitFrom", dust.governing().from(), AnswerJson::provenance)
+        .number("peakIndex", dust.peakIndex())
+        .number("eightHourIndex", dust.eightHourIndex())
+        .number("flowNeeded", dust.flowNeeded())
+        .number("clearSecond", dust.clearSecond())
+        .group("respirator", dust.respirator(), AirJson::respirator);
   }
 
   private static void respirator(AnswerWriter out, RespiratorAdvice advice) {

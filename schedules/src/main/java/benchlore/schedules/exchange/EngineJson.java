@@ -1,6 +1,7 @@
 package benchlore.schedules.exchange;
 
 import benchlore.schedules.air.Air;
+import benchlore.schedules.air.Dust;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Coating;
 import benchlore.schedules.coating.SheenRoute;
@@ -14,6 +15,7 @@ import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.sanding.MachineOrSand;
 import benchlore.schedules.sanding.Sanding;
+import benchlore.schedules.sanding.ShelfGap;
 import java.util.List;
 
 /**
@@ -47,6 +49,12 @@ public final class EngineJson {
         request, answer, f -> MachineOrSand.plan(SandingJson.machineOrSand(f)), SandingJson::curve);
   }
 
+  /** The grades worth buying for a sanding; keys as {@link #sanding}. */
+  public static void shelfGap(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> ShelfGap.plan(SandingJson.request(f)), SandingJson::shelfAdvice);
+  }
+
   /** Times one coat; keys as {@link benchlore.schedules.coating.DryingRequest}. */
   public static void drying(Node request, Sink answer) {
     AnswerJson.answer(
@@ -67,6 +75,11 @@ public final class EngineJson {
   /** Works out the shop's air; keys as {@link benchlore.schedules.air.AirRequest}. */
   public static void air(Node request, Sink answer) {
     AnswerJson.answer(request, answer, f -> Air.plan(AirJson.request(f)), AirJson::schedule);
+  }
+
+  /** The dust of sanding in a room; keys as {@link benchlore.schedules.air.DustRequest}. */
+  public static void dust(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Dust.plan(AirJson.dust(f)), AirJson::dustSchedule);
   }
 
   /** Works out movement and gaps; keys as {@link benchlore.schedules.movement.FitRequest}. */

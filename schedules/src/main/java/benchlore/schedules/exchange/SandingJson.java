@@ -20,6 +20,7 @@ import benchlore.schedules.sanding.SandingTool;
 import benchlore.schedules.sanding.SandingTotals;
 import benchlore.schedules.sanding.SandingWood;
 import benchlore.schedules.sanding.SawnBy;
+import benchlore.schedules.sanding.ShelfAdvice;
 import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.sanding.SurfaceWanted;
 
@@ -66,6 +67,15 @@ final class SandingJson {
   static void curve(AnswerWriter out, MachineOrSandCurve curve) {
     out.group("best", curve.best(), SandingJson::point)
         .list("points", curve.points(), SandingJson::point);
+  }
+
+  static void shelfAdvice(AnswerWriter out, ShelfAdvice advice) {
+    out.number("nowSeconds", advice.nowSeconds())
+        .list("offers", advice.offers(), SandingJson::offer);
+  }
+
+  private static void offer(AnswerWriter out, ShelfAdvice.Offer offer) {
+    out.group("grit", offer.grit(), SandingJson::grit).number("thenSeconds", offer.thenSeconds());
   }
 
   private static void point(AnswerWriter out, MachineOrSandCurve.Point point) {

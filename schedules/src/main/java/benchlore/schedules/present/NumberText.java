@@ -38,7 +38,7 @@ final class NumberText {
     if (size >= 4) {
       parts = size >= 24 ? 16 : 32;
     }
-    long all = (long) Math.floor(size * parts + 0.5);
+    long all = Numeric.toLong(Math.floor(size * parts + 0.5));
     long whole = all / parts;
     long top = all % parts;
     while (top > 0 && top % 2 == 0) {
@@ -85,7 +85,7 @@ final class NumberText {
    */
   static String plain(double value, int figures) {
     Cut cut = Cut.of(Math.abs(value), figures);
-    String text = decimal(Long.toString((long) cut.digits()), cut.places());
+    String text = decimal(Long.toString(Numeric.toLong(cut.digits())), cut.places());
     return (value < 0 && cut.digits() > 0 ? "-" : "") + text;
   }
 
@@ -129,7 +129,7 @@ final class NumberText {
       left = left / 10;
       zeros.append('0');
     }
-    return grouped(Long.toString((long) Math.floor(left + 0.5 + FORGIVEN)) + zeros);
+    return grouped(Long.toString(Numeric.toLong(Math.floor(left + 0.5 + FORGIVEN))) + zeros);
   }
 
   private static String grouped(String digits) {

@@ -161,7 +161,7 @@ final class FileForms {
   }
 
   private static String number(double value) {
-    return value == Math.floor(value) ? Integer.toString((int) value) : Numeric.text(value);
+    return value == Math.floor(value) ? Long.toString(Numeric.toLong(value)) : Numeric.text(value);
   }
 
   /** A value as it stands in the file, shortened. */

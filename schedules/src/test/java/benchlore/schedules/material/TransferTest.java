@@ -46,7 +46,7 @@ class TransferTest {
     String said =
         assertThrows(NullPointerException.class, () -> Transfer.of(null, SprayGun.HVLP))
             .getMessage();
-    assertEquals("method and gun", said);
+    assertEquals("method", said);
     assertThrows(NullPointerException.class, () -> Transfer.of(ApplicationMethod.BRUSH, null));
   }
 }

@@ -53,7 +53,7 @@ final class CallScan extends TreePathScanner<Void, Void> {
   @Override
   public Void visitImport(ImportTree imported, Void none) {
     String name = imported.getQualifiedIdentifier().toString();
-    if (name.startsWith("java.util.stream.")) {
+    if (name.startsWith("java.util.stream.Double")) {
       report(Rule.STREAM);
     } else if (name.startsWith("java.util.regex.") || name.startsWith("java.text.")) {
       report(Rule.FORMATTING);
@@ -112,8 +112,8 @@ final class CallScan extends TreePathScanner<Void, Void> {
   }
 
   private static boolean streams(String owner, ExecutableElement method) {
-    return owner.startsWith("java.util.stream.")
-        || method.getReturnType().toString().startsWith("java.util.stream.");
+    return owner.startsWith("java.util.stream.Double")
+        || method.getReturnType().toString().startsWith("java.util.stream.Double");
   }
 
   private static boolean outside(String owner, String name) {

@@ -77,8 +77,8 @@ class GuardTest {
           FORMATTING             | return java.util.regex.Pattern.compile("a");
           FORMATTING             | return s.toUpperCase();
           FORMATTING             | return s.toLowerCase(Locale.getDefault());
-          STREAM                 | return numbers.stream();
-          STREAM                 | return java.util.stream.IntStream.range(0, 3);
+          STREAM                 | return numbers.stream().mapToDouble(n -> 1.0);
+          STREAM                 | return java.util.stream.DoubleStream.of(1, 3);
           JDK_TIME               | return java.time.LocalDateTime.parse(s);
           JDK_TIME               | return java.time.LocalDate.now();
           JDK_TIME               | return java.time.LocalDateTime.of(2027, 1, 1, 8, 0).plusSeconds(i);

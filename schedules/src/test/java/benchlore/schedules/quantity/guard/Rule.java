@@ -14,8 +14,8 @@ enum Rule {
   NUMBER_TEXT("text made of a double; use Numeric.fixed or text"),
   /** Heavy in JavaScript, and dependent on the locale. */
   FORMATTING("String.format, formatted, a regular expression or a case change by locale"),
-  /** Adds 27 KB. */
-  STREAM("a stream; write a loop"),
+  /** The JDK corrects such a sum for rounding, the compiler to JavaScript does not. */
+  STREAM("a stream of doubles, whose sum differs; write a loop"),
   /** Weighs much, counts slowly in JavaScript, and knows zones and the clock. */
   JDK_TIME("java.time; use schedules.time"),
   /** The engine is a function of its arguments. */

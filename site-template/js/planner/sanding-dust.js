@@ -1,0 +1,68 @@
+// The dust a sanding leaves in the air of the room, against its limit.
+
+import { el, heading } from '../page/dom.js';
+import * as units from '../page/units.js';
+import * as engine from './engine.js';
+import { mask } from './masks.js';
+import * as view from './view.js';
+
+function ask(totals, v) {
+  return {
+    room: { volume: v.volume, outdoorFlow: (v.volume * v.changes) / 3600, mixingFactor: v.mixing, celsius: v.celsius },
+    source: v.dust,
+    removedKilogram: totals.dustKilogram,
+    sandingSecond: totals.seconds,
+    capture: v.capture,
+    airborneShare: null
+  };
+}
+
+function times(index) {
+  return units.text(index, index, 'ratio') + ' × the limit';
+}
+
+function clear(second) {
+  if (second === null || second === undefined) {
+    return 'not in sixty days: air the room';
+  }
+  return second > 0 ? view.q(second, 'second') : 'at once';
+}
+
+function figures(answer) {
+  const value = answer.value;
+  const air = 'airborne-kilogram-per-cubic-metre';
+  const line = name => view.line(answer, name);
+  return view.glance([
+    view.figure(
+      'In the air at the end',
+      view.q(value.peakKilogramPerCubicMetre, air),
+      line('highest dust in the air'),
+      ' ' + times(value.peakIndex)
+    ),
+    view.figure('Over eight hours', times(value.eightHourIndex), line('8-hour share of the limit')),
+    view.figure('The limit', view.q(value.limitKilogramPerCubicMetre, air), null, ' ' + view.from(value.limitFrom)),
+    view.figure('Mask', mask(value.respirator)),
+    view.figure('Keep it on after', clear(value.clearSecond), line('clear after sanding')),
+    view.figure('Air needed', view.q(value.flowNeeded, 'cubic-metre-per-second'), line('outdoor air needed'))
+  ]);
+}
+
+// What the dust of a sanding does to the air: figures, what to do, the working; or why not to sand it.
+export function dust(totals, v) {
+  const title = heading('Dust in the air');
+  if (totals.seconds < 1) {
+    return null;
+  }
+  const answer = engine.dust(ask(totals, v));
+  if (!answer.given) {
+    return [title, view.refused(answer)];
+  }
+  const rough = 'How much of the dust hangs in the air is a rough figure: a limit missed by little is a limit missed.';
+  return [
+    title,
+    figures(answer),
+    view.cautions(answer.cautions),
+    el('p', { class: 'note' }, rough),
+    view.working(answer.working)
+  ];
+}
