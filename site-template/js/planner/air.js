@@ -129,14 +129,14 @@ function figures(answer, verdict) {
   const { flow, reEntries, peaks, respirator } = answer.value;
   const entry = reEntries[reEntries.length - 1];
   const after = verdict === 'AFTER';
-  const governs = flow.governs === 'FIRE' ? 'FLOW_FOR_FIRE_TENTH' : 'FLOW_FOR_HEALTH';
+  const governs = view.line(answer, flow.governs === 'FIRE' ? 'FLOW_FOR_FIRE_TENTH' : 'FLOW_FOR_HEALTH');
   const changes = ' ' + units.text(flow.changesPerHour, flow.changesPerHour, 'per-hour') + ' changes';
   const most = peaks.index
     ? units.text(peaks.index.value, peaks.index.value, 'ratio') + ' × the limit'
     : 'no limit known';
   const share = peaks.percentLowerExplosive ? view.q(peaks.percentLowerExplosive.value, 'percent') : 'not known';
   return view.glance([
-    view.figure('Air needed', view.q(flow.governing, 'cubic-metre-per-second'), view.line(answer, governs), changes),
+    view.figure('Air needed', view.q(flow.governing, 'cubic-metre-per-second'), governs, changes),
     view.figure(
       'Fit to sit in after',
       after ? view.q(entry.second, 'second') : BACK[verdict],

@@ -90,14 +90,13 @@ function figures(answer, driven) {
   const never = ' never above ' + view.q(speed.highestRpm, 'rpm').textContent;
   const deep = ' of ' + view.q(cut.depthMetre, 'metre').textContent;
   const chip = view.range(moves.lowChipMetre, moves.highChipMetre, 'metre');
-  const line = name => view.line(answer, name);
   return view.glance([
-    view.figure('Set the speed to', view.q(speed.rpm, 'rpm'), line('SPEED_TO_SET'), never),
-    view.figure(driven ? 'Feed' : 'Move at', feed(answer.value), line('FEED')),
-    view.figure('Passes', String(cut.depthPasses), line('DEPTH_PASSES'), deep),
-    cut.trimPasses > 0 ? trims(cut, line('TRIM_PASSES')) : null,
-    view.figure('Chip', chip, line('CHIP_LOAD')),
-    view.figure('Rim speed', view.q(speed.rimMetrePerSecond, 'metre-per-second'), line('RIM_SPEED'))
+    view.figure('Set the speed to', view.q(speed.rpm, 'rpm'), view.line(answer, 'SPEED_TO_SET'), never),
+    view.figure(driven ? 'Feed' : 'Move at', feed(answer.value), view.line(answer, 'FEED')),
+    view.figure('Passes', String(cut.depthPasses), view.line(answer, 'DEPTH_PASSES'), deep),
+    cut.trimPasses > 0 ? trims(cut, view.line(answer, 'TRIM_PASSES')) : null,
+    view.figure('Chip', chip, view.line(answer, 'CHIP_LOAD')),
+    view.figure('Rim speed', view.q(speed.rimMetrePerSecond, 'metre-per-second'), view.line(answer, 'RIM_SPEED'))
   ]);
 }
 

@@ -30,5 +30,7 @@ export const air = request => call('air', request);
 export const fit = request => call('fit', request);
 export const cutting = request => call('cutting', request);
 export const surfacing = request => call('surfacing', request);
+export const planFile = request => call('planFile', request);
+export const calendar = request => call('calendar', request);
 export const climate = request => call('climate', request);
 export const room = request => call('room', request);

@@ -118,14 +118,13 @@ function figures(answer) {
   const { movement, clearance: c, settling } = answer.value;
   const settles =
     settling.highSecond > 0 ? view.range(settling.lowSecond, settling.highSecond, 'second') : 'it is settled';
-  const line = name => view.line(answer, name);
   const metres = value => view.q(value, 'metre');
   return view.glance([
-    view.figure('Moves in a year', metres(movement.yearMetre), line('MOVEMENT_COEFFICIENT')),
-    c ? view.figure('Gap on each moving side', metres(c.gapMetre), line('GAP_ON_EACH_MOVING_SIDE')) : null,
+    view.figure('Moves in a year', metres(movement.yearMetre), view.line(answer, 'MOVEMENT_COEFFICIENT')),
+    c ? view.figure('Gap on each moving side', metres(c.gapMetre), view.line(answer, 'GAP_ON_EACH_MOVING_SIDE')) : null,
     c ? view.figure('Cut it smaller than the opening by', metres(c.openingMinusPartMetre)) : null,
     c ? view.figure('Gap in the driest week', metres(c.drySeasonGapMetre)) : null,
-    view.figure('Wood settles in', settles, line('LONGEST_TIME_TO_SETTLE'))
+    view.figure('Wood settles in', settles, view.line(answer, 'LONGEST_TIME_TO_SETTLE'))
   ]);
 }
 
@@ -156,11 +155,11 @@ function fixing(x) {
 
 function moistures(answer) {
   const { dryPercent, dampPercent, shopPercent } = answer.value.moisture;
-  const figure = (name, value, line) => view.figure(name, view.q(value, 'percent'), view.line(answer, line));
+  const figure = (name, value, line) => view.figure(name, view.q(value, 'percent'), line);
   return view.glance([
-    figure('Moisture in the driest season', dryPercent, 'MOISTURE_IN_THE_DRY_SEASON'),
-    figure('in the dampest', dampPercent, 'MOISTURE_IN_THE_DAMP_SEASON'),
-    figure('in this shop', shopPercent, 'MOISTURE_OF_THE_SHOP')
+    figure('Moisture in the driest season', dryPercent, view.line(answer, 'MOISTURE_IN_THE_DRY_SEASON')),
+    figure('in the dampest', dampPercent, view.line(answer, 'MOISTURE_IN_THE_DAMP_SEASON')),
+    figure('in this shop', shopPercent, view.line(answer, 'MOISTURE_OF_THE_SHOP'))
   ]);
 }
 

@@ -117,18 +117,17 @@ function figures(answer) {
   const { assembly, batches: rounds, rows, clampsOff, machine, fullLoad, glue } = answer.value;
   const clamps = String(rounds.reduce((n, b) => Math.max(n, b.clamps), 0));
   const each = ' at ' + view.q(rows[0].forceEachNewton, 'newton').textContent + ' each';
-  const line = (key, number = 1) => view.line(answer, key, number);
   const bead = ' from the first bead to the last clamp';
   return view.glance([
-    view.figure('You have', view.q(assembly.totalSecond, 'second'), line('TOTAL_ASSEMBLY_TIME'), bead),
-    view.figure('Clamps', clamps, line('JOINT_CLAMPS'), each),
-    view.figure('Clamps off', dates.moment(clampsOff.at), line('BATCH_IN_CLAMPS', rounds.length)),
-    view.figure('Machine from', dates.moment(machine.at), line('MACHINE_AFTER')),
-    view.figure('Full load', dates.moment(fullLoad.at), line('FULL_LOAD_AFTER')),
+    view.figure('You have', view.q(assembly.totalSecond, 'second'), view.line(answer, 'TOTAL_ASSEMBLY_TIME'), bead),
+    view.figure('Clamps', clamps, view.line(answer, 'JOINT_CLAMPS'), each),
+    view.figure('Clamps off', dates.moment(clampsOff.at), view.line(answer, 'BATCH_IN_CLAMPS', rounds.length)),
+    view.figure('Machine from', dates.moment(machine.at), view.line(answer, 'MACHINE_AFTER')),
+    view.figure('Full load', dates.moment(fullLoad.at), view.line(answer, 'FULL_LOAD_AFTER')),
     view.figure(
       'Adhesive',
       view.q(glue.volumeCubicMetre, 'cubic-metre-liquid'),
-      line('ADHESIVE_VOLUME'),
+      view.line(answer, 'ADHESIVE_VOLUME'),
       ' squeeze-out and the pot counted'
     )
   ]);

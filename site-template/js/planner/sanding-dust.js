@@ -31,19 +31,18 @@ function clear(second) {
 function figures(answer) {
   const value = answer.value;
   const air = 'airborne-kilogram-per-cubic-metre';
-  const line = name => view.line(answer, name);
   return view.glance([
     view.figure(
       'In the air at the end',
       view.q(value.peakKilogramPerCubicMetre, air),
-      line('highest dust in the air'),
+      view.line(answer, 'HIGHEST_DUST_IN_THE_AIR'),
       ' ' + times(value.peakIndex)
     ),
-    view.figure('Over eight hours', times(value.eightHourIndex), line('8-hour share of the limit')),
+    view.figure('Over eight hours', times(value.eightHourIndex), view.line(answer, 'DUST_EIGHT_HOUR_SHARE')),
     view.figure('The limit', view.q(value.limitKilogramPerCubicMetre, air), null, ' ' + view.from(value.limitFrom)),
     view.figure('Mask', mask(value.respirator)),
-    view.figure('Keep it on after', clear(value.clearSecond), line('clear after sanding')),
-    view.figure('Air needed', view.q(value.flowNeeded, 'cubic-metre-per-second'), line('outdoor air needed'))
+    view.figure('Keep it on after', clear(value.clearSecond), view.line(answer, 'CLEAR_AFTER_SANDING')),
+    view.figure('Air needed', view.q(value.flowNeeded, 'cubic-metre-per-second'), view.line(answer, 'DUST_OUTDOOR_AIR_NEEDED'))
   ]);
 }
 

@@ -309,6 +309,11 @@ function words(x) {
   return x.trim();
 }
 
+// What the form says of the shop by itself.
+export function ownShop() {
+  return shopFile;
+}
+
 // What a file says of the shop, or what the form says by itself.
 export function shop(file, key) {
   return file[key] === undefined ? shopFile[key] : file[key];

@@ -4,13 +4,13 @@
 import '../page/page.js';
 import { el } from '../page/dom.js';
 import { offer } from '../page/names.js';
+import * as units from '../page/units.js';
 import * as dates from '../planner/dates.js';
 import * as engine from '../planner/engine.js';
 import { publish } from '../planner/names.js';
 import { planner } from '../planner/page.js';
 import { data } from '../planner/records.js';
 import * as view from '../planner/view.js';
-import { calendar } from './calendar.js';
 import { card } from './card.js';
 import * as desk from './desk.js';
 import * as kept from './kept.js';
@@ -215,10 +215,17 @@ function onPress(id, f) {
   document.getElementById(id).addEventListener('click', f);
 }
 
+// The plan as the text of a calendar file, in the reader's units.
+function calendar() {
+  const { id, title } = current.file;
+  const system = units.system().toUpperCase();
+  return engine.calendar({ id, title, system, request: current.request }).value.text;
+}
+
 function takeCalendar() {
   const { file, answer } = current;
   if (answer.given) {
-    desk.download(file.id + '.ics', 'text/calendar', calendar(file.id, file.title, answer.value));
+    desk.download(file.id + '.ics', 'text/calendar', calendar());
   } else {
     desk.say('There is no plan to put in a calendar yet.');
   }
@@ -299,11 +306,10 @@ function begin() {
 
 publish();
 offer({
-  calendar,
   card,
   saved: { read: saved.read, find: saved.find, keep: saved.keep, toYaml: saved.toYaml, fromYaml: saved.fromYaml },
   kept: { list: kept.list },
   steps: { plus: steps.plus },
-  project: { current: () => current, fields, take, say: desk.say, names: () => names(fields.values) }
+  project: { current: () => current, calendar, fields, take, say: desk.say, names: () => names(fields.values) }
 });
 begin();

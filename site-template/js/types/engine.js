@@ -194,7 +194,10 @@ var SheenPlan;
  */
 var RecordEntry;
 
-/** The keys are those of the record, hyphens and all: `wood['specific-gravity']`. @typedef {{oily: boolean}} */
+/**
+ * The keys are those of the record, hyphens and all: `wood['specific-gravity']`.
+ * @typedef {{oily: boolean}}
+ */
 var Wood;
 
 /**

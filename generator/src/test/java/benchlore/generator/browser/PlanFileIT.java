@@ -34,10 +34,7 @@ class PlanFileIT {
   private static final String FILE =
       "return window.benchlore.saved.toYaml(window.benchlore.project.current().file)";
   private static final String CALENDAR =
-      """
-      const now = window.benchlore.project.current();
-      const text = window.benchlore.calendar(now.file.id, now.file.title, now.answer.value);
-      return text.replaceAll('\\r', '<CR>')""";
+      "return window.benchlore.project.calendar().replaceAll('\\r', '<CR>')";
 
   private static final SiteFolder site = SiteFolder.fromBuild();
   @RegisterExtension static final Browser browser = Browser.watching(site);

@@ -22,7 +22,8 @@ class WorkingKeysTest {
   private static final Pattern LOOK_UP =
       Pattern.compile("(?<!function )\\bline\\(\\s*answer\\s*,([^()]*)\\)");
   // A text compared with is no key.
-  private static final Pattern TEXT = Pattern.compile("(?<!== )(['\"])([^'\"]*)\\1");
+  private static final Pattern COMPARED = Pattern.compile("==\\s*(['\"])[^'\"]*\\1");
+  private static final Pattern TEXT = Pattern.compile("(['\"])([^'\"]*)\\1");
 
   @Test
   void everyKeyAskedForIsOneOfTheEngine() throws IOException {
@@ -57,7 +58,7 @@ class WorkingKeysTest {
     Matcher lookUp = LOOK_UP.matcher(script);
     while (lookUp.find()) {
       int before = keys.size();
-      Matcher text = TEXT.matcher(lookUp.group(1));
+      Matcher text = TEXT.matcher(COMPARED.matcher(lookUp.group(1)).replaceAll("=="));
       while (text.find()) {
         keys.add(text.group(2));
       }

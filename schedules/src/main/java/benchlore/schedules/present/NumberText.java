@@ -1,5 +1,7 @@
 package benchlore.schedules.present;
 
+import benchlore.schedules.quantity.Numeric;
+
 /**
  * Numbers as people read them.
  *

@@ -4,8 +4,8 @@
  * once.
  *
  * <p>Enter at {@link benchlore.schedules.projectfile.ProjectFile}. May depend on {@code air},
- * {@code exchange}, {@code glueup}, {@code material}, {@code movement}, {@code present}, {@code
- * project}, {@code quantity}, {@code room}, {@code sanding} and {@code time}. Immutable but for
- * problems while they are gathered.
+ * {@code answer}, {@code exchange}, {@code glueup}, {@code material}, {@code movement}, {@code
+ * present}, {@code project}, {@code quantity}, {@code room}, {@code sanding} and {@code time}.
+ * Immutable but for problems while they are gathered.
  */
 package benchlore.schedules.projectfile;
