@@ -42,7 +42,11 @@ function figures(answer) {
     view.figure('The limit', view.q(value.limitKilogramPerCubicMetre, air), null, ' ' + view.from(value.limitFrom)),
     view.figure('Mask', mask(value.respirator)),
     view.figure('Keep it on after', clear(value.clearSecond), view.line(answer, 'CLEAR_AFTER_SANDING')),
-    view.figure('Air needed', view.q(value.flowNeeded, 'cubic-metre-per-second'), view.line(answer, 'DUST_OUTDOOR_AIR_NEEDED'))
+    view.figure(
+      'Air needed',
+      view.q(value.flowNeeded, 'cubic-metre-per-second'),
+      view.line(answer, 'DUST_OUTDOOR_AIR_NEEDED')
+    )
   ]);
 }
 

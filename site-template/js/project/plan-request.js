@@ -5,6 +5,7 @@ import * as engine from '../planner/engine.js';
 import { data } from '../planner/records.js';
 import * as planFile from './plan-file.js';
 
+/** @return {!PlanAsked} */
 export function request(file) {
   const finish = data.finish(file.finish.record);
   const materials = {
@@ -14,5 +15,5 @@ export function request(file) {
     solvents: finish.shares
   };
   const read = engine.planFile({ plan: file, shop: planFile.ownShop(), materials });
-  return Object.assign({ materials }, read.request);
+  return /** @type {!PlanAsked} */ (Object.assign({ materials }, read.request));
 }

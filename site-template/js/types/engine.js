@@ -45,7 +45,7 @@ var Slot;
 /**
  * A step of a plan.
  * @typedef {{
- *   id: string, title: string, kind: string, slots: !Array<!Slot>, notes: !Array<!Note>,
+ *   id: string, task: string, number: number, title: string, kind: string, slots: !Array<!Slot>, notes: !Array<!Note>,
  *   window: ?{opens: string, closes: (?string|undefined)}, cautions: !Array<!Caution>, working: !Array<!WorkingLine>
  * }}
  */
@@ -58,10 +58,18 @@ var Drying;
  * A whole project's plan.
  * @typedef {{
  *   steps: !Array<!Step>, coats: {coats: !Array<{number: number, drying: !Drying}>}, air: ?,
- *   shopping: !Array<{what: string, amount: !Quantity, remark: (?string|undefined)}>
+ *   shopping: !Array<{
+ *     item: {kind: string}, what: string, detail: string, amount: !Quantity, remark: (?string|undefined)
+ *   }>
  * }}
  */
 var Plan;
+
+/**
+ * What the engine reads of a plan file.
+ * @typedef {{start: string, shop: {week: ?, climate: ?, room: ?}, parts: !Array<?>, coats: ?}}
+ */
+var PlanAsked;
 
 /** @typedef {{date: string, hours: !Array<{celsius: number, relativeHumidityPercent: number}>}} */
 var OtherDay;

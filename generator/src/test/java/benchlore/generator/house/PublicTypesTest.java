@@ -51,7 +51,7 @@ final class PublicTypesTest {
           Map.entry("schedules.compatibility", 11),
           Map.entry("schedules.cutting", 12),
           Map.entry("schedules.glueup", 5),
-          Map.entry("schedules.quantity", 7),
+          Map.entry("schedules.quantity", 8),
           Map.entry("schedules.project", 10),
           Map.entry("schedules.room", 4),
           Map.entry("schedules.sanding", 34),

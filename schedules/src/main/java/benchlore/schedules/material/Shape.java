@@ -1,5 +1,6 @@
 package benchlore.schedules.material;
 
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.material.Field.Limits;
 import benchlore.schedules.quantity.SourcedRange;
@@ -170,7 +171,7 @@ interface Shape<V> {
     StringBuilder word = new StringBuilder();
     for (int i = 0; i < constant.name().length(); i++) {
       char letter = constant.name().charAt(i);
-      word.append(letter == '_' ? '-' : Character.toLowerCase(letter));
+      word.append(letter == '_' ? '-' : AsciiText.lower(letter));
     }
     return word.toString();
   }

@@ -47,7 +47,7 @@ public record Amount(double number, NamedUnit unit) {
         last = end;
       }
     }
-    return new Parts(text.substring(0, last), text.substring(end).strip());
+    return new Parts(text.substring(0, last), text.substring(end).trim());
   }
 
   /**

@@ -22,7 +22,7 @@ public final class FieldMeasure {
    * @return empty if it is no number, or its unit is not of the field's kind
    */
   public static OptionalDouble parse(String typed, NamedUnit field, UnitSystem system) {
-    Amount.Parts parts = Amount.split(typed.strip());
+    Amount.Parts parts = Amount.split(typed.trim());
     OptionalDouble number = Amount.number(parts.number());
     NamedUnit unit =
         parts.unit().isEmpty() ? unit(field, system) : NamedUnit.find(parts.unit()).orElse(null);

@@ -1,5 +1,6 @@
 package benchlore.schedules.projectfile;
 
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
@@ -7,7 +8,6 @@ import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.time.Date;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What no form can tell of a plan and its shop: days, grades and figures that are none. */
 final class FileChecks {
@@ -138,7 +138,8 @@ final class FileChecks {
         return;
       }
     }
-    double number = Double.parseDouble(label.text().substring(1));
+    double number = AsciiText.whole(
+            label.text().substring(1, Math.min(label.text().length(), 10)));
     List<Grit> near = new ArrayList<>(grits);
     near.sort(
         (one, two) ->
@@ -221,8 +222,8 @@ final class FileChecks {
     StringBuilder field = new StringBuilder();
     for (int i = 0; i < component.length(); i++) {
       char c = component.charAt(i);
-      field.append(Character.isUpperCase(c) && i > 0 ? "-" : "").append(c);
+      field.append(AsciiText.isUpper(c) && i > 0 ? "-" : "").append(c);
     }
-    return field.toString().toLowerCase(Locale.ROOT);
+    return AsciiText.lower(field.toString());
   }
 }

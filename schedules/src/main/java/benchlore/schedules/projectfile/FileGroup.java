@@ -1,11 +1,11 @@
 package benchlore.schedules.projectfile;
 
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.exchange.Node;
 import benchlore.schedules.present.Amount;
 import benchlore.schedules.quantity.Numeric;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -46,7 +46,7 @@ record FileGroup(Node node, FileProblem.Source file, List<String> path) {
   /** A text; empty where there is none. */
   String text(String key) {
     Node field = node.field(key);
-    return field.kind() == Node.Kind.TEXT ? field.text().strip() : "";
+    return field.kind() == Node.Kind.TEXT ? field.text().trim() : "";
   }
 
   /** A number; YAML facts keep it as it was written. */
@@ -89,7 +89,7 @@ record FileGroup(Node node, FileProblem.Source file, List<String> path) {
 
   /** How a constant is written in a file. */
   static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return AsciiText.lower(value.name()).replace('_', '-');
   }
 
   <E extends Enum<E>> List<E> words(String key, E[] values) {
@@ -105,7 +105,7 @@ record FileGroup(Node node, FileProblem.Source file, List<String> path) {
     List<Text> texts = new ArrayList<>();
     Node list = node.field(key);
     for (int i = 0; list.kind() == Node.Kind.LIST && i < list.size(); i++) {
-      texts.add(new Text(list.item(i).text().strip(), longer(at(key), Integer.toString(i))));
+      texts.add(new Text(list.item(i).text().trim(), longer(at(key), Integer.toString(i))));
     }
     return texts;
   }

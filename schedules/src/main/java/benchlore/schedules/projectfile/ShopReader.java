@@ -1,5 +1,6 @@
 package benchlore.schedules.projectfile;
 
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.glueup.GlueUpRequest;
@@ -108,8 +109,8 @@ record ShopReader(FileGroup shop, FileGroup plan) {
   }
 
   private static int minute(String clock) {
-    int hour = Integer.parseInt(clock.substring(0, 2));
-    return hour * HOUR_MINUTES + Integer.parseInt(clock.substring(3));
+    int hour = AsciiText.whole(clock.substring(0, 2));
+    return hour * HOUR_MINUTES + AsciiText.whole(clock.substring(3));
   }
 
   private List<Grit> grades() {

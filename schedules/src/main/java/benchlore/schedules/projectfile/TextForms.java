@@ -1,5 +1,6 @@
 package benchlore.schedules.projectfile;
 
+import benchlore.schedules.quantity.AsciiText;
 import java.util.List;
 
 /** The forms of texts in a file. What they mean is another question: see {@link FileChecks}. */
@@ -70,7 +71,7 @@ final class TextForms {
   /** {@code 9 h}, {@code 09 h}, {@code 22 h}. */
   static boolean isHour(String text, int most) {
     String hour = text.endsWith(" h") ? text.substring(0, text.length() - 2) : "";
-    return isDigits(hour) && hour.length() <= 2 && Integer.parseInt(hour) <= most;
+    return isDigits(hour) && hour.length() <= 2 && AsciiText.whole(hour) <= most;
   }
 
   static boolean isGrade(String text) {
