@@ -1,8 +1,8 @@
 package benchlore.schedules.material;
 
-import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.material.Field.Limits;
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
 import java.util.List;

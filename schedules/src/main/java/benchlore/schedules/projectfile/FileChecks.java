@@ -138,8 +138,7 @@ final class FileChecks {
         return;
       }
     }
-    double number = AsciiText.whole(
-            label.text().substring(1, Math.min(label.text().length(), 10)));
+    double number = AsciiText.whole(label.text().substring(1, Math.min(label.text().length(), 10)));
     List<Grit> near = new ArrayList<>(grits);
     near.sort(
         (one, two) ->

@@ -1,8 +1,8 @@
 package benchlore.schedules.projectfile;
 
-import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.exchange.Node;
 import benchlore.schedules.present.Amount;
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.quantity.Numeric;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package benchlore.schedules.projectfile;
 
-import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.project.Shop;
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
