@@ -29,8 +29,7 @@ record PassedLimit(WetLimit limit, Moment first, double worst, double mildest, b
     for (WetAir.Sample air : wet) {
       double figure = limit.figure(air);
       double excess = limit.excess(figure, bound);
-      // A rounding error is no breach.
-      if (excess > 1e-6) {
+      if (limit.isPassed(figure, bound)) {
         first = first == null ? air.moment() : first;
         mildest = milder(limit, mildest, figure, bound);
         worst = excess > limit.excess(worst, bound) ? figure : worst;

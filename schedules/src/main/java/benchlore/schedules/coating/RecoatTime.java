@@ -85,8 +85,9 @@ record RecoatTime(Moment start, ScuffReason scuff) {
         return passable;
       }
       DryingRequest coat = like.withStart(moment);
-      Optional<DryingTimes> times = Drying.wetTimes(coat);
-      if (FirstMoment.fine(coat) && times.isPresent()) {
+      Optional<DryingTimes> times =
+          FirstMoment.fine(coat) ? Drying.wetTimes(coat) : Optional.empty();
+      if (times.isPresent()) {
         if (WetHours.sound(coat, times.get())) {
           return next;
         }

@@ -33,21 +33,29 @@ record WetAir(List<Sample> samples) {
       double celsius,
       double humidityPercent,
       double surfaceCelsius,
-      double marginCelsius) {}
+      double marginCelsius) {
+    static Sample of(Climate climate, Moment moment) {
+      Climate.Reading air = climate.at(moment);
+      double surface = WorkSurface.celsius(climate, moment, air);
+      double margin = surface - air.dewPointCelsius();
+      return new Sample(
+          moment, air.celsius(), air.relativeHumidityPercent(), surface, margin);
+    }
+  }
 
   static WetAir of(DryingRequest request, Duration longest) {
-    double most = request.climate().secondsUntilUsual(request.start()) + DAY_SECONDS;
-    double span = Math.min(most, longest.seconds());
+    double span = span(request, longest);
     List<Sample> samples = new ArrayList<>();
     for (int second = 0; second <= span; second += STEP_SECONDS) {
-      Moment moment = request.start().plusSeconds(second);
-      Climate.Reading air = request.climate().at(moment);
-      double surface = WorkSurface.celsius(request.climate(), moment);
-      double margin = surface - air.dewPointCelsius();
-      samples.add(
-          new Sample(moment, air.celsius(), air.relativeHumidityPercent(), surface, margin));
+      samples.add(Sample.of(request.climate(), request.start().plusSeconds(second)));
     }
     return new WetAir(samples);
+  }
+
+  /** How far there is anything to look at: as long as the film is wet, and one usual day. */
+  static double span(DryingRequest request, Duration wet) {
+    double most = request.climate().secondsUntilUsual(request.start()) + DAY_SECONDS;
+    return Math.min(most, wet.seconds());
   }
 
   /** The samples of the first hours. */

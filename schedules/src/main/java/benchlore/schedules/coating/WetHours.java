@@ -52,7 +52,25 @@ final class WetHours {
 
   /** Whether every limit is kept to while the film is wet. */
   static boolean sound(DryingRequest request, DryingTimes times) {
-    return breaches(request, times).isEmpty();
+    WetLimit[] limits = WetLimit.values();
+    double[] bounds = new double[limits.length];
+    double[] spans = new double[limits.length];
+    double longest = 0;
+    for (int i = 0; i < limits.length; i++) {
+      bounds[i] = limits[i].bound(request.finish());
+      spans[i] = WetAir.span(request, wet(request.finish(), times, limits[i]));
+      longest = Math.max(longest, spans[i]);
+    }
+    for (int second = 0; second <= longest; second += WetAir.STEP_SECONDS) {
+      WetAir.Sample air =
+          WetAir.Sample.of(request.climate(), request.start().plusSeconds(second));
+      for (int i = 0; i < limits.length; i++) {
+        if (second <= spans[i] && limits[i].isPassed(limits[i].figure(air), bounds[i])) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   /** Whether the film stays below its minimum temperature all the time it is wet. */

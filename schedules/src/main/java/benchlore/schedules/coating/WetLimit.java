@@ -48,6 +48,11 @@ enum WetLimit {
     };
   }
 
+  /** Whether the figure breaks the bound; a rounding error does not. */
+  boolean isPassed(double figure, double bound) {
+    return excess(figure, bound) > 1e-6;
+  }
+
   Unit unit() {
     return switch (this) {
       case COLD, HOT -> Unit.CELSIUS;

@@ -33,11 +33,16 @@ final class WorkSurface {
   private WorkSurface() {}
 
   static double celsius(Climate climate, Moment moment) {
-    double before = climate.at(moment, -3600).celsius();
-    return Math.min(before, climate.at(moment).celsius());
+    return celsius(climate, moment, climate.at(moment));
+  }
+
+  /** The same where the air of that moment is at hand. */
+  static double celsius(Climate climate, Moment moment, Climate.Reading air) {
+    return Math.min(climate.at(moment, -3600).celsius(), air.celsius());
   }
 
   static double marginCelsius(Climate climate, Moment moment) {
-    return celsius(climate, moment) - climate.at(moment).dewPointCelsius();
+    Climate.Reading air = climate.at(moment);
+    return celsius(climate, moment, air) - air.dewPointCelsius();
   }
 }

@@ -22,6 +22,7 @@ public final class EquivalentAge {
   /** Length of one summing interval, seconds. */
   static final int STEP_SECONDS = 600;
 
+  private static final double DAY_SECONDS = 86_400;
   private static final int STEPS_A_DAY = 86_400 / STEP_SECONDS;
   private static final int MOST_DAYS = 400;
 
@@ -110,75 +111,102 @@ public final class EquivalentAge {
      * @return seconds of clock time; empty if not reached in 400 days
      */
     public OptionalDouble secondsUntil(double neededSeconds) {
+      int next = climate.nextOtherwise(start.date(), 0);
+      // Most stages end within the first day; the rest of it need not be looked at.
+      OptionalDouble early = (next > 0 ? usual : other(0)).until(neededSeconds);
+      return early.isPresent() ? early : later(neededSeconds, next);
+    }
+
+    private OptionalDouble later(double neededSeconds, int firstOther) {
       double left = neededSeconds;
       int number = 0;
-      int next = climate.nextOtherwise(start.date(), 0);
-      while (left > 0 && next <= MOST_DAYS && (next - number) * usual.seconds <= left) {
+      int next = firstOther;
+      while (left > 0 && next <= MOST_DAYS && (next - number) * usual.seconds() <= left) {
         Stretch other = other(next);
         if (other.same(usual)) {
           next = climate.nextOtherwise(start.date(), next + 1);
           continue;
         }
-        left = left - (next - number) * usual.seconds;
-        if (other.seconds >= left) {
-          return OptionalDouble.of(other.until(left, next * 86_400.0));
+        left = left - (next - number) * usual.seconds();
+        if (other.seconds() >= left) {
+          return OptionalDouble.of(next * DAY_SECONDS + other.ends(left));
         }
-        left = left - other.seconds;
+        left = left - other.seconds();
         number = next + 1;
         next = climate.nextOtherwise(start.date(), number);
       }
-      if (usual.seconds <= 0) {
+      if (usual.seconds() <= 0) {
         return left > 0 ? OptionalDouble.empty() : OptionalDouble.of(0);
       }
-      double wholeDays = Math.floor(left / usual.seconds);
+      double wholeDays = Math.floor(left / usual.seconds());
       if (wholeDays + number > MOST_DAYS) {
         return OptionalDouble.empty();
       }
-      double rest = left - wholeDays * usual.seconds;
-      return OptionalDouble.of(usual.until(rest, (wholeDays + number) * 86_400));
+      double rest = left - wholeDays * usual.seconds();
+      return OptionalDouble.of((wholeDays + number) * DAY_SECONDS + usual.ends(rest));
     }
   }
 
-  /** The rates of 24 hours. */
+  /** The rates of 24 hours, each worked out when it is first asked for. */
   private static final class Stretch {
     private final int number;
+    private final Climate climate;
+    private final Moment start;
+    private final Rate rate;
     private final double[] rates = new double[STEPS_A_DAY];
-    private final double seconds;
+    private int known;
 
     Stretch(int number, Climate climate, Moment start, Rate rate) {
       this.number = number;
+      this.climate = climate;
+      this.start = start;
+      this.rate = rate;
+    }
+
+    private double rate(int step) {
+      while (known <= step) {
+        rates[known] = rate.in(climate.at(start, known * STEP_SECONDS + STEP_SECONDS / 2));
+        known++;
+      }
+      return rates[step];
+    }
+
+    /** How much passes in all of it. */
+    double seconds() {
       double sum = 0;
       for (int i = 0; i < STEPS_A_DAY; i++) {
-        rates[i] = rate.in(climate.at(start, i * STEP_SECONDS + STEP_SECONDS / 2));
-        sum = rates[i] * STEP_SECONDS + sum;
+        sum = rate(i) * STEP_SECONDS + sum;
       }
-      this.seconds = sum;
+      return sum;
     }
 
     boolean same(Stretch other) {
       for (int i = 0; i < STEPS_A_DAY; i++) {
-        if (rates[i] != other.rates[i]) {
+        if (rate(i) != other.rate(i)) {
           return false;
         }
       }
       return true;
     }
 
-    /** Clock time at which this much of it has passed, from where the clock stood before. */
-    double until(double needed, double before) {
+    /** The same, or the end of the day where rounding alone keeps it from being reached. */
+    double ends(double needed) {
+      return until(needed).orElse(DAY_SECONDS);
+    }
+
+    /** Clock time at which this much of it has passed, from its beginning; empty if it never is. */
+    OptionalDouble until(double needed) {
       double left = needed;
-      double elapsed = before;
+      double elapsed = 0;
       for (int i = 0; left > 0 && i < STEPS_A_DAY; i++) {
-        double gained = rates[i] * STEP_SECONDS;
+        double gained = rate(i) * STEP_SECONDS;
         if (gained >= left) {
-          elapsed = left / rates[i] + elapsed;
-          left = 0;
-        } else {
-          left = left - gained;
-          elapsed = elapsed + STEP_SECONDS;
+          return OptionalDouble.of(left / rate(i) + elapsed);
         }
+        left = left - gained;
+        elapsed = elapsed + STEP_SECONDS;
       }
-      return elapsed;
+      return left > 0 ? OptionalDouble.empty() : OptionalDouble.of(elapsed);
     }
   }
 
