@@ -2,7 +2,6 @@ package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.quantity.Quantity;
-import benchlore.schedules.time.Moment;
 import java.util.Optional;
 
 /**
@@ -28,26 +27,37 @@ public final class Coating {
   }
 
   /**
-   * The first moment from the request's start on at which the first coat can go on, in shop hours
-   * and rather in air that breaks no limit while the film is wet.
+   * Where to begin: the first moment from the request's start on at which the first coat can go on,
+   * in shop hours and rather in air that breaks no limit while the film is wet; later, if all coats
+   * then keep their windows and the last is on no later for it.
    *
    * @param request the job
    * @return empty if there is none within 14 days; for a request that {@link #plan} refuses for its
    *     figures, its start
    */
-  public static Optional<Moment> firstMoment(CoatingRequest request) {
-    return Sequence.first(request);
+  public static Optional<Beginning> begin(CoatingRequest request) {
+    return Sequence.begin(request);
   }
 
   /**
    * How one coat put on at a given moment dries, with the cautions of its wet hours.
    *
    * @param request the coat
-   * @return the stages; refused for figures outside their ranges, for air so cold or so damp that
-   *     no film forms, and where a stage is not reached in 400 days
+   * @return the stages; refused for figures outside their ranges, for air past what the finish
+   *     stands before it is touch dry, and where a stage is not reached in 400 days
    */
   public static Answer<DryingTimes> drying(DryingRequest request) {
     return Drying.plan(request);
+  }
+
+  /**
+   * How a coat that is on already dries: what its air does to it is a caution, not a refusal.
+   *
+   * @param request the coat
+   * @return the stages; refused for figures outside their ranges and where a stage is not reached
+   */
+  public static Answer<DryingTimes> laid(DryingRequest request) {
+    return Drying.laid(request);
   }
 
   /**

@@ -52,6 +52,21 @@ public record CoatingRequest(
     Objects.requireNonNull(laid, "laid");
   }
 
+  /** One coat of it, put on at a moment. */
+  DryingRequest coat(Moment moment) {
+    return new DryingRequest(quantity.finish(), quantity.wetFilmMicron(), climate, moment);
+  }
+
+  /** The same sequence in other air. */
+  CoatingRequest with(Climate air) {
+    return new CoatingRequest(quantity, air, start, sessions, sheen, laid);
+  }
+
+  /** The same sequence in other hours. */
+  CoatingRequest with(CoatSessions hours) {
+    return new CoatingRequest(quantity, climate, start, hours, sheen, laid);
+  }
+
   /** A sequence not begun. */
   public CoatingRequest(
       QuantityRequest quantity, Climate climate, Moment start, CoatSessions sessions, Sheen sheen) {

@@ -11,14 +11,14 @@ import java.util.Optional;
  *
  * <pre>
  * melts in, or any time    from the opening of the window
- * within window            from the opening; past the closing it must be scuffed, so not before it sands
+ * while tacky, while wet   from the opening, before it is dry; past the closing, scuffed once it sands
+ * within window            denibbed, so not before it sands; past the closing, scuffed all over
  * scuff always             not before it sands
  * </pre>
  *
- * <p>A finish that bonds within a window but states no closing is scuffed: the safe side. A
- * catalysed lacquer past its window wrinkles under a new coat until it is fully cured, so it waits
- * for that (common practice; makers differ on the hours). Waterborne first coats are sanded because
- * they raise the grain.
+ * <p>A catalysed lacquer past its window wrinkles under a new coat until it is fully cured, so it
+ * waits for that (common practice; makers differ on the hours). Waterborne first coats are sanded
+ * because they raise the grain.
  *
  * @param start when the coat goes on
  * @param scuff why the coat under it is sanded, if it is
@@ -55,77 +55,81 @@ record RecoatTime(Moment start, ScuffReason scuff) {
   static Optional<RecoatTime> after(
       int number, DryingRequest last, DryingTimes times, CoatSessions sessions, Begun begun) {
     Finish finish = last.finish();
-    ScuffReason scuff = planned(number, finish, times);
-    if (scuff != ScuffReason.NONE) {
-      return first(begun.after(sands(times)), !begun.scuffed(), last, sessions)
-          .map(s -> new RecoatTime(s, scuff));
+    ScuffReason scuff = planned(number, finish);
+    boolean sanded = scuff != ScuffReason.NONE;
+    Moment ready = sanded ? sands(times) : opens(times);
+    Optional<Moment> start = first(begun.after(ready), sanded && !begun.scuffed(), last, sessions);
+    if (start.isEmpty() || !missed(finish, times, start.get())) {
+      return start.map(s -> new RecoatTime(s, scuff));
     }
-    Optional<Moment> start = first(begun.after(opens(times)), false, last, sessions);
-    if (start.isPresent() && missed(finish, times, start.get())) {
-      return first(begun.after(afterMiss(finish, times)), !begun.scuffed(), last, sessions)
-          .map(s -> new RecoatTime(s, ScuffReason.WINDOW_MISSED));
-    }
-    return start.map(s -> new RecoatTime(s, scuff));
+    Optional<Moment> later =
+        sanded && !wrinkles(finish)
+            ? start
+            : first(begun.after(afterMiss(finish, times)), !begun.scuffed(), last, sessions);
+    return later.map(s -> new RecoatTime(s, ScuffReason.WINDOW_MISSED));
   }
 
   /**
-   * The first moment from {@code ready} on for a coat like this one: the first in air that breaks
-   * no limit while the film is wet, if there is one within 8 days; else the first in air it can
-   * stand at all.
+   * The moment from {@code ready} on for a coat like this one: the first in air that breaks no
+   * limit while the film is wet, if there is one within 8 days; else, of those at which it passes
+   * the gate until it is touch dry, the one after which least is amiss.
    */
   static Optional<Moment> first(
       Moment ready, boolean scuffed, DryingRequest like, CoatSessions sessions) {
-    Optional<Moment> passable = Optional.empty();
+    Optional<Moment> best = Optional.empty();
+    int least = Integer.MAX_VALUE;
     Optional<Moment> next = sessions.first(ready, scuffed);
     Moment last = ready.plusHours(HOURS_TO_LOOK);
     Moment worthWaiting = ready.plusHours(SOUND_HOURS);
     while (next.isPresent() && !next.get().isAfter(last)) {
       Moment moment = next.get();
-      if (moment.isAfter(worthWaiting) && passable.isPresent()) {
-        return passable;
+      if (moment.isAfter(worthWaiting) && best.isPresent()) {
+        return best;
       }
       DryingRequest coat = like.withStart(moment);
-      Optional<DryingTimes> times =
-          FirstMoment.fine(coat) ? Drying.wetTimes(coat) : Optional.empty();
-      if (times.isPresent()) {
-        if (WetHours.sound(coat, times.get())) {
+      Optional<DryingTimes> times = Drying.wetTimes(coat);
+      if (times.isPresent() && WetHours.passable(coat, times.get())) {
+        int amiss = WetHours.amiss(coat, times.get());
+        if (amiss == 0) {
           return next;
         }
-        boolean stands = !WetHours.tooCold(coat, times.get());
-        passable = passable.isEmpty() && stands ? next : passable;
+        best = amiss < least ? next : best;
+        least = Math.min(amiss, least);
       }
       Moment from = scuffed ? moment.plusSeconds(-sessions.scuff().seconds()) : moment;
       next = sessions.first(from.startOfHour().plusHours(1), scuffed);
     }
-    return passable;
+    return best;
   }
 
   /** A coat that is on: scuffed where it had to be, past its window where it was. */
   static RecoatTime laid(int number, Finish finish, DryingTimes times, Moment start) {
-    ScuffReason planned = planned(number, finish, times);
-    boolean missed = planned == ScuffReason.NONE && missed(finish, times, start);
+    ScuffReason planned = planned(number, finish);
+    boolean missed = missed(finish, times, start);
     return new RecoatTime(start, missed ? ScuffReason.WINDOW_MISSED : planned);
   }
 
-  private static ScuffReason planned(int number, Finish finish, DryingTimes times) {
-    boolean always = finish.film().bond() == CoatBond.SCUFF_ALWAYS;
-    boolean unknown = finish.film().bond() == CoatBond.WITHIN_WINDOW && !times.windowKnown();
-    if (always || unknown) {
+  private static ScuffReason planned(int number, Finish finish) {
+    if (finish.film().bond() == CoatBond.SCUFF_ALWAYS) {
       return ScuffReason.BOND;
     }
-    return finish.use().raisesGrain() && number == 2 ? ScuffReason.RAISED_GRAIN : ScuffReason.NONE;
+    if (finish.use().raisesGrain() && number == 2) {
+      return ScuffReason.RAISED_GRAIN;
+    }
+    return finish.sandedBetweenCoats() ? ScuffReason.DENIB : ScuffReason.NONE;
   }
 
   private static boolean missed(Finish finish, DryingTimes times, Moment start) {
     Optional<Moment> closes = times.moment(Stage.RECOAT_CLOSES);
-    return finish.film().bond() == CoatBond.WITHIN_WINDOW
-        && closes.isPresent()
-        && start.isAfter(closes.get());
+    return finish.film().bond().hasWindow() && closes.isPresent() && start.isAfter(closes.get());
+  }
+
+  private static boolean wrinkles(Finish finish) {
+    return finish.family() == FinishFamily.CATALYSED_LACQUER;
   }
 
   private static Moment afterMiss(Finish finish, DryingTimes times) {
-    boolean wrinkles = finish.family() == FinishFamily.CATALYSED_LACQUER;
-    return wrinkles ? times.moment(Stage.FULL_CURE).orElse(sands(times)) : sands(times);
+    return wrinkles(finish) ? times.moment(Stage.FULL_CURE).orElse(sands(times)) : sands(times);
   }
 
   private static Moment opens(DryingTimes times) {

@@ -9,5 +9,7 @@ public enum ScuffReason {
   /** The recoat window had closed, so the coats no longer bond by themselves. */
   WINDOW_MISSED,
   /** The first coat raised the grain. */
-  RAISED_GRAIN
+  RAISED_GRAIN,
+  /** Dust and nibs in the last coat would show through the next. */
+  DENIB
 }

@@ -33,14 +33,11 @@ final class Sequence {
     this.finish = request.quantity().finish();
   }
 
-  /** The first moment of a coat like those asked for, from the request's start on. */
-  static Optional<Moment> first(CoatingRequest request) {
-    Sequence sequence = new Sequence(request);
-    if (!sequence.check().isValid()) {
-      return Optional.of(request.start());
-    }
-    return RecoatTime.first(
-        request.start(), false, sequence.coat(request.start()), request.sessions());
+  /** Where to begin, from the request's start on. */
+  static Optional<Beginning> begin(CoatingRequest request) {
+    return new Sequence(request).check().isValid()
+        ? CoatChain.begin(request)
+        : Optional.of(Beginning.at(request.start()));
   }
 
   static Answer<CoatingSchedule> plan(CoatingRequest request) {
@@ -95,15 +92,15 @@ final class Sequence {
     RecoatTime next = new RecoatTime(request.start(), ScuffReason.NONE);
     int coats = request.quantity().coats();
     for (int number = 1; number <= coats; number++) {
-      DryingRequest coat = coat(next.start());
-      List<Refusal> refusals = add(number, coat, next, Drying.plan(coat));
+      DryingRequest coat = request.coat(next.start());
+      List<Refusal> refusals = add(number, coat, next, drying(number, coat));
       if (!refusals.isEmpty() || number == coats) {
         return refusals;
       }
       DryingTimes times = steps.get(number - 1).drying();
       Optional<RecoatTime> after = after(number + 1, coat, times);
       if (after.isEmpty()) {
-        return List.of(noHour(number + 1));
+        return List.of(noHour(number + 1, times));
       }
       next = after.get();
     }
@@ -146,8 +143,15 @@ final class Sequence {
         refused -> refused.reasons());
   }
 
-  private DryingRequest coat(Moment start) {
-    return new DryingRequest(finish, request.quantity().wetFilmMicron(), request.climate(), start);
+  /** How a coat dries; one that may not go on yet is refused with the ways out. */
+  private Answer<DryingTimes> drying(int number, DryingRequest coat) {
+    if (number <= request.laid().starts().size()) {
+      return Drying.laid(coat);
+    }
+    Optional<PassedLimit> passed = AirGate.passed(coat);
+    return passed.isPresent()
+        ? Answer.refuse(List.of(AirGate.refusal(passed.get(), coat, WaysOut.of(request))))
+        : Drying.plan(coat);
   }
 
   private double coatMicron() {
@@ -191,7 +195,15 @@ final class Sequence {
     cautions.add(caution.at(StepId.Task.COAT.number(number)));
   }
 
-  private static Refusal noHour(int number) {
+  /** Why a later coat finds no hour: what stands against it at the first one it would take. */
+  private Refusal noHour(int number, DryingTimes before) {
+    Moment ready = before.moment(Stage.RECOAT_OPENS).orElse(before.start());
+    Optional<Moment> session = request.sessions().first(ready, false);
+    Optional<DryingRequest> coat = session.map(request::coat);
+    Optional<PassedLimit> passed = coat.flatMap(AirGate::passed);
+    if (passed.isPresent()) {
+      return AirGate.refusal(passed.get(), coat.get(), WaysOut.of(request));
+    }
     return Refusal.of(
         "climate",
         "There is no hour within two weeks at which coat " + number + " could go on.",

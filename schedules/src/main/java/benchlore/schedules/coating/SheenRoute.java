@@ -3,7 +3,6 @@ package benchlore.schedules.coating;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Refusal;
-import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.material.FinishRole;
@@ -85,10 +84,7 @@ public final class SheenRoute {
     Moment opens = later(drying.moment(Stage.RECOAT_OPENS));
     Optional<Moment> closes = drying.moment(Stage.RECOAT_CLOSES);
     boolean closed = closes.isPresent() && opens.isAfter(closes.get());
-    boolean within = finish.film().bond() == CoatBond.WITHIN_WINDOW;
-    boolean scuff =
-        finish.film().bond() == CoatBond.SCUFF_ALWAYS
-            || (within && (closed || !drying.windowKnown()));
+    boolean scuff = finish.sandedBetweenCoats() || (finish.film().bond().hasWindow() && closed);
     boolean wrinkles = closed && finish.family() == FinishFamily.CATALYSED_LACQUER;
     Stage wait = wrinkles ? Stage.FULL_CURE : scuff ? Stage.SAND : Stage.RECOAT_OPENS;
     List<SheenStep> steps = new ArrayList<>();

@@ -38,8 +38,7 @@ record WetAir(List<Sample> samples) {
       Climate.Reading air = climate.at(moment);
       double surface = WorkSurface.celsius(climate, moment, air);
       double margin = surface - air.dewPointCelsius();
-      return new Sample(
-          moment, air.celsius(), air.relativeHumidityPercent(), surface, margin);
+      return new Sample(moment, air.celsius(), air.relativeHumidityPercent(), surface, margin);
     }
   }
 

@@ -1,12 +1,7 @@
 package benchlore.schedules.coating;
 
-import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
-import benchlore.schedules.answer.Message;
-import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.material.Finish;
-import benchlore.schedules.quantity.Quantity;
-import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
@@ -23,20 +18,17 @@ final class WetHours {
 
   private WetHours() {}
 
-  /** One caution a limit passed; a refusal if the film stays too cold all the time it is wet. */
-  static Answer<List<Caution>> cautions(DryingRequest request, DryingTimes times) {
+  /** One caution a limit passed. */
+  static List<Caution> cautions(DryingRequest request, DryingTimes times) {
     List<Caution> cautions = new ArrayList<>();
     List<PassedLimit> breaches = breaches(request, times);
-    if (tooColdThroughout(request, breaches)) {
-      return Answer.refuse(List.of(cold(request)));
-    }
     if (!breaches.isEmpty()) {
       String better = better(request);
       for (PassedLimit breach : breaches) {
         cautions.add(WetCaution.of(breach, request, better));
       }
     }
-    return Answer.of(cautions, List.of(), List.of());
+    return cautions;
   }
 
   private static List<PassedLimit> breaches(DryingRequest request, DryingTimes times) {
@@ -52,33 +44,60 @@ final class WetHours {
 
   /** Whether every limit is kept to while the film is wet. */
   static boolean sound(DryingRequest request, DryingTimes times) {
-    WetLimit[] limits = WetLimit.values();
-    double[] bounds = new double[limits.length];
-    double[] spans = new double[limits.length];
-    double longest = 0;
-    for (int i = 0; i < limits.length; i++) {
-      bounds[i] = limits[i].bound(request.finish());
-      spans[i] = WetAir.span(request, wet(request.finish(), times, limits[i]));
-      longest = Math.max(longest, spans[i]);
-    }
-    for (int second = 0; second <= longest; second += WetAir.STEP_SECONDS) {
-      WetAir.Sample air =
-          WetAir.Sample.of(request.climate(), request.start().plusSeconds(second));
-      for (int i = 0; i < limits.length; i++) {
-        if (second <= spans[i] && limits[i].isPassed(limits[i].figure(air), bounds[i])) {
-          return false;
-        }
-      }
-    }
-    return true;
+    return passed(request, spans(request, times), 1) == 0;
   }
 
-  /** Whether the film stays below its minimum temperature all the time it is wet. */
-  static boolean tooCold(DryingRequest request, DryingTimes times) {
-    Duration wet = wet(request.finish(), times, WetLimit.COLD);
-    List<WetAir.Sample> air = WetAir.of(request, wet).samples();
-    Optional<PassedLimit> cold = PassedLimit.find(WetLimit.COLD, request.finish(), air);
-    return cold.isPresent() && tooColdThroughout(request, List.of(cold.get()));
+  /** Whether the coat passes the gate: see {@link AirGate}. */
+  static boolean passable(DryingRequest request, DryingTimes times) {
+    double[] spans = new double[WetLimit.values().length];
+    double touch = WetAir.span(request, untilTouchDry(times));
+    for (WetLimit limit : WetLimit.values()) {
+      spans[limit.ordinal()] = limit.gates() ? touch : -1;
+    }
+    return passed(request, spans, 1) == 0;
+  }
+
+  /** How much is amiss while the film is wet: times a limit is passed, a sample each. */
+  static int amiss(DryingRequest request, DryingTimes times) {
+    return passed(request, spans(request, times), Integer.MAX_VALUE);
+  }
+
+  private static double[] spans(DryingRequest request, DryingTimes times) {
+    double[] spans = new double[WetLimit.values().length];
+    for (WetLimit limit : WetLimit.values()) {
+      spans[limit.ordinal()] = WetAir.span(request, wet(request.finish(), times, limit));
+    }
+    return spans;
+  }
+
+  /** Counts the samples past their limits, each limit as long as its span, up to so many. */
+  private static int passed(DryingRequest request, double[] spans, int most) {
+    WetLimit[] limits = WetLimit.values();
+    double[] bounds = new double[limits.length];
+    double longest = -1;
+    for (int i = 0; i < limits.length; i++) {
+      bounds[i] = limits[i].bound(request.finish());
+      longest = Math.max(longest, spans[i]);
+    }
+    int passed = 0;
+    for (int second = 0; second <= longest && passed < most; second += WetAir.STEP_SECONDS) {
+      WetAir.Sample air = WetAir.Sample.of(request.climate(), request.start().plusSeconds(second));
+      for (int i = 0; i < limits.length; i++) {
+        boolean counts = second <= spans[i];
+        passed =
+            counts && limits[i].isPassed(limits[i].figure(air), bounds[i]) ? passed + 1 : passed;
+      }
+    }
+    return passed;
+  }
+
+  /** How long the film is open to the air's harm: until touch dry, where it is known. */
+  static Duration untilTouchDry(DryingTimes times) {
+    Optional<StageTime> touch = times.time(Stage.TOUCH_DRY);
+    return touch
+        .or(() -> times.time(Stage.RECOAT_OPENS))
+        .map(StageTime::planned)
+        .orElse(Duration.ZERO);
   }
 
   private static Duration wet(Finish finish, DryingTimes times, WetLimit limit) {
@@ -86,31 +105,10 @@ final class WetHours {
     Optional<StageTime> recoat = times.time(Stage.RECOAT_OPENS);
     boolean longer =
         limit == WetLimit.DEW || MechanismRow.of(finish.dryingMechanism()).formsUntilRecoat();
-    boolean byRecoat = recoat.isPresent() && (longer || touch.isEmpty());
-    Optional<StageTime> until = byRecoat ? recoat : touch;
-    return until.map(StageTime::planned).orElse(Duration.ZERO);
-  }
-
-  private static boolean tooColdThroughout(DryingRequest request, List<PassedLimit> breaches) {
-    double lowest = request.finish().air().minimumTemperature().low();
-    for (PassedLimit breach : breaches) {
-      if (breach.limit() == WetLimit.COLD && breach.throughout()) {
-        return breach.mildest() < lowest;
-      }
-    }
-    return false;
-  }
-
-  private static Refusal cold(DryingRequest request) {
-    double minimum = request.finish().air().minimumTemperature().high();
-    return new Refusal(
-        "climate",
-        Message.of(
-            "The film would stay below its minimum of {0} all the time it is wet.",
-            Quantity.of(request.finish().air().minimumTemperature().low(), Unit.CELSIUS)),
-        Message.of(
-            "Heat the room to {0} or more before you start and hold it until the film is dry.",
-            Quantity.of(minimum, Unit.CELSIUS)));
+    Duration dry = touch.or(() -> recoat).map(StageTime::planned).orElse(Duration.ZERO);
+    Duration open = longer ? recoat.map(StageTime::planned).orElse(dry) : dry;
+    // What goes on tacky opens before it is dry.
+    return open.compareTo(dry) > 0 ? open : dry;
   }
 
   /** A start within a day from which every limit is kept to, in words; empty if there is none. */
@@ -118,11 +116,9 @@ final class WetHours {
     Moment hour = request.start().startOfHour();
     for (int i = 1; i <= HOURS_TO_TRY; i++) {
       DryingRequest later = request.withStart(hour.plusHours(i));
-      if (FirstMoment.fine(later)) {
-        Optional<DryingTimes> times = Drying.wetTimes(later);
-        if (times.isPresent() && sound(later, times.get())) {
-          return "Start at " + MomentWords.of(later.start(), request.start()) + " instead";
-        }
+      Optional<DryingTimes> times = Drying.wetTimes(later);
+      if (times.isPresent() && sound(later, times.get())) {
+        return "Start at " + MomentWords.of(later.start(), request.start()) + " instead";
       }
     }
     return "";

@@ -48,6 +48,11 @@ enum WetLimit {
     };
   }
 
+  /** Whether no coat may go on past it; blush can be met with slow thinner, so that only warns. */
+  boolean gates() {
+    return this != BLUSH;
+  }
+
   /** Whether the figure breaks the bound; a rounding error does not. */
   boolean isPassed(double figure, double bound) {
     return excess(figure, bound) > 1e-6;

@@ -45,10 +45,11 @@ public record Finish(
   }
 
   /**
-   * Whether a coat is sanded before the next: not where that melts in or takes hold at any time.
+   * Whether a coat is sanded before the next: not where that melts in, goes on before the last is
+   * dry, or takes hold at any time.
    */
   public boolean sandedBetweenCoats() {
-    return film.bond() != CoatBond.MELTS_IN && film.bond() != CoatBond.ANY_TIME;
+    return film.bond() == CoatBond.WITHIN_WINDOW || film.bond() == CoatBond.SCUFF_ALWAYS;
   }
 
   /** The mechanism that governs drying up to handling. */

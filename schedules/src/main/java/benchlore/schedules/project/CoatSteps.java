@@ -13,6 +13,7 @@ import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
+import benchlore.schedules.coating.Beginning;
 import benchlore.schedules.coating.CoatSessions;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatedArea;
@@ -83,8 +84,11 @@ final class CoatSteps {
     }
     List<Moment> laid = laid();
     Moment from = request.progress().notBefore(draft.ready());
-    Moment first = laid.isEmpty() ? Coating.firstMoment(coating(from)).orElse(from) : laid.get(0);
-    Answer<CoatingSchedule> answer = Coating.plan(coating(first));
+    Beginning begin =
+        laid.isEmpty()
+            ? Coating.begin(coating(from)).orElse(Beginning.at(from))
+            : Beginning.at(laid.get(0));
+    Answer<CoatingSchedule> answer = Coating.plan(coating(begin.start()));
     if (answer instanceof Answer.Refused<CoatingSchedule> refused) {
       draft.refuse(refused.reasons());
       return Optional.empty();
@@ -98,7 +102,7 @@ final class CoatSteps {
     }
     Optional<Answer.Given<AirSchedule>> breathing = air.map(a -> (Answer.Given<AirSchedule>) a);
     for (int i = 0; i < coats.coats().size(); i++) {
-      add(coats, i, given, breathing);
+      add(coats, i, given, breathing, begin);
     }
     buy(coats);
     return Optional.of(
@@ -109,12 +113,13 @@ final class CoatSteps {
       CoatingSchedule coats,
       int i,
       Answer.Given<CoatingSchedule> given,
-      Optional<Answer.Given<AirSchedule>> air) {
+      Optional<Answer.Given<AirSchedule>> air,
+      Beginning begin) {
     CoatStep coat = coats.coats().get(i);
     if (coat.scuff() != ScuffReason.NONE) {
       draft.add(scuff(coat));
     }
-    Answer<DryingTimes> drying = Coating.drying(drying(coat));
+    Answer<DryingTimes> drying = Coating.laid(drying(coat));
     List<WorkingLine> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
     air.ifPresent(a -> working.addAll(a.working()));
     List<Caution> dries = drying.fold(d -> d.cautions(), r -> List.of());
@@ -131,7 +136,7 @@ final class CoatSteps {
                 StepId.Task.COAT.number(coat.number()),
                 coat.start(),
                 coat.start().plusSeconds(coatTime.seconds())),
-            notes(coats, coat, air),
+            i == 0 ? begun(begin, notes(coats, coat, air)) : notes(coats, coat, air),
             cautions,
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
@@ -208,6 +213,27 @@ final class CoatSteps {
     }
     air.ifPresent(a -> notes.addAll(airNotes(a.value())));
     return notes;
+  }
+
+  /** Why the first coat waits although it could go on. */
+  private static List<Message> begun(Beginning begin, List<Message> notes) {
+    if (!(begin.heldSeconds() > 0)) {
+      return notes;
+    }
+    List<Message> all = new ArrayList<>();
+    Quantity held = Quantity.of(begin.heldSeconds(), Unit.SECOND);
+    all.add(
+        begin.wonSeconds() > 0
+            ? Message.of(
+                "It could go on {0} earlier, but then coats miss their windows and the last one is"
+                    + " on {1} later.",
+                held, Quantity.of(begin.wonSeconds(), Unit.SECOND))
+            : Message.of(
+                "It could go on {0} earlier, but then coats miss their recoat windows and have to be"
+                    + " scuffed all over.",
+                held));
+    all.addAll(notes);
+    return all;
   }
 
   private static List<Message> airNotes(AirSchedule air) {

@@ -22,6 +22,7 @@ final class SheenWords {
       case BOND -> "This finish only holds on a scuffed surface.";
       case WINDOW_MISSED ->
           "The recoat window has closed by then: unscuffed, the next coat may peel.";
+      case DENIB -> "Dust has settled in the last coat: take the nibs off, no more.";
       case RAISED_GRAIN -> "The first coat raised the grain: sand the whiskers off.";
     };
   }

@@ -26,7 +26,7 @@ class DryingTest {
   private static final Moment NINE = Moment.of(2026, 5, 4, 9, 0);
 
   private static DryingTimes times(Finish finish, double micron, Climate room) {
-    return Answers.value(Coating.drying(new DryingRequest(finish, micron, room, NINE)));
+    return Answers.value(Coating.laid(new DryingRequest(finish, micron, room, NINE)));
   }
 
   private static double seconds(DryingTimes times, Stage stage) {
@@ -41,8 +41,7 @@ class DryingTest {
       DryingTimes times = times(finish, maker.wetFilm, Climate.steady(maker.referenceCelsius, 50));
       for (Stage stage : Stage.values()) {
         if (stage.of(finish).isPresent()) {
-          boolean closes = stage == Stage.RECOAT_CLOSES;
-          double label = closes ? stage.of(finish).get().low() : stage.of(finish).get().high();
+          double label = stage.of(finish).get().high();
           assertEquals(label, seconds(times, stage), 1, mechanism + " " + stage.words());
         }
       }
@@ -125,7 +124,7 @@ class DryingTest {
     Climate room = Climate.swing(low, low + rise, humidity);
     DryingRequest request =
         new DryingRequest(maker.make(), maker.wetFilm, room, NINE.date().at(hour, 0));
-    Coating.drying(request)
+    Coating.laid(request)
         .fold(
             given -> {
               DryingTimes times = given.value();
@@ -156,7 +155,7 @@ class DryingTest {
     DryingRequest request =
         new DryingRequest(FinishMaker.oil().make(), 80, Climate.swing(12, 24, 50), NINE);
     Set<String> names = new TreeSet<>();
-    for (WorkingLine line : Answers.given(Coating.drying(request)).working()) {
+    for (WorkingLine line : Answers.given(Coating.laid(request)).working()) {
       names.add(line.result().name());
       assertFalse(line.formula().isEmpty());
       assertFalse(line.inputs().isEmpty());
@@ -172,22 +171,22 @@ class DryingTest {
     maker.rags = true;
     DryingRequest request = new DryingRequest(maker.make(), 80, Climate.steady(20, 50), NINE);
     assertEquals(
-        Caution.Severity.DANGER, Answers.caution(Coating.drying(request), "oily-rags").severity());
+        Caution.Severity.DANGER, Answers.caution(Coating.laid(request), "oily-rags").severity());
   }
 
   @Test
   void aWindowThatMayCloseBeforeItOpensIsTold() {
     FinishMaker maker = FinishMaker.oil();
-    maker.recoatCloses = Optional.of(FinishMaker.seconds(9 * 3600, 12 * 3600));
+    maker.recoatCloses = Optional.of(FinishMaker.seconds(6 * 3600, 9 * 3600));
     DryingRequest request = new DryingRequest(maker.make(), 80, Climate.steady(20, 50), NINE);
-    assertTrue(Answers.codes(Coating.drying(request)).contains("recoat-window-narrow"));
-    assertFalse(Answers.value(Coating.drying(request)).windowKnown());
+    assertTrue(Answers.codes(Coating.laid(request)).contains("recoat-window-narrow"));
+    assertFalse(Answers.value(Coating.laid(request)).windowKnown());
   }
 
   @Test
   void aThickCoatIsCautioned() {
     DryingRequest request =
         new DryingRequest(FinishMaker.oil().make(), 200, Climate.steady(20, 50), NINE);
-    assertTrue(Answers.codes(Coating.drying(request)).contains("thick-film"));
+    assertTrue(Answers.codes(Coating.laid(request)).contains("thick-film"));
   }
 }

@@ -35,7 +35,7 @@ class IndependentCoatingTest {
     Climate room = Climate.swing(low, low + rise, humidity);
     Moment start = MIDNIGHT.date().at(hour, 0);
     DryingRequest request = new DryingRequest(finish, maker.wetFilm * thicker, room, start);
-    DryingTimes times = Answers.value(Coating.drying(request));
+    DryingTimes times = Answers.value(Coating.laid(request));
     double wait = times.time(Stage.RECOAT_OPENS).orElseThrow().planned().seconds();
     double label = maker.recoatOpens.high() * times.thicknessFactor();
     double passed = integral(DryingRate.of(finish, mechanism), room, start, wait);

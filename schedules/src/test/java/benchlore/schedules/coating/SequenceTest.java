@@ -15,8 +15,10 @@ import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Moment;
 import benchlore.schedules.time.ShopWeek;
+import benchlore.schedules.time.Weekday;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -31,15 +33,17 @@ class SequenceTest {
 
   private static Answer<CoatingSchedule> plan(
       FinishMaker maker, int coats, Climate room, CoatSessions hours, Sheen sheen) {
-    QuantityRequest job =
-        new QuantityRequest(
-            maker.make(),
-            CoatedArea.of(1.5, 0.8, 0.025, 1, true),
-            coats,
-            maker.wetFilm,
-            ApplicationMethod.BRUSH,
-            SprayGun.HVLP);
-    return Coating.plan(new CoatingRequest(job, room, NINE, hours, sheen));
+    return Coating.plan(new CoatingRequest(job(maker, coats), room, NINE, hours, sheen));
+  }
+
+  private static QuantityRequest job(FinishMaker maker, int coats) {
+    return new QuantityRequest(
+        maker.make(),
+        CoatedArea.of(1.5, 0.8, 0.025, 1, true),
+        coats,
+        maker.wetFilm,
+        ApplicationMethod.BRUSH,
+        SprayGun.HVLP);
   }
 
   private static CoatingSchedule schedule(FinishMaker maker, int coats, CoatSessions hours) {
@@ -68,9 +72,10 @@ class SequenceTest {
   @Test
   void withinTheWindowCoatsFollowAtItsOpening() {
     CoatingSchedule schedule = schedule(FinishMaker.oil(), 3, CoatSessions.ALWAYS);
-    assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(schedule));
-    assertEquals(10, hoursBetween(schedule, 0));
-    assertEquals(10, hoursBetween(schedule, 1));
+    // A film is denibbed, so the next coat waits until it sands.
+    assertEquals(List.of(ScuffReason.NONE, ScuffReason.DENIB, ScuffReason.DENIB), scuffs(schedule));
+    assertEquals(12, hoursBetween(schedule, 0));
+    assertEquals(12, hoursBetween(schedule, 1));
     assertEquals(3 * 80 * 0.38, schedule.dryFilm().value(), 1e-9);
   }
 
@@ -113,7 +118,7 @@ class SequenceTest {
     FinishMaker maker = FinishMaker.oil();
     maker.recoatCloses = Optional.empty();
     assertEquals(
-        List.of(ScuffReason.NONE, ScuffReason.BOND),
+        List.of(ScuffReason.NONE, ScuffReason.DENIB),
         scuffs(schedule(maker, 2, CoatSessions.ALWAYS)));
   }
 
@@ -127,7 +132,57 @@ class SequenceTest {
   void raisedGrainIsSandedOnce() {
     CoatingSchedule schedule = schedule(FinishMaker.waterborne(), 3, CoatSessions.ALWAYS);
     assertEquals(
-        List.of(ScuffReason.NONE, ScuffReason.RAISED_GRAIN, ScuffReason.NONE), scuffs(schedule));
+        List.of(ScuffReason.NONE, ScuffReason.RAISED_GRAIN, ScuffReason.DENIB), scuffs(schedule));
+  }
+
+  @Test
+  void tackyCoatsFollowBeforeTheyAreDryAndAreNotSanded() {
+    FinishMaker maker = FinishMaker.epoxy();
+    maker.bond = CoatBond.WHILE_TACKY;
+    maker.touchDry = FinishMaker.seconds(4 * 3600, 12 * 3600);
+    maker.recoatOpens = FinishMaker.seconds(2 * 3600, 6 * 3600);
+    maker.recoatCloses = Optional.of(FinishMaker.seconds(12 * 3600, 24 * 3600));
+    Climate warm = Climate.steady(25, 50);
+    CoatingSchedule day = Answers.value(plan(maker, 3, warm, CoatSessions.ALWAYS, Sheen.GLOSS));
+    assertEquals(List.of(ScuffReason.NONE, ScuffReason.NONE, ScuffReason.NONE), scuffs(day));
+    assertEquals(2, hoursBetween(day, 0), 0.1);
+    CoatingSchedule late = Answers.value(plan(maker, 2, warm, daily(9, 10), Sheen.GLOSS));
+    assertEquals(ScuffReason.WINDOW_MISSED, late.coats().get(1).scuff());
+  }
+
+  @Test
+  void aCatalysedLacquerBeginsWhenAllItsCoatsFit() {
+    FinishMaker maker = FinishMaker.lacquer();
+    maker.family = FinishFamily.CATALYSED_LACQUER;
+    maker.bond = CoatBond.WITHIN_WINDOW;
+    maker.recoatOpens = FinishMaker.seconds(3600, 2 * 3600);
+    maker.recoatCloses = Optional.of(FinishMaker.seconds(6 * 3600, 24 * 3600));
+    // Evenings hold one coat, Saturday holds three.
+    ShopWeek week =
+        ShopWeek.of(
+            Map.of(
+                Weekday.TUESDAY, List.of(new ShopWeek.Span(19 * 60, 21 * 60)),
+                Weekday.SATURDAY, List.of(new ShopWeek.Span(9 * 60, 18 * 60))),
+            List.of());
+    CoatSessions hours = new CoatSessions(week, Duration.ZERO, Duration.ZERO);
+    Moment tuesday = Moment.of(2026, 5, 5, 9, 0);
+    CoatingRequest request = new CoatingRequest(job(maker, 3), ROOM, tuesday, hours, Sheen.GLOSS);
+    Beginning begin = Coating.begin(request).orElseThrow();
+    assertEquals(Weekday.SATURDAY, begin.start().date().weekday());
+    assertTrue(begin.heldSeconds() > 3 * 86_400, "held " + begin.heldSeconds());
+    assertTrue(begin.wonSeconds() > 20 * 86_400, "won " + begin.wonSeconds());
+  }
+
+  @Test
+  void aWindowIsNeverShorterThanNothing() {
+    FinishMaker maker = FinishMaker.oil();
+    maker.recoatCloses = Optional.of(FinishMaker.seconds(2 * 3600, 3 * 3600));
+    DryingTimes times = schedule(maker, 2, CoatSessions.ALWAYS).coats().get(0).drying();
+    assertFalse(
+        times
+            .moment(Stage.RECOAT_CLOSES)
+            .orElseThrow()
+            .isBefore(times.moment(Stage.RECOAT_OPENS).orElseThrow()));
   }
 
   @Test

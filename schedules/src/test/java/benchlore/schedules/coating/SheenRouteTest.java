@@ -75,11 +75,11 @@ class SheenRouteTest {
   }
 
   @Test
-  void aLastCoatWithinTheWindowNeedsNoScuffAndLaterOneDoes() {
+  void aLastCoatOverAFilmIsDenibbedFirstAndALaterOneScuffed() {
     FinishMaker oil = FinishMaker.oil();
     SheenWay young = way(plan(oil, NINE, Optional.empty(), Sheen.SATIN), SheenWay.Kind.LAST_COAT);
-    assertEquals(1, young.steps().size());
-    assertEquals(NINE.plusHours(10), young.from());
+    assertEquals(SheenStep.Work.SCUFF, young.steps().get(0).what());
+    assertEquals(NINE.plusHours(12), young.from());
     SheenWay cured =
         way(
             plan(oil, NINE.plusDays(60), Optional.of(Sheen.GLOSS), Sheen.SATIN),
