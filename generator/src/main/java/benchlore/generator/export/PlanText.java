@@ -11,6 +11,8 @@ import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.Purchase;
 import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Interval;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A plan as plain text, wide enough for a terminal and narrow enough to print. */
 public final class PlanText {
@@ -69,9 +71,17 @@ public final class PlanText {
     for (Message note : step.notes()) {
       line("      ", Display.text(note));
     }
+    List<String> again = new ArrayList<>();
     for (Caution caution : step.cautions()) {
-      line("    ! ", Display.text(caution.what()));
-      line("      ", Display.text(caution.measure()));
+      if (caution.again()) {
+        again.add(caution.name());
+      } else {
+        line("    ! ", Display.text(caution.what()));
+        line("      ", Display.text(caution.measure()));
+      }
+    }
+    if (!again.isEmpty()) {
+      line("    ! ", "As before: " + String.join("; ", again) + ".");
     }
     out.append('\n');
   }

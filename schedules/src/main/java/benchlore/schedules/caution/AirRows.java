@@ -8,6 +8,7 @@ public final class AirRows {
   public static final CautionRow OVER_TENTH_OF_EXPLOSIVE_LIMIT =
       CautionRow.practice(
           "over-tenth-of-explosive-limit",
+          "vapour near what can explode",
           DANGER,
           "The room's air reaches {0} of the lower explosive limit; above a tenth it counts as"
               + " hazardous to be in.",
@@ -17,6 +18,7 @@ public final class AirRows {
   public static final CautionRow OVER_EXPOSURE_LIMIT =
       CautionRow.practice(
           "over-exposure-limit",
+          "vapour over the exposure limit",
           HEALTH,
           "At its highest the room's air holds {0} times the exposure limits.",
           "Give {0} of outdoor air, or coat less at a time; else {mask} while you work, and stay"
@@ -25,6 +27,7 @@ public final class AirRows {
   public static final CautionRow RE_ENTRY_NOT_REACHED =
       CautionRow.practice(
           "re-entry-not-reached",
+          "stay out: the air does not clear",
           HEALTH,
           "The air is not fine again before the next coat, or not within sixty days.",
           "Wait longer between coats, or give more outdoor air{mask}.");
@@ -32,6 +35,7 @@ public final class AirRows {
   public static final CautionRow NO_EXPOSURE_LIMIT =
       CautionRow.practice(
           "no-exposure-limit",
+          "a solvent without a limit",
           HEALTH,
           "No exposure limit is published for {solvents}; the index leaves it out, and so does any"
               + " time to come back.",
@@ -41,6 +45,7 @@ public final class AirRows {
   public static final CautionRow NO_EXPLOSIVE_LIMIT =
       CautionRow.practice(
           "no-explosive-limit",
+          "a solvent without an explosive limit",
           DANGER,
           "No lower explosive limit is on record for {solvents}; the fire figures leave it out.",
           "Look in the safety data sheet, and keep every flame and spark away.");
@@ -48,6 +53,7 @@ public final class AirRows {
   public static final CautionRow DEFER_TO_SDS =
       CautionRow.practice(
           "defer-to-sds",
+          "the label and data sheet win",
           HEALTH,
           "These figures are for the solvents named; the product in hand may hold others.",
           "Where the label, the safety data sheet or local codes ask for more, they win.");
@@ -55,6 +61,7 @@ public final class AirRows {
   public static final CautionRow NEAR_WET_FILM =
       CautionRow.memory(
           "near-wet-film",
+          "richer air beside wet work",
           HEALTH,
           "Beside and below wet work the air is several times richer than the room's average, since"
               + " most solvent vapour sinks.",
@@ -64,6 +71,7 @@ public final class AirRows {
   public static final CautionRow SOLVENT_CONTAINER =
       CautionRow.practice(
           "solvent-container",
+          "lids on, rags in a closed can",
           DANGER,
           "An open can or a bin of wet rags gives off vapour all the while, which is not counted"
               + " here.",
@@ -73,6 +81,7 @@ public final class AirRows {
   public static final CautionRow SPRAY_MIST =
       CautionRow.practice(
           "spray-mist",
+          "spray mist",
           DANGER,
           "Spray hangs as a mist that burns well below its flash point, coats the lungs and settles"
               + " on everything.",
@@ -82,6 +91,7 @@ public final class AirRows {
   public static final CautionRow EXHAUST_FAN =
       CautionRow.practice(
           "exhaust-fan",
+          "no vapour through the fan's motor",
           DANGER,
           "A fan with the vapour going through its motor can light it.",
           "Use a fan rated for flammable vapour, or blow clean air in and let the vapour out by"
@@ -90,6 +100,7 @@ public final class AirRows {
   public static final CautionRow STATIC =
       CautionRow.practice(
           "static",
+          "static",
           DANGER,
           "Pouring, spraying and wiping in dry air build up charge that can spark.",
           "Bond and earth metal cans while pouring, no plastic pails, no synthetic cloths.");
@@ -97,6 +108,7 @@ public final class AirRows {
   public static final CautionRow SPARKS =
       CautionRow.practice(
           "sparks",
+          "no sparks or flames",
           DANGER,
           "Motors with brushes, switches and ordinary lights spark when they run or are switched.",
           "Switch them before the can is opened and leave them alone until the film is dry and the"
@@ -104,6 +116,7 @@ public final class AirRows {
 
   public static final CautionRow ISOCYANATE =
       CautionRow.practice(
+          "isocyanate",
           "isocyanate",
           DANGER,
           "Isocyanates can sensitise skin and lungs for good, also from the brush and from sanding"
@@ -114,6 +127,7 @@ public final class AirRows {
   public static final CautionRow LOW_BOILING_SOLVENT =
       CautionRow.memory(
           "low-boiling-solvent",
+          "a solvent cartridges don't hold",
           HEALTH,
           "A solvent in this mixture boils so low that vapour cartridges let it through early.",
           "Rely on fresh air, not on a cartridge, and keep the coat small.");
@@ -121,6 +135,7 @@ public final class AirRows {
   public static final CautionRow FLASH_POINT_UNKNOWN =
       CautionRow.practice(
           "flash-point-unknown",
+          "flash point unknown",
           DANGER,
           "A solvent in this mixture has neither a flash point nor an explosive limit on record.",
           "Take it as flammable, and shut off flames and glowing heaters, until its safety data"
@@ -129,6 +144,7 @@ public final class AirRows {
   public static final CautionRow MIST_AND_RAGS_BURN =
       CautionRow.memory(
           "mist-and-rags-burn",
+          "overspray and rags burn",
           DANGER,
           "A solvent with a high flash point, or thinned with water, hardly lights as vapour in a"
               + " cool shop, but mist and rags with it can still burn.",
@@ -137,6 +153,7 @@ public final class AirRows {
   public static final CautionRow DUST_NOT_CAPTURED =
       CautionRow.practice(
           "dust-not-captured",
+          "dust not captured",
           HEALTH,
           "Nothing catches the dust.",
           "Put a vacuum on the sander; it takes out most of what a mask would have to hold back.");
@@ -144,6 +161,7 @@ public final class AirRows {
   public static final CautionRow DUST_BEYOND_MASK =
       CautionRow.practice(
           "dust-beyond-mask",
+          "more dust than a mask holds back",
           HEALTH,
           "The air would hold more dust than a filtering mask is rated for.",
           "Catch the dust at the tool, or sand outdoors, before thinking of a mask.");
@@ -151,6 +169,7 @@ public final class AirRows {
   public static final CautionRow SENSITISING_WOOD =
       CautionRow.practice(
           "sensitising-wood",
+          "dust of this wood sensitises",
           HEALTH,
           "This wood can cause asthma or rashes, after which any later dust sets them off.",
           "Full capture, a fitted particle mask and covered skin from the first stroke; stop at the"
@@ -159,6 +178,7 @@ public final class AirRows {
   public static final CautionRow DUST_FIRE =
       CautionRow.practice(
           "dust-fire",
+          "dust can burn",
           DANGER,
           "Fine dust burns fast, and stirred up it can explode, in a collector above all.",
           "No sparks from metal into the same bag, no flame in the room, earth the hose, and do not"
@@ -167,6 +187,7 @@ public final class AirRows {
   public static final CautionRow DUST_CLEAN_UP =
       CautionRow.practice(
           "dust-clean-up",
+          "dust clean up",
           HEALTH,
           "Blowing and dry sweeping put the dust back into the air.",
           "Vacuum with a high-efficiency filter or wipe damp, with a fitted particle mask still"

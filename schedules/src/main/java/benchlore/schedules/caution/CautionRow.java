@@ -14,6 +14,7 @@ import java.util.Optional;
  * or for a sentence that is not always there.
  *
  * @param code short stable name in kebab case, unique in the table: "oily-rags"
+ * @param name what it is called where it has been told in full before: "rags heat up by themselves"
  * @param severity how bad it can get
  * @param what what can happen and why, in plain words
  * @param measure what to do about it; defers to the label, the safety data sheet or local codes
@@ -21,10 +22,16 @@ import java.util.Optional;
  * @param from where the advice comes from
  */
 public record CautionRow(
-    String code, Caution.Severity severity, String what, String measure, Provenance from) {
+    String code,
+    String name,
+    Caution.Severity severity,
+    String what,
+    String measure,
+    Provenance from) {
   /** Refuses nulls. */
   public CautionRow {
     Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(name, "name");
     Objects.requireNonNull(severity, "severity");
     Objects.requireNonNull(what, "what");
     Objects.requireNonNull(measure, "measure");
@@ -32,13 +39,15 @@ public record CautionRow(
   }
 
   /** A row that is a rule of the trade with no single source. */
-  static CautionRow practice(String code, Caution.Severity severity, String what, String measure) {
-    return new CautionRow(code, severity, what, measure, Provenance.commonPractice(""));
+  static CautionRow practice(
+      String code, String name, Caution.Severity severity, String what, String measure) {
+    return new CautionRow(code, name, severity, what, measure, Provenance.commonPractice(""));
   }
 
   /** A row that is believed right and not checked against a page. */
-  static CautionRow memory(String code, Caution.Severity severity, String what, String measure) {
-    return new CautionRow(code, severity, what, measure, Provenance.fromMemory(""));
+  static CautionRow memory(
+      String code, String name, Caution.Severity severity, String what, String measure) {
+    return new CautionRow(code, name, severity, what, measure, Provenance.fromMemory(""));
   }
 
   /**
@@ -48,9 +57,9 @@ public record CautionRow(
    * @param words what to put there; may be empty
    */
   public CautionRow with(String place, String words) {
-    String name = "{" + place + "}";
+    String hole = "{" + place + "}";
     return new CautionRow(
-        code, severity, what.replace(name, words), measure.replace(name, words), from);
+        code, name, severity, what.replace(hole, words), measure.replace(hole, words), from);
   }
 
   /** The caution, of a row without places for quantities. */
@@ -72,10 +81,12 @@ public record CautionRow(
   public Caution caution(List<Quantity> what, List<Quantity> measure) {
     return new Caution(
         code,
+        name,
         severity,
         new Message(this.what, what),
         new Message(this.measure, measure),
         from,
-        Optional.empty());
+        Optional.empty(),
+        false);
   }
 }

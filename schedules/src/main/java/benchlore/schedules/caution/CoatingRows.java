@@ -7,6 +7,7 @@ public final class CoatingRows {
   public static final CautionRow COLD_WHILE_WET =
       CautionRow.practice(
           "cold-while-wet",
+          "cold while wet",
           WORK,
           "The film is still wet when the work cools to {0}, below its minimum of {1}. From {when}.",
           "{instead}Keep room and work at {0} or more until it is dry.");
@@ -14,6 +15,7 @@ public final class CoatingRows {
   public static final CautionRow HOT_WHILE_WET =
       CautionRow.practice(
           "hot-while-wet",
+          "hot while wet",
           WORK,
           "The air reaches {0}, above the {1} this finish stands while wet: it drags, bubbles or"
               + " skins over. From {when}.",
@@ -22,6 +24,7 @@ public final class CoatingRows {
   public static final CautionRow DAMP_WHILE_WET =
       CautionRow.practice(
           "damp-while-wet",
+          "damp while wet",
           WORK,
           "The air reaches {0} humidity, above the {1} this finish stands while wet. From {when}.",
           "{instead}Run a dehumidifier or dry heat to stay under {0}.");
@@ -29,6 +32,7 @@ public final class CoatingRows {
   public static final CautionRow DRY_WHILE_WET =
       CautionRow.practice(
           "dry-while-wet",
+          "dry while wet",
           WORK,
           "The air falls to {0} humidity, below the {1} this finish needs to cure. From {when}.",
           "{instead}Damp the air to {0} or more; never wet the film.");
@@ -36,6 +40,7 @@ public final class CoatingRows {
   public static final CautionRow DEW_WHILE_WET =
       CautionRow.practice(
           "dew-while-wet",
+          "dew while wet",
           WORK,
           "The work's margin over the dew point falls to {0}; under {1} dew may settle and dull or"
               + " lift the film. From {when}.",
@@ -45,12 +50,14 @@ public final class CoatingRows {
   public static final CautionRow DEW_BEFORE_COATING =
       CautionRow.practice(
           "dew-before-coating",
+          "dew before coating",
           WORK,
           "The surface is only {0} above the dew point; water may settle under or in the coat.",
           "Warm the work to {0} or more, or dry the air, before you coat.");
 
   public static final CautionRow BLUSH =
       CautionRow.practice(
+          "blush",
           "blush",
           WORK,
           "Fast solvents chill the film, and the surface is only {0} above the dew point; under"
@@ -61,6 +68,7 @@ public final class CoatingRows {
   public static final CautionRow THICK_FILM =
       CautionRow.practice(
           "thick-film",
+          "thick film",
           WORK,
           "A coat of {0} is thicker than this finish is made for: it may skin over, sag or wrinkle,"
               + " and the waits are the least to count on.",
@@ -69,6 +77,7 @@ public final class CoatingRows {
   public static final CautionRow RECOAT_WINDOW_NARROW =
       CautionRow.practice(
           "recoat-window-narrow",
+          "recoat window narrow",
           WORK,
           "In this air the recoat window may close before it is sure to be open.",
           "Plan to wait until it sands to powder, scuff it, and only then recoat.");
@@ -76,6 +85,7 @@ public final class CoatingRows {
   public static final CautionRow RECOAT_WINDOW_MISSED =
       CautionRow.practice(
           "recoat-window-missed",
+          "recoat window missed",
           WORK,
           "This coat goes on after the recoat window has closed: it won't bond by itself and may"
               + " peel.",
@@ -85,6 +95,7 @@ public final class CoatingRows {
   public static final CautionRow POT_LIFE =
       CautionRow.practice(
           "pot-life",
+          "pot life",
           WORK,
           "Once mixed, use the batch within {0}; warmth shortens it.",
           "Mix only what this coat takes, and clean the tools before it sets.");
@@ -92,6 +103,7 @@ public final class CoatingRows {
   public static final CautionRow FIRST_COAT_SOAKS =
       CautionRow.practice(
           "first-coat-soaks",
+          "first coat soaks",
           WORK,
           "The figure is for a surface that takes up nothing; bare wood drinks the first coat.",
           "Have more at hand than the figure, most for end grain and open or soft woods.");
@@ -99,6 +111,7 @@ public final class CoatingRows {
   public static final CautionRow TRY_ON_OFFCUT =
       CautionRow.practice(
           "try-on-offcut",
+          "try on offcut",
           WORK,
           "Makers' mixtures within one family differ.",
           "Try the whole stack on an offcut first; both labels win over this table.");
@@ -106,6 +119,7 @@ public final class CoatingRows {
   public static final CautionRow BARRIER_WITHOUT_GAPS =
       CautionRow.practice(
           "barrier-without-gaps",
+          "a barrier without gaps",
           WORK,
           "A barrier only works where it covers without gaps.",
           "Try the whole stack on an offcut first; both labels win over this table.");
@@ -113,6 +127,7 @@ public final class CoatingRows {
   public static final CautionRow DOES_NOT_HOLD =
       CautionRow.practice(
           "does-not-hold",
+          "does not hold on this",
           WORK,
           "This pair does not hold: it crawls, wrinkles or peels.",
           "Take the old finish off, or choose another over it.");
@@ -120,6 +135,7 @@ public final class CoatingRows {
   public static final CautionRow RUB_THROUGH =
       CautionRow.practice(
           "rub-through",
+          "rub through",
           WORK,
           "The whole film is {0}; levelling takes up to {1} and goes through at edges first.",
           "Put on another coat before rubbing, and stay off the edges until last.");
@@ -127,6 +143,7 @@ public final class CoatingRows {
   public static final CautionRow WITNESS_LINES =
       CautionRow.practice(
           "witness-lines",
+          "witness lines",
           WORK,
           "These coats lie on each other like pages: rubbing through one leaves a visible outline.",
           "Keep all the rubbing inside the last coat, or make that coat a full one.");
@@ -134,6 +151,7 @@ public final class CoatingRows {
   public static final CautionRow STIR_FLATTING =
       CautionRow.practice(
           "stir-flatting",
+          "stir flatting",
           WORK,
           "The powder that dulls a flatted finish sinks; unstirred it dries in patches.",
           "Stir from the bottom before and while you coat; use it for the last coat only.");

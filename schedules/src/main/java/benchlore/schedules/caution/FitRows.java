@@ -7,6 +7,7 @@ public final class FitRows {
   public static final CautionRow SEASONS_ARE_A_GUESS =
       CautionRow.practice(
           "seasons-are-a-guess",
+          "the seasons are a guess",
           WORK,
           "The air of the two seasons is a rough figure for such a place, not yours.",
           "Hang a cheap hygrometer there; give the driest and dampest month it shows, or measure an"
@@ -15,6 +16,7 @@ public final class FitRows {
   public static final CautionRow MOVEMENT_OUTSIDE_STRAIGHT_RANGE =
       CautionRow.practice(
           "movement-outside-straight-range",
+          "movement outside the straight range",
           WORK,
           "The year runs from {0} to {1} moisture; the movement figures are proven only from {2} to"
               + " {3}.",
@@ -23,6 +25,7 @@ public final class FitRows {
   public static final CautionRow WOOD_OFF_SERVICE_MOISTURE =
       CautionRow.practice(
           "wood-off-service-moisture",
+          "wood off service moisture",
           WORK,
           "The wood is at {0}; where it will live it averages {1}.",
           "Bring it nearer before fitting, or expect the gap to change by the figures.");
@@ -30,6 +33,7 @@ public final class FitRows {
   public static final CautionRow LET_WOOD_SETTLE =
       CautionRow.memory(
           "let-wood-settle",
+          "let the wood settle",
           WORK,
           "The wood and the shop's air differ; it will move after it is cut. {0} to {1} is a rule"
               + " of thumb, not a measurement.",
@@ -38,6 +42,7 @@ public final class FitRows {
   public static final CautionRow COLD_WOOD_SETTLES_SLOWLY =
       CautionRow.memory(
           "cold-wood-settles-slowly",
+          "cold wood settles slowly",
           WORK,
           "In air this cold, wood takes far longer to settle than the range says.",
           "Let it lie somewhere warmer, or trust only the meter.");
@@ -45,6 +50,7 @@ public final class FitRows {
   public static final CautionRow DRY_FIT_FIRST =
       CautionRow.practice(
           "dry-fit-first",
+          "dry fit first",
           WORK,
           "Finish on both faces closes a gap that was right on bare wood.",
           "Test-fit with tape in place of the film before the first coat; take the tape off before"
@@ -53,6 +59,7 @@ public final class FitRows {
   public static final CautionRow GAP_TOO_WIDE_FOR_TAPE =
       CautionRow.practice(
           "gap-too-wide-for-tape",
+          "gap too wide for tape",
           WORK,
           "The gap of {0} takes too many layers of every tape given; a thick stack squashes.",
           "Use a slip of wood or card planed to the gap, checked with a caliper.");
@@ -60,6 +67,7 @@ public final class FitRows {
   public static final CautionRow WIDE_GAP_WHEN_DRY =
       CautionRow.practice(
           "wide-gap-when-dry",
+          "a wide gap in the dry season",
           WORK,
           "In the dry season the finished gap opens to {0}.",
           "Use quarter-sawn wood, a narrower part, or a framed panel instead.");
@@ -67,6 +75,7 @@ public final class FitRows {
   public static final CautionRow PANEL_MUST_MOVE =
       CautionRow.practice(
           "panel-must-move",
+          "the panel must be free to move",
           WORK,
           "Screwed or glued tight across the grain, this panel will split or bow its base.",
           "Fix it tight in one place only; elsewhere use the slots, with washers, screws snug but"

@@ -9,6 +9,7 @@ public final class GlueUpRows {
   public static final CautionRow ISOCYANATE_ADHESIVE =
       CautionRow.practice(
           "isocyanate-adhesive",
+          "isocyanate in the glue",
           HEALTH,
           "It holds isocyanate: once you are sensitised, a trace brings on asthma. It stains and"
               + " sticks to skin.",
@@ -18,6 +19,7 @@ public final class GlueUpRows {
   public static final CautionRow EPOXY_SKIN =
       CautionRow.practice(
           "epoxy-skin",
+          "epoxy on the skin",
           HEALTH,
           "Uncured epoxy can make skin allergic for life; a large batch in a pot can get hot and"
               + " smoke.",
@@ -27,6 +29,7 @@ public final class GlueUpRows {
   public static final CautionRow FORMALDEHYDE_ADHESIVE =
       CautionRow.practice(
           "formaldehyde-adhesive",
+          "formaldehyde in the glue",
           HEALTH,
           "It gives off formaldehyde while it cures, and its powder and dust irritate.",
           "Air the room until it has cured, wear gloves, and a dust mask when you mix or sand.");
@@ -34,6 +37,7 @@ public final class GlueUpRows {
   public static final CautionRow INSTANT_ADHESIVE =
       CautionRow.practice(
           "instant-adhesive",
+          "instant adhesive",
           HEALTH,
           "It bonds skin and eyelids in seconds; cotton soaked with it can get hot enough to burn.",
           "Wear eye protection and no cotton gloves, keep rags away; for eyes rinse and see a"
@@ -42,6 +46,7 @@ public final class GlueUpRows {
   public static final CautionRow FLAMMABLE_VAPOUR =
       CautionRow.practice(
           "flammable-vapour",
+          "flammable vapour",
           DANGER,
           "Solvent-borne kinds give off vapour that runs along the floor to a pilot light and"
               + " catches.",
@@ -51,6 +56,7 @@ public final class GlueUpRows {
   public static final CautionRow HOT_ADHESIVE =
       CautionRow.practice(
           "hot-adhesive",
+          "hot adhesive",
           HEALTH,
           "It is hot enough to burn and sticks to skin.",
           "Keep cold water at hand and cool a burn at once.");
@@ -58,6 +64,7 @@ public final class GlueUpRows {
   public static final CautionRow STALE_SURFACE =
       CautionRow.practice(
           "stale-surface",
+          "a stale surface",
           WORK,
           "A cut face starts to change within {0} and bonds less well after.",
           "Take a light cut or abrade across the face just before you spread.");
@@ -65,6 +72,7 @@ public final class GlueUpRows {
   public static final CautionRow OILY_WOOD =
       CautionRow.practice(
           "oily-wood",
+          "oily wood",
           WORK,
           "Oil creeps back to a cleaned face and keeps the adhesive off the wood.",
           "Scrape or abrade the faces just before glueing, brush off the dust, and spread within"
@@ -73,6 +81,7 @@ public final class GlueUpRows {
   public static final CautionRow SOLVENT_WIPE =
       CautionRow.practice(
           "solvent-wipe",
+          "solvent wipe",
           DANGER,
           "If the label asks for a solvent wipe: its vapour catches fire far away.",
           "No flame, heater or spark; open the doors, wear the gloves its safety data sheet names,"
@@ -81,6 +90,7 @@ public final class GlueUpRows {
   public static final CautionRow MOISTURE_APART =
       CautionRow.practice(
           "moisture-apart",
+          "moisture apart",
           WORK,
           "Parts at {0} and {1} moisture will move against each other.",
           "Let them lie together until they are within {0}, or the joint opens or steps.");
@@ -88,6 +98,7 @@ public final class GlueUpRows {
   public static final CautionRow DAMP_WOOD =
       CautionRow.practice(
           "damp-wood",
+          "damp wood",
           WORK,
           "Wood at {0} sets slowly and shrinks after.",
           "Dry it to {0} or less first.");
@@ -95,6 +106,7 @@ public final class GlueUpRows {
   public static final CautionRow TOO_DRY_TO_CURE =
       CautionRow.practice(
           "too-dry-to-cure",
+          "too dry to cure",
           WORK,
           "This adhesive cures on moisture; wood at {0} has little to give.",
           "Wipe one face with a damp cloth, as the label says, before you spread.");
@@ -102,6 +114,7 @@ public final class GlueUpRows {
   public static final CautionRow DRY_WOOD =
       CautionRow.practice(
           "dry-wood",
+          "dry wood",
           WORK,
           "Wood at {0} drinks the adhesive quickly.",
           "Spread both faces and close sooner than usual.");
@@ -109,6 +122,7 @@ public final class GlueUpRows {
   public static final CautionRow HUMID_AIR =
       CautionRow.practice(
           "humid-air",
+          "humid air",
           WORK,
           "At {0} humidity the water has nowhere to go.",
           "Dry the air, or leave the clamps on longer than planned and test a scrap.");
@@ -116,6 +130,7 @@ public final class GlueUpRows {
   public static final CautionRow PRESSURE_SHORT =
       CautionRow.practice(
           "pressure-short",
+          "pressure short",
           WORK,
           "\"{joint}\" gets {0} with {1} clamps; {2} would give the least advised.",
           "Use more or stronger clamps, or see that the dry joint closes by hand.");
@@ -123,6 +138,7 @@ public final class GlueUpRows {
   public static final CautionRow OVER_CLAMPING =
       CautionRow.practice(
           "over-clamping",
+          "over clamping",
           WORK,
           "Clamps at full force press \"{joint}\" past {0} and starve the line.",
           "Tighten to about {0} a clamp: an even thin bead along the line, then stop.");
@@ -130,6 +146,7 @@ public final class GlueUpRows {
   public static final CautionRow SUB_ASSEMBLIES =
       CautionRow.practice(
           "sub-assemblies",
+          "glue in stages",
           WORK,
           "It can't all be closed in one go: glue it in {0} steps. At once it would take {1} clamps"
               + " of the {2} there are.",
@@ -138,6 +155,7 @@ public final class GlueUpRows {
   public static final CautionRow SUNKEN_JOINT =
       CautionRow.practice(
           "sunken-joint",
+          "sunken joint",
           WORK,
           "Water in the adhesive swells the wood at the joint for days.",
           "Cut flush only after {0}: planed sooner, the joint sinks when it dries and shows under"
@@ -146,6 +164,7 @@ public final class GlueUpRows {
   public static final CautionRow CREEP =
       CautionRow.practice(
           "creep",
+          "creep",
           WORK,
           "This adhesive gives slowly under steady load.",
           "Not for bent laminations, loaded joints without a shoulder, or hot places.");
@@ -153,6 +172,7 @@ public final class GlueUpRows {
   public static final CautionRow KEEP_DRY =
       CautionRow.practice(
           "keep-dry",
+          "keep dry",
           WORK,
           "The set joint lets go when it gets wet.",
           "Indoors and dry only; seal it if damp may reach it.");
@@ -160,6 +180,7 @@ public final class GlueUpRows {
   public static final CautionRow COLD_NIGHT =
       CautionRow.practice(
           "cold-night",
+          "cold night",
           WORK,
           "The room falls below {0}; the joint gains nothing in those hours.",
           "Keep it warm until full strength, or wait as long as planned here.");

@@ -9,6 +9,7 @@ public final class ShopRows {
   public static final CautionRow OILY_RAGS =
       CautionRow.practice(
           "oily-rags",
+          "rags heat up by themselves",
           DANGER,
           "Rags, pads and dust wet with an oil-based finish or filler heat up by themselves and can"
               + " catch fire within hours.",
@@ -18,6 +19,7 @@ public final class ShopRows {
   public static final CautionRow WOOD_DUST =
       CautionRow.practice(
           "wood-dust",
+          "wood dust",
           HEALTH,
           "Fine wood dust harms the lungs, can sensitise, and over years can cause cancer of the"
               + " nose; hardwoods such as oak and beech are the worst.",
@@ -27,6 +29,7 @@ public final class ShopRows {
   public static final CautionRow FINISH_DUST_FIRE =
       CautionRow.practice(
           "finish-dust-fire",
+          "finish dust can burn",
           DANGER,
           "Sanding dust from a finish can heat up by itself in a bag and burn hours later.",
           "Empty the bag after each session into a lidded metal can outdoors; follow the finish's"
@@ -35,6 +38,7 @@ public final class ShopRows {
   public static final CautionRow FINISH_DUST =
       CautionRow.practice(
           "finish-dust",
+          "finish dust",
           HEALTH,
           "Dust of a finish harms the lungs, and that of an oil finish can heat up by itself in a"
               + " bag or bin.",
@@ -44,6 +48,7 @@ public final class ShopRows {
   public static final CautionRow FILLER_VAPOUR =
       CautionRow.practice(
           "filler-vapour",
+          "filler vapour",
           DANGER,
           "An oil-based filler gives off vapour that burns and is bad to breathe.",
           "Air the room, no flame or spark, gloves; its label and safety data sheet say the rest.");
@@ -51,6 +56,7 @@ public final class ShopRows {
   public static final CautionRow FILLER_DUST =
       CautionRow.memory(
           "filler-dust",
+          "filler dust",
           HEALTH,
           "Filler is mineral; its dust can hold silica, which scars lungs for good.",
           "Sand it with extraction and a mask for fine dust, P100 or FFP3.");
@@ -58,6 +64,7 @@ public final class ShopRows {
   public static final CautionRow ROTATING_CUTTER =
       CautionRow.practice(
           "rotating-cutter",
+          "rotating cutter",
           DANGER,
           "A spinning bit takes fingers and throws what is loose.",
           "Clamp the work, wear eye and ear protection, unplug before you touch a bit, and feed"
@@ -66,6 +73,7 @@ public final class ShopRows {
   public static final CautionRow JOINT_TOO_YOUNG =
       CautionRow.practice(
           "joint-too-young",
+          "the joint is young",
           DANGER,
           "This was done {0} before what it waits for was over.",
           "Clamp it again if the line has opened. Don't load it or bring it near a cutter until the"
@@ -74,6 +82,7 @@ public final class ShopRows {
   public static final CautionRow DONE_EARLY =
       CautionRow.practice(
           "done-early",
+          "done early",
           WORK,
           "This was done {0} before what it waits for was over.",
           "Look at it before you go on: press a fingernail where it does not show. Soft or tacky,"

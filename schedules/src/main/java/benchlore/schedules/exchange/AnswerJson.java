@@ -94,11 +94,13 @@ final class AnswerJson {
 
   static void caution(AnswerWriter out, Caution caution) {
     out.text("code", caution.code())
+        .text("name", caution.name())
         .word("severity", caution.severity())
         .group("what", caution.what(), AnswerJson::note)
         .group("measure", caution.measure(), AnswerJson::note)
         .group("from", caution.from(), AnswerJson::provenance)
-        .optional("step", caution.step(), AnswerJson::step);
+        .optional("step", caution.step(), AnswerJson::step)
+        .flag("again", caution.again());
   }
 
   static void step(AnswerWriter out, StepId step) {

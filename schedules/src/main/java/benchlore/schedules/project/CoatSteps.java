@@ -25,6 +25,7 @@ import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
+import benchlore.schedules.coating.StageTime;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.material.Sheen;
@@ -201,18 +202,38 @@ final class CoatSteps {
             "Pour out {0}; a wet film of {1}.",
             Quantity.of(litres, Unit.CUBIC_METRE_LIQUID),
             Quantity.of(request.coats().wetFilmMicron(), Unit.MICRON)));
-    for (Stage stage : List.of(Stage.TOUCH_DRY, Stage.SAND, Stage.RECOAT_OPENS)) {
-      coat.drying()
-          .time(stage)
-          .ifPresent(
-              time ->
-                  notes.add(
-                      Message.of(
-                          capital(stage.words()) + " {0} after it goes on.",
-                          Quantity.of(time.planned().seconds(), Unit.SECOND))));
-    }
-    air.ifPresent(a -> notes.addAll(airNotes(a.value())));
+    notes.add(dries(coat, coat.number() == coats.coats().size()));
+    air.ifPresent(a -> notes.addAll(coat.number() == 1 ? airNotes(a.value()) : again(a.value())));
     return notes;
+  }
+
+  /** When it is dry, and when the next coat may follow: not twice where both are one time. */
+  private static Message dries(CoatStep coat, boolean last) {
+    Duration touch = planned(coat, Stage.TOUCH_DRY);
+    Duration opens = planned(coat, Stage.RECOAT_OPENS);
+    Duration next =
+        opens.compareTo(planned(coat, Stage.SAND)) < 0 ? planned(coat, Stage.SAND) : opens;
+    Quantity dry = Quantity.of(touch.seconds(), Unit.SECOND);
+    if (last) {
+      return Message.of("Touch dry after {0}.", dry);
+    }
+    return Message.of(
+        "Touch dry after {0}; ready for the next coat after {1}.",
+        dry, Quantity.of(next.seconds(), Unit.SECOND));
+  }
+
+  private static Duration planned(CoatStep coat, Stage stage) {
+    return coat.drying().time(stage).map(StageTime::planned).orElse(Duration.ZERO);
+  }
+
+  /** The air as at the first coat, by its short names. */
+  private static List<Message> again(AirSchedule air) {
+    Respirator mask = air.respirator().respirator();
+    return List.of(
+        Message.of(
+            mask == Respirator.NONE
+                ? "Open the window and run the fan as at coat 1."
+                : capital(mask.advice()) + ", window open, as at coat 1."));
   }
 
   /** Why the first coat waits although it could go on. */
@@ -255,7 +276,9 @@ final class CoatSteps {
 
   private Step.Window window(CoatStep before) {
     Moment opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
-    return new Step.Window(opens, before.drying().moment(Stage.RECOAT_CLOSES));
+    Moment from = opens.upToQuarterHour();
+    Optional<Moment> closes = before.drying().moment(Stage.RECOAT_CLOSES);
+    return new Step.Window(from, closes.map(c -> c.downToQuarterHour().orLater(from)));
   }
 
   private CoatingRequest coating(Moment start) {

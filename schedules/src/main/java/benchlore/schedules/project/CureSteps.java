@@ -17,6 +17,13 @@ import java.util.Optional;
 
 /** From the last coat to the finished, installed parts. */
 final class CureSteps {
+  private static final List<Message> CURED =
+      List.of(
+          Message.of(
+              "The day is a guess; the film tells: a thumbnail pressed into a hidden spot leaves no"
+                  + " mark, and with the nose to it nothing smells. Warmth and moving air shorten"
+                  + " it."));
+
   private CureSteps() {}
 
   static void add(ProjectRequest request, PlanBuilder draft, CoatingSchedule coats) {
@@ -29,16 +36,19 @@ final class CureSteps {
         draft,
         StepId.Task.DRY.once(),
         "Let the last coat dry before it is handled much",
-        draft.ready(),
-        fit);
+        new Interval(draft.ready(), draft.ready().orLater(fit)),
+        List.of(
+            Message.of(
+                "Until faces may touch without sticking: press a thumb hard on a hidden spot, and it"
+                    + " leaves no print. A warmer room shortens it.")));
     draft.readyFrom(coats.rubOut() && cured.isAfter(fit) ? cured : fit);
     if (coats.rubOut()) {
       wait(
           draft,
           StepId.Task.CURE_BEFORE_RUBBING.once(),
           "Full cure before rubbing out",
-          fit,
-          cured);
+          new Interval(fit, fit.orLater(cured)),
+          CURED);
       rubOut(request, draft, coats);
     }
     install(request, draft);
@@ -48,16 +58,16 @@ final class CureSteps {
           draft,
           StepId.Task.CURE.once(),
           "Full cure: no water, no wax, nothing left standing on it",
-          from,
-          cured);
+          new Interval(from, from.orLater(cured.date().plusDays(1).at(0, 0))),
+          CURED);
     }
   }
 
-  private static void wait(PlanBuilder draft, StepId id, String title, Moment from, Moment until) {
-    if (!until.isAfter(from)) {
-      return;
+  private static void wait(
+      PlanBuilder draft, StepId id, String title, Interval slot, List<Message> notes) {
+    if (slot.seconds() > 0) {
+      draft.add(Step.waiting(id, title, slot, notes, List.of()));
     }
-    draft.add(Step.waiting(id, title, new Interval(from, until), List.of()));
   }
 
   private static void install(ProjectRequest request, PlanBuilder draft) {

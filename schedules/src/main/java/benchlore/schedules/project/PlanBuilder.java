@@ -86,7 +86,33 @@ final class PlanBuilder {
       ordered.add(told);
     }
     ordered.sort((a, b) -> a.start().compareTo(b.start()));
-    return ordered;
+    return toldOnce(ordered);
+  }
+
+  /** A caution stands in full at the first step it is true of, later by its name. */
+  private static List<Step> toldOnce(List<Step> ordered) {
+    List<Step> steps = new ArrayList<>();
+    List<Caution> told = new ArrayList<>();
+    for (Step step : ordered) {
+      List<Caution> cautions = new ArrayList<>();
+      for (Caution caution : step.cautions()) {
+        cautions.add(told(caution, told) ? caution.toldBefore() : caution);
+      }
+      told.addAll(step.cautions());
+      steps.add(step.with(cautions));
+    }
+    return steps;
+  }
+
+  /** Whether it has been told; of what may spoil the work, the figures may be new. */
+  private static boolean told(Caution caution, List<Caution> before) {
+    for (Caution other : before) {
+      if (other.code().equals(caution.code())
+          && (caution.severity() != Caution.Severity.WORK || other.what().equals(caution.what()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

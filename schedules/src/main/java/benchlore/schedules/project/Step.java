@@ -72,10 +72,16 @@ public record Step(
     return new Step(id, title, kind, slots, notes, all, working, window);
   }
 
-  /** A wait of one stretch, nothing to do in it. */
-  static Step waiting(StepId id, String title, Interval slot, List<WorkingLine> working) {
+  /** The same step with these cautions. */
+  Step with(List<Caution> all) {
+    return new Step(id, title, kind, slots, notes, all, working, window);
+  }
+
+  /** A wait of one stretch, nothing to do in it but what the notes say to look for. */
+  static Step waiting(
+      StepId id, String title, Interval slot, List<Message> notes, List<WorkingLine> working) {
     return new Step(
-        id, title, Kind.WAIT, List.of(slot), List.of(), List.of(), working, Optional.empty());
+        id, title, Kind.WAIT, List.of(slot), notes, List.of(), working, Optional.empty());
   }
 
   /** When it begins. */

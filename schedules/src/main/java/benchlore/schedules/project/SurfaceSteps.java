@@ -121,7 +121,7 @@ final class SurfaceSteps {
             "the longest of the range; longer in the cold, and the label wins",
             List.of(),
             Provenance.commonPractice("bone dry before it is sanded"));
-    draft.add(Step.waiting(id, title, new Interval(from, until), List.of(line)));
+    draft.add(Step.waiting(id, title, new Interval(from, until), List.of(), List.of(line)));
     draft.readyFrom(until);
   }
 }

@@ -16,6 +16,7 @@ import benchlore.schedules.quantity.Numeric;
  */
 public record Moment(double epochSecond) implements Comparable<Moment> {
   static final double DAY_SECONDS = 86_400;
+  private static final double QUARTER_SECONDS = 900;
   private static final double HOUR_SECONDS = 3_600;
   private static final double MINUTE_SECONDS = 60;
   private static final int STEP_MINUTES = 5;
@@ -134,6 +135,16 @@ public record Moment(double epochSecond) implements Comparable<Moment> {
   public Moment upToFiveMinutes() {
     double step = STEP_MINUTES * MINUTE_SECONDS;
     return new Moment(Math.ceil(epochSecond / step) * step);
+  }
+
+  /** The next full quarter of an hour, or itself: the finest a wait can be told to. */
+  public Moment upToQuarterHour() {
+    return new Moment(Math.ceil(epochSecond / QUARTER_SECONDS) * QUARTER_SECONDS);
+  }
+
+  /** The last full quarter of an hour, or itself. */
+  public Moment downToQuarterHour() {
+    return startOf(QUARTER_SECONDS);
   }
 
   /** The later of this and another. */
