@@ -4,6 +4,8 @@ import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.MistakenFor;
+import benchlore.generator.page.FactRow;
+import benchlore.generator.page.RecordModel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -56,10 +58,10 @@ final class ComparePages {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("What it does", markdown.line(entry.text().does())));
     rows.add(List.of("What it looks like", markdown.line(entry.text().looks())));
-    for (FactViews.Row row : views.rows(entry.facts())) {
+    for (FactRow row : views.rows(entry.facts())) {
       rows.add(List.of(row.label(), row.value()));
     }
-    for (FactViews.Section section : views.sections(entry.facts())) {
+    for (RecordModel.Section section : views.sections(entry.facts())) {
       rows.add(List.of(section.label(), section.html()));
     }
     return rows;

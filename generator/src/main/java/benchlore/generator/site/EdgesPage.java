@@ -5,19 +5,18 @@ import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.bit.Bits;
 import benchlore.generator.drawing.bit.EdgeShape;
+import benchlore.generator.page.EdgeProfilesModel;
 import benchlore.generator.planning.BitData;
 import benchlore.generator.units.Display;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
-/** Every edge profile at one scale: drawn from the bit that cuts it, or by its own shape. */
+/**
+ * Fills the page of every edge profile at one scale: drawn from the bit that cuts it, or by its own
+ * shape.
+ */
 final class EdgesPage {
-  static final String URL = "tables/edge-profiles.html";
-  private static final String ROOT = "../";
-
   private final Library library;
   private final List<Facts> rows;
 
@@ -26,30 +25,26 @@ final class EdgesPage {
     this.rows = List.copyOf(rows);
   }
 
-  /** Values for the template {@code edge-profiles}. */
-  Map<String, Object> values() {
-    List<Map<String, Object>> edges = new ArrayList<>();
+  EdgeProfilesModel model() {
+    List<EdgeProfilesModel.Edge> edges = new ArrayList<>();
     for (Facts row : rows) {
       edges.add(edge(row, "edge-" + (edges.size() + 1)));
     }
-    Map<String, Object> values = new HashMap<>();
-    values.put("root", ROOT);
-    values.put("edges", edges);
-    return values;
+    return new EdgeProfilesModel(edges);
   }
 
-  private Map<String, Object> edge(Facts row, String id) {
+  private EdgeProfilesModel.Edge edge(Facts row, String id) {
     List<LibraryRecord> cutBy = new ArrayList<>();
     library.find(row.words("bit")).ifPresent(cutBy::add);
     row.list("needs").forEach(need -> cutBy.add(library.entries().get(need)));
-    return Map.of(
-        "title", row.words("title"),
-        "also", String.join(", ", row.list("also")),
-        "svg", svg(row, id),
-        "size", size(row),
-        "cutBy", cutBy,
-        "where", row.words("where"),
-        "wears", row.words("wears"));
+    return new EdgeProfilesModel.Edge(
+        row.words("title"),
+        String.join(", ", row.list("also")),
+        svg(row, id),
+        size(row),
+        cutBy,
+        row.words("where"),
+        row.words("wears"));
   }
 
   private String svg(Facts row, String id) {

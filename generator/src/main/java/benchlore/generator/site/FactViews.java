@@ -4,6 +4,9 @@ import benchlore.generator.content.Fact;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.Source;
+import benchlore.generator.page.Cause;
+import benchlore.generator.page.FactRow;
+import benchlore.generator.page.RecordModel;
 import benchlore.generator.units.Display;
 import benchlore.schedules.quantity.Provenance;
 import java.util.ArrayList;
@@ -14,33 +17,6 @@ import java.util.Set;
 
 /** Turns a record's facts into rows, sections and tables for a page. */
 final class FactViews {
-  /**
-   * A row of the table of figures.
-   *
-   * @param label what it is
-   * @param value HTML
-   * @param from HTML: where it comes from, empty for plain words
-   * @param trust css class: source, practice, memory or words
-   */
-  public record Row(String label, String value, String from, String trust) {}
-
-  /**
-   * A section of prose.
-   *
-   * @param label heading
-   * @param html content
-   */
-  public record Section(String label, String html) {}
-
-  /**
-   * A table made of a list of groups.
-   *
-   * @param label caption
-   * @param heads column heads
-   * @param rows cells, HTML
-   */
-  public record Table(String label, List<String> heads, List<List<String>> rows) {}
-
   private static final Set<String> OWN_PLACE = Set.of("steps", "causes", "needs");
 
   private final Library library;
@@ -53,9 +29,14 @@ final class FactViews {
     this.root = root;
   }
 
+  /** All that is known, in its three shapes. */
+  RecordModel.Facts facts(Facts facts) {
+    return new RecordModel.Facts(rows(facts), sections(facts), tables(facts));
+  }
+
   /** Everything that fits a row: figures, words, yes or no. */
-  List<Row> rows(Facts facts) {
-    List<Row> rows = new ArrayList<>();
+  List<FactRow> rows(Facts facts) {
+    List<FactRow> rows = new ArrayList<>();
     facts.data().facts().forEach((key, fact) -> addRow(rows, key, fact));
     for (Fact.Group figure : facts.figures()) {
       String name = ((Fact.Words) figure.facts().get("name")).text();
@@ -65,23 +46,24 @@ final class FactViews {
   }
 
   /** Every prose fact. */
-  List<Section> sections(Facts facts) {
-    List<Section> sections = new ArrayList<>();
+  List<RecordModel.Section> sections(Facts facts) {
+    List<RecordModel.Section> sections = new ArrayList<>();
     facts
         .data()
         .facts()
         .forEach(
             (key, fact) -> {
               if (fact instanceof Fact.Words words && prose(words.text())) {
-                sections.add(new Section(Labels.of(key), markdown.block(words.text())));
+                sections.add(
+                    new RecordModel.Section(Labels.label(key), markdown.block(words.text())));
               }
             });
     return sections;
   }
 
   /** Every list of groups that has no place of its own on the page. */
-  List<Table> tables(Facts facts) {
-    List<Table> tables = new ArrayList<>();
+  private List<RecordModel.Table> tables(Facts facts) {
+    List<RecordModel.Table> tables = new ArrayList<>();
     facts
         .data()
         .facts()
@@ -97,7 +79,20 @@ final class FactViews {
     return tables;
   }
 
-  private Table table(String key, Fact.Items items) {
+  /** The causes of a fault; none for what is no fault. */
+  static List<Cause> causes(Facts facts, Markdown markdown) {
+    return facts.groups("causes").stream()
+        .map(
+            cause ->
+                new Cause(
+                    markdown.line(cause.words("cause")),
+                    markdown.line(cause.words("sign")),
+                    markdown.line(cause.words("cure")),
+                    markdown.line(cause.words("prevention"))))
+        .toList();
+  }
+
+  private RecordModel.Table table(String key, Fact.Items items) {
     Set<String> heads = new LinkedHashSet<>();
     for (Fact item : items.items()) {
       heads.addAll(((Fact.Group) item).facts().keySet());
@@ -107,7 +102,8 @@ final class FactViews {
       Map<String, Fact> facts = ((Fact.Group) item).facts();
       rows.add(heads.stream().map(h -> facts.containsKey(h) ? cell(facts.get(h)) : "").toList());
     }
-    return new Table(Labels.of(key), heads.stream().map(Labels::of).toList(), rows);
+    return new RecordModel.Table(
+        Labels.label(key), heads.stream().map(Labels::label).toList(), rows);
   }
 
   private String cell(Fact fact) {
@@ -123,20 +119,21 @@ final class FactViews {
     return "";
   }
 
-  private void addRow(List<Row> rows, String key, Fact fact) {
+  private void addRow(List<FactRow> rows, String key, Fact fact) {
     if (fact instanceof Fact.Measure measure) {
-      rows.add(key.endsWith("grade") ? grade(key, measure) : measure(Labels.of(key), measure));
+      rows.add(key.endsWith("grade") ? grade(key, measure) : measure(Labels.label(key), measure));
     } else if (fact instanceof Fact.Flag flag) {
-      rows.add(new Row(Labels.of(key), flag.yes() ? "yes" : "no", "", "words"));
+      rows.add(new FactRow(Labels.label(key), flag.yes() ? "yes" : "no", "", "words"));
     } else if (fact instanceof Fact.Words words && !prose(words.text())) {
-      rows.add(new Row(Labels.of(key), Display.escape(Labels.word(words.text())), "", "words"));
+      rows.add(
+          new FactRow(Labels.label(key), Display.escape(Labels.word(words.text())), "", "words"));
     } else if (fact instanceof Fact.Group group) {
       group.facts().forEach((k, f) -> addRow(rows, key + "-" + k, f));
     } else if (fact instanceof Fact.Items items && plainWords(items) && !OWN_PLACE.contains(key)) {
       String list =
           String.join(
               ", ", items.items().stream().map(i -> Labels.word(((Fact.Words) i).text())).toList());
-      rows.add(new Row(Labels.of(key), Display.escape(list), "", "words"));
+      rows.add(new FactRow(Labels.label(key), Display.escape(list), "", "words"));
     }
   }
 
@@ -144,15 +141,16 @@ final class FactViews {
     return !items.items().isEmpty() && items.items().get(0) instanceof Fact.Words;
   }
 
-  private Row measure(String label, Fact.Measure measure) {
-    return new Row(label, Display.html(measure.datum()), from(measure), trust(measure));
+  private FactRow measure(String label, Fact.Measure measure) {
+    return new FactRow(label, Display.html(measure.datum()), from(measure), trust(measure));
   }
 
-  private Row grade(String key, Fact.Measure measure) {
+  private FactRow grade(String key, Fact.Measure measure) {
     String low = "P" + Display.number(measure.datum().low());
     String high = "P" + Display.number(measure.datum().high());
     String value = low.equals(high) ? low : low + "–" + high;
-    return new Row(Labels.of(key), value.replace("\u202f", ""), from(measure), trust(measure));
+    return new FactRow(
+        Labels.label(key), value.replace("\u202f", ""), from(measure), trust(measure));
   }
 
   private static String trust(Fact.Measure measure) {

@@ -1,22 +1,20 @@
 package benchlore.generator.site;
 
-import benchlore.generator.content.Facts;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.Name;
 import benchlore.generator.key.KeyQuestions;
+import benchlore.generator.page.FaultsModel;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** Every fault on one page, by when it showed and where, with its causes and what to do. */
+/** Fills the page of every fault, by when it showed and where, with its causes and what to do. */
 final class FaultsPage {
-  static final String URL = "faults.html";
-
   private static final String WHEN = "appeared";
   private static final String WHERE = "on";
   private static final String SEEN = "look";
@@ -31,57 +29,49 @@ final class FaultsPage {
     this.markdown = new Markdown(library, "");
   }
 
-  /** Values for the template {@code faults}. */
-  Map<String, Object> values() {
-    Map<String, Object> values = new HashMap<>();
-    values.put("here", "faults");
-    values.put("pictures", pictured);
-    values.put("index", index());
-    values.put("rows", List.of(row("when", WHEN), row("where", WHERE), row("see", SEEN)));
-    values.put("faults", library.of(Kind.DEFECTS).stream().map(this::fault).toList());
-    return values;
+  FaultsModel model() {
+    return new FaultsModel(
+        pictured,
+        index(),
+        List.of(row("when", WHEN), row("where", WHERE), row("see", SEEN)),
+        library.of(Kind.DEFECTS).stream().map(this::fault).toList());
   }
 
   /** Faults by when they showed, then by where. */
-  private List<Map<String, Object>> index() {
-    List<Map<String, Object>> groups = new ArrayList<>();
+  private List<FaultsModel.Group> index() {
+    List<FaultsModel.Group> groups = new ArrayList<>();
     for (Map.Entry<String, String> when : used(WHEN).entrySet()) {
-      List<Map<String, Object>> places = new ArrayList<>();
+      List<FaultsModel.Place> places = new ArrayList<>();
       for (Map.Entry<String, String> where : KeyQuestions.ofFault(WHERE).entrySet()) {
         List<LibraryRecord> faults =
             library.of(Kind.DEFECTS).stream()
                 .filter(f -> has(f, WHEN, when.getKey()) && has(f, WHERE, where.getKey()))
                 .toList();
         if (!faults.isEmpty()) {
-          places.add(Map.of("words", Labels.capital(where.getValue()), "faults", faults));
+          places.add(new FaultsModel.Place(Labels.capital(where.getValue()), faults));
         }
       }
-      groups.add(Map.of("words", Labels.capital(when.getValue()), "places", places));
+      groups.add(new FaultsModel.Group(Labels.capital(when.getValue()), places));
     }
     return groups;
   }
 
   /** A row of toggles: the name in the address, the question, and what can be pressed. */
-  private Map<String, Object> row(String name, String fact) {
+  private FaultsModel.Question row(String name, String fact) {
     String question =
         switch (name) {
           case "when" -> "When did it show?";
           case "where" -> "Where is it?";
           default -> "What do you see?";
         };
-    List<Map<String, String>> answers = new ArrayList<>();
+    List<FaultsModel.Toggle> answers = new ArrayList<>();
     used(fact)
         .forEach(
-            (word, words) ->
-                answers.add(
-                    Map.of(
-                        "word",
-                        word,
-                        "words",
-                        words,
-                        "picture",
-                        fact.equals(SEEN) ? picture(word) : "")));
-    return Map.of("name", name, "question", question, "answers", answers);
+            (word, words) -> {
+              String picture = fact.equals(SEEN) ? picture(word) : "";
+              answers.add(new FaultsModel.Toggle(word, words, picture));
+            });
+    return new FaultsModel.Question(name, question, answers);
   }
 
   /** The picture for what is seen: of the first fault that looks so above all. */
@@ -95,7 +85,7 @@ final class FaultsPage {
 
   /** The words of a fact that some fault has, in the order asked. */
   private Map<String, String> used(String fact) {
-    Map<String, String> used = new java.util.LinkedHashMap<>(KeyQuestions.ofFault(fact));
+    Map<String, String> used = new LinkedHashMap<>(KeyQuestions.ofFault(fact));
     used.keySet().removeIf(w -> library.of(Kind.DEFECTS).stream().noneMatch(f -> has(f, fact, w)));
     return used;
   }
@@ -104,31 +94,25 @@ final class FaultsPage {
     return fault.facts().list(fact).contains(word);
   }
 
-  private Map<String, Object> fault(LibraryRecord entry) {
-    Map<String, Object> fault = new HashMap<>();
-    fault.put("entry", entry);
-    fault.put("when", String.join(" ", entry.facts().list(WHEN)));
-    fault.put("where", String.join(" ", entry.facts().list(WHERE)));
-    fault.put("see", String.join(" ", entry.facts().list(SEEN)));
-    fault.put("shown", Labels.capital(shown(entry, WHEN) + "; " + shown(entry, WHERE)));
-    fault.put("names", entry.names().stream().map(Name::text).collect(Collectors.joining(", ")));
-    fault.put("lay", String.join(", ", entry.lay()));
-    fault.put("symptom", markdown.line(entry.facts().words("symptom")));
-    fault.put("looks", markdown.line(entry.text().looks()));
-    fault.put("causes", entry.facts().groups("causes").stream().map(this::cause).toList());
-    return fault;
+  private FaultsModel.Fault fault(LibraryRecord entry) {
+    FaultsModel.Found found =
+        new FaultsModel.Found(
+            String.join(" ", entry.facts().list(WHEN)),
+            String.join(" ", entry.facts().list(WHERE)),
+            String.join(" ", entry.facts().list(SEEN)),
+            entry.names().stream().map(Name::text).collect(Collectors.joining(", ")),
+            String.join(", ", entry.lay()));
+    return new FaultsModel.Fault(
+        entry,
+        found,
+        Labels.capital(shown(entry, WHEN) + "; " + shown(entry, WHERE)),
+        markdown.line(entry.facts().words("symptom")),
+        markdown.line(entry.text().looks()),
+        FactViews.causes(entry.facts(), markdown));
   }
 
   private static String shown(LibraryRecord entry, String fact) {
     Map<String, String> words = KeyQuestions.ofFault(fact);
     return String.join(", ", entry.facts().list(fact).stream().map(words::get).toList());
-  }
-
-  private Map<String, String> cause(Facts cause) {
-    Map<String, String> texts = new HashMap<>();
-    for (String key : List.of("cause", "sign", "cure", "prevention")) {
-      texts.put(key, markdown.line(cause.words(key)));
-    }
-    return texts;
   }
 }

@@ -4,6 +4,7 @@ import benchlore.generator.compatibility.FinishOverTable;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.page.FinishOverFinishModel;
 import benchlore.generator.planning.EngineData;
 import benchlore.generator.units.Display;
 import benchlore.schedules.compatibility.OverReason;
@@ -13,17 +14,13 @@ import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** What may go over each finish, for a page of its own and for the finish's page. */
+/** Fills the page of what may go over each finish. */
 final class FinishOverPage {
-  static final String URL = "tables/finish-over-finish.html";
-  private static final String ROOT = "../";
-
   private final Library library;
   private final FinishOverTable over;
 
@@ -36,20 +33,15 @@ final class FinishOverPage {
     this.over = new FinishOverTable(finishes, rules);
   }
 
-  /** Values for the template {@code finish-over-finish}. */
-  Map<String, Object> values() {
-    List<Map<String, Object>> under = new ArrayList<>();
-    for (LibraryRecord finish : library.of(Kind.FINISHES)) {
-      under.add(Map.of("entry", finish, "groups", groups(finish)));
-    }
-    Map<String, Object> values = new HashMap<>();
-    values.put("root", ROOT);
-    values.put("under", under);
-    return values;
+  FinishOverFinishModel model() {
+    return new FinishOverFinishModel(
+        library.of(Kind.FINISHES).stream()
+            .map(finish -> new FinishOverFinishModel.Under(finish, groups(finish)))
+            .toList());
   }
 
   /** The finishes over one, grouped by verdict and reason, so that a reason is read once. */
-  private List<Map<String, Object>> groups(LibraryRecord under) {
+  private List<FinishOverFinishModel.Group> groups(LibraryRecord under) {
     Map<String, List<FinishOverTable.Pair>> byReason = new LinkedHashMap<>();
     for (OverReason.Holds verdict : OverReason.Holds.values()) {
       for (FinishOverTable.Pair pair : over.over(under)) {
@@ -62,14 +54,14 @@ final class FinishOverPage {
     return byReason.values().stream().map(FinishOverPage::group).toList();
   }
 
-  private static Map<String, Object> group(List<FinishOverTable.Pair> pairs) {
+  private static FinishOverFinishModel.Group group(List<FinishOverTable.Pair> pairs) {
     FinishOverTable.Pair first = pairs.get(0);
-    return Map.of(
-        "verdict", first.verdict().holds().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-        "words", words(first),
-        "wait", wait(first),
-        "why", String.join(" ", first.verdict().why()),
-        "uppers", pairs.stream().map(FinishOverTable.Pair::upper).toList());
+    return new FinishOverFinishModel.Group(
+        first.verdict().holds().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+        words(first),
+        wait(first),
+        String.join(" ", first.verdict().why()),
+        pairs.stream().map(FinishOverTable.Pair::upper).toList());
   }
 
   private static String words(FinishOverTable.Pair pair) {

@@ -6,6 +6,7 @@ import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.joint.JointDrawing;
 import benchlore.generator.drawing.joint.JointForm;
 import benchlore.generator.drawing.joint.JointSizes;
+import benchlore.generator.page.CaptionedDrawing;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
@@ -28,11 +29,11 @@ final class JointDrawings {
   }
 
   /** The joints a record stands for or helps to make. */
-  List<BitDrawings.Figure> of(LibraryRecord entry) {
-    List<BitDrawings.Figure> figures = new ArrayList<>();
+  List<CaptionedDrawing> page(LibraryRecord entry) {
+    List<CaptionedDrawing> figures = new ArrayList<>();
     for (Facts row : rows) {
       if (row.list("related").contains(entry.id())) {
-        figures.add(new BitDrawings.Figure(svg(row), row.words("title") + "; " + THICKNESS));
+        figures.add(new CaptionedDrawing(svg(row), row.words("title") + "; " + THICKNESS));
       }
     }
     return figures;

@@ -3,15 +3,14 @@ package benchlore.generator.site;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.page.JointsModel;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Every joint on one page: drawn, with its rules of thumb and what makes it. */
+/** Fills the page of every joint: drawn, with its rules of thumb and what makes it. */
 final class JointsPage {
-  static final String URL = "tables/joints.html";
   private static final String ROOT = "../";
   private static final Map<String, String> GROUPS = groups();
 
@@ -33,31 +32,26 @@ final class JointsPage {
     return groups;
   }
 
-  /** Values for the template {@code joints}. */
-  Map<String, Object> values() {
-    List<Map<String, Object>> groups = new ArrayList<>();
-    GROUPS.forEach(
-        (word, title) -> groups.add(Map.of("id", word, "title", title, "joints", joints(word))));
-    Map<String, Object> values = new HashMap<>();
-    values.put("root", ROOT);
-    values.put("groups", groups);
-    return values;
+  JointsModel model() {
+    List<JointsModel.Group> groups = new ArrayList<>();
+    GROUPS.forEach((word, title) -> groups.add(new JointsModel.Group(word, title, joints(word))));
+    return new JointsModel(groups);
   }
 
-  private List<Map<String, Object>> joints(String group) {
-    List<Map<String, Object>> found = new ArrayList<>();
+  private List<JointsModel.Joint> joints(String group) {
+    List<JointsModel.Joint> found = new ArrayList<>();
     for (Facts row : joints.rows()) {
       if (row.words("shown-with").equals(group)) {
         found.add(
-            Map.of(
-                "id", JointDrawings.form(row).word(),
-                "title", row.words("title"),
-                "svg", JointDrawings.svg(row),
-                "good", row.words("good"),
-                "weak", row.words("weak"),
-                "rows", views.rows(row.group("sizes")),
-                "related", entries(row.list("related")),
-                "needs", entries(row.list("needs"))));
+            new JointsModel.Joint(
+                JointDrawings.form(row).word(),
+                row.words("title"),
+                JointDrawings.svg(row),
+                row.words("good"),
+                row.words("weak"),
+                views.rows(row.group("sizes")),
+                entries(row.list("related")),
+                entries(row.list("needs"))));
       }
     }
     return found;

@@ -38,7 +38,7 @@ final class Labels {
   private Labels() {}
 
   /** A key as a label: {@code recoat-opens} is "Recoat opens". */
-  static String of(String key) {
+  static String label(String key) {
     return KEYS.getOrDefault(key, capital(key.replace('-', ' ')));
   }
 

@@ -3,6 +3,9 @@ package benchlore.generator.site;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.days.DayLadder;
+import benchlore.generator.page.Link;
+import benchlore.generator.page.PlanModel;
+import benchlore.generator.page.PlansModel;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.units.Display;
 import benchlore.generator.units.Moments;
@@ -17,20 +20,20 @@ import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
-/** What the template of a plan's page needs. */
+/** Fills the page of a plan, and its card in a list. */
 final class PlanPage {
   private static final String ROOT = "../";
 
   private final Library library;
   private final Planned planned;
   private final Markdown markdown;
-  private final WorkingView working = new WorkingView();
 
   PlanPage(Library library, Planned planned) {
     this.library = library;
@@ -42,39 +45,38 @@ final class PlanPage {
     return "plans/" + planned.id() + ".html";
   }
 
-  /** Values for the template {@code plan}. */
-  Map<String, Object> values() {
-    Map<String, Object> values = new HashMap<>();
-    values.put("root", ROOT);
-    values.put("title", planned.title());
-    values.put("file", planned.id());
-    values.put("intro", markdown.block(planned.facts().words("intro")));
-    values.put("materials", materials());
-    if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
-      values.put("refusals", List.of());
-      plan(values, given.value());
-    } else {
-      values.put("refusals", refusals((Answer.Refused<ProjectPlan>) planned.answer()));
-    }
-    return values;
+  PlanModel model() {
+    Optional<PlanModel.Laid> laid =
+        planned.answer() instanceof Answer.Given<ProjectPlan> given
+            ? Optional.of(laid(given.value()))
+            : Optional.empty();
+    return new PlanModel(
+        planned.title(),
+        planned.id(),
+        markdown.block(planned.facts().words("intro")),
+        materials(),
+        refusals(),
+        laid);
   }
 
-  private void plan(Map<String, Object> values, ProjectPlan plan) {
-    values.put("from", Moments.dayHtml(plan.start().date()));
-    values.put("until", Moments.dayHtml(plan.end().date()));
-    values.put("hours", Display.hours(plan.workSeconds()));
-    values.put("ladder", ladder(plan, planned.request().shop()));
-    values.put("nights", !PlanDays.nights(plan, planned.request().shop().climate()).isEmpty());
-    values.put("shopping", shopping(plan));
-    values.put("days", days(plan));
+  private PlanModel.Laid laid(ProjectPlan plan) {
+    Shop shop = planned.request().shop();
+    return new PlanModel.Laid(
+        Moments.dayHtml(plan.start().date()),
+        Moments.dayHtml(plan.end().date()),
+        Display.hours(plan.workSeconds()),
+        DayLadder.draw(PlanDays.of(plan, shop), "The days of this plan", "ladder"),
+        !PlanDays.nights(plan, shop.climate()).isEmpty(),
+        shopping(plan),
+        days(plan));
   }
 
-  private static String ladder(ProjectPlan plan, Shop shop) {
-    return DayLadder.draw(PlanDays.of(plan, shop), "The days of this plan", "ladder");
+  /** The plan in a list. */
+  PlansModel.Card card() {
+    return new PlansModel.Card(new Link(url(), planned.title()), gist());
   }
 
-  /** One line of HTML for lists: when it ends, how much work. */
-  String shortly() {
+  private String gist() {
     if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
       ProjectPlan plan = given.value();
       return Display.hours(plan.workSeconds())
@@ -98,24 +100,23 @@ final class PlanPage {
     return materials;
   }
 
-  private static List<Map<String, String>> refusals(Answer.Refused<ProjectPlan> refused) {
-    List<Map<String, String>> list = new ArrayList<>();
-    for (Refusal reason : refused.reasons()) {
-      list.add(
-          Map.of(
-              "problem", Display.html(reason.problem()), "remedy", Display.html(reason.remedy())));
+  private List<PlanModel.Refused> refusals() {
+    List<PlanModel.Refused> list = new ArrayList<>();
+    if (planned.answer() instanceof Answer.Refused<ProjectPlan> refused) {
+      for (Refusal reason : refused.reasons()) {
+        list.add(
+            new PlanModel.Refused(Display.html(reason.problem()), Display.html(reason.remedy())));
+      }
     }
     return list;
   }
 
-  private List<Map<String, String>> shopping(ProjectPlan plan) {
-    List<Map<String, String>> list = new ArrayList<>();
+  private List<PlanModel.Bought> shopping(ProjectPlan plan) {
+    List<PlanModel.Bought> list = new ArrayList<>();
     for (Purchase purchase : plan.shopping()) {
       list.add(
-          Map.of(
-              "what", named(purchase),
-              "amount", Display.html(purchase.amount()),
-              "remark", purchase.remark()));
+          new PlanModel.Bought(
+              named(purchase), Display.html(purchase.amount()), purchase.remark()));
     }
     return list;
   }
@@ -130,46 +131,39 @@ final class PlanPage {
   }
 
   /** Steps under the day they begin on. */
-  private List<Map<String, Object>> days(ProjectPlan plan) {
-    List<Map<String, Object>> days = new ArrayList<>();
+  private static List<PlanModel.Day> days(ProjectPlan plan) {
+    Map<Date, List<PlanModel.Shown>> byDay = new LinkedHashMap<>();
     Set<String> told = new HashSet<>();
-    Date current = null;
-    List<Map<String, Object>> steps = new ArrayList<>();
     int number = 1;
     for (Step step : plan.steps()) {
-      Date day = step.start().date();
-      if (!day.equals(current)) {
-        steps = new ArrayList<>();
-        days.add(Map.of("day", Moments.dayHtml(day), "steps", steps));
-        current = day;
-      }
-      steps.add(step(step, number++, told));
+      byDay
+          .computeIfAbsent(step.start().date(), day -> new ArrayList<>())
+          .add(shown(step, number++, told));
     }
+    List<PlanModel.Day> days = new ArrayList<>();
+    byDay.forEach((day, steps) -> days.add(new PlanModel.Day(Moments.dayHtml(day), steps)));
     return days;
   }
 
-  private Map<String, Object> step(Step step, int number, Set<String> told) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("id", step.id().name());
-    values.put("number", number);
-    values.put("title", step.title());
-    values.put("work", step.kind() == Step.Kind.WORK);
-    values.put("when", when(step));
-    values.put("notes", step.notes().stream().map(Display::html).toList());
-    values.put("window", window(step));
-    values.put("cautions", step.cautions().stream().map(c -> caution(c, told)).toList());
-    values.put("working", working.of(step.working()));
-    return values;
+  private static PlanModel.Shown shown(Step step, int number, Set<String> told) {
+    return new PlanModel.Shown(
+        step,
+        number,
+        when(step),
+        window(step),
+        step.cautions().stream().map(c -> care(c, told)).toList(),
+        step.notes().stream().map(Display::html).toList(),
+        step.working().stream().map(WorkingView::shown).toList());
   }
 
   /** In full unless the same words stand above and nobody can be badly hurt; the measure always. */
-  private static Map<String, Object> caution(Caution caution, Set<String> told) {
+  private static PlanModel.Care care(Caution caution, Set<String> told) {
     boolean first =
         told.add(Display.html(caution.what())) || caution.severity() == Caution.Severity.DANGER;
-    return Map.of(
-        "severity", caution.severity().name().toLowerCase(java.util.Locale.ROOT),
-        "what", first ? Display.html(caution.what()) : "",
-        "measure", Display.html(caution.measure()));
+    return new PlanModel.Care(
+        caution.severity(),
+        first ? Display.html(caution.what()) : "",
+        Display.html(caution.measure()));
   }
 
   private static String window(Step step) {

@@ -3,15 +3,20 @@ package benchlore.generator.site;
 import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.page.Link;
+import benchlore.generator.page.PlannerModel;
+import benchlore.generator.page.PlannerModel.Choice;
+import benchlore.generator.page.PlannerModel.Swatch;
+import benchlore.generator.page.PlannerModel.WordChoice;
+import benchlore.generator.page.PlannersModel.Planner;
 import benchlore.generator.planning.EngineData;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.project.Shop;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /**
  * The planners: pages whose form asks the engine's script, so that they answer without a server.
@@ -24,20 +29,6 @@ final class PlannerPages {
   // A Saturday morning; the page's script puts the reader's own next morning in its place.
   private static final String START = "2027-04-03T09:00";
   private static final String LATER = "2027-04-17T09:00";
-
-  /**
-   * A planner.
-   *
-   * @param name of the page and its template
-   * @param title heading
-   * @param lead what it answers
-   */
-  record Planner(String name, String title, String lead) {
-    /** Its page, from the folder of the planners. */
-    public String url() {
-      return name + ".html";
-    }
-  }
 
   private static final List<Planner> ALL =
       List.of(
@@ -84,67 +75,45 @@ final class PlannerPages {
     return ALL;
   }
 
-  /** The values of a planner's template. */
-  Map<String, Object> values(Planner planner) {
-    Map<String, Object> values = new HashMap<>();
-    values.put("root", "../");
-    values.put("name", planner.name());
-    values.put("title", planner.title());
-    values.put("lead", planner.lead());
-    values.put("start", START);
-    values.put("later", LATER);
-    values.put("species", choices(library.of(Kind.SPECIES)));
-    values.put("adhesives", choices(library.of(Kind.ADHESIVES)));
-    values.put(
-        "finishes",
+  PlannerModel model(Planner planner) {
+    return new PlannerModel(
+        planner, START, LATER, records(), words(), swatches(), PlannerShop.form(shop));
+  }
+
+  private PlannerModel.Records records() {
+    return new PlannerModel.Records(
+        choices(library.of(Kind.SPECIES)),
+        choices(library.of(Kind.ADHESIVES)),
         choices(
             library.of(Kind.FINISHES).stream()
                 .filter(finish -> EngineData.finish(finish).isPresent())
-                .toList()));
-    values.put("bits", choices(library.of(Kind.ROUTER_BITS)));
-    values.put("places", places());
-    values.put("sheens", sheens());
-    values.put("methods", methods());
-    values.put("swatches", swatches());
-    values.put("shop", PlannerShop.figures(shop));
-    values.put("weekdays", PlannerShop.weekdays(shop));
-    values.put("grades", PlannerShop.grades(shop));
-    values.put("sanders", PlannerShop.sanders(shop));
-    values.put("ignition", PlannerShop.ignition(shop));
-    return values;
+                .toList()),
+        choices(library.of(Kind.ROUTER_BITS)));
   }
 
-  private static List<Map<String, String>> places() {
-    return List.of(
-        choice("heated-room", "a heated room"),
-        choice("conditioned-room", "a room kept steady all year"),
-        choice("unheated-shed", "an unheated shed or garage"),
-        choice("outdoors-covered", "outdoors under a roof"),
-        choice("boat-cabin", "a boat's cabin"));
+  private static PlannerModel.Words words() {
+    return new PlannerModel.Words(
+        List.of(
+            new Choice("heated-room", "a heated room"),
+            new Choice("conditioned-room", "a room kept steady all year"),
+            new Choice("unheated-shed", "an unheated shed or garage"),
+            new Choice("outdoors-covered", "outdoors under a roof"),
+            new Choice("boat-cabin", "a boat's cabin")),
+        Arrays.stream(Sheen.values()).map(s -> choice(s, word(s))).toList(),
+        Arrays.stream(ApplicationMethod.values()).map(m -> choice(m, title(m))).toList());
   }
 
-  private static List<Map<String, String>> sheens() {
-    List<Map<String, String>> sheens = new ArrayList<>();
-    for (Sheen sheen : Sheen.values()) {
-      String word = word(sheen);
-      sheens.add(Map.of("value", sheen.name(), "word", word, "title", word));
-    }
-    return sheens;
+  private static String title(ApplicationMethod method) {
+    return switch (method) {
+      case BRUSH, PAD, ROLLER -> word(method);
+      case WIPE -> "cloth, thin";
+      case FLOOD -> "flooding and wiping off";
+      case SPRAY -> "spray gun";
+    };
   }
 
-  private static List<Map<String, String>> methods() {
-    List<Map<String, String>> methods = new ArrayList<>();
-    for (ApplicationMethod method : ApplicationMethod.values()) {
-      String title =
-          switch (method) {
-            case BRUSH, PAD, ROLLER -> word(method);
-            case WIPE -> "cloth, thin";
-            case FLOOD -> "flooding and wiping off";
-            case SPRAY -> "spray gun";
-          };
-      methods.add(Map.of("value", method.name(), "word", word(method), "title", title));
-    }
-    return methods;
+  private static WordChoice choice(Enum<?> constant, String title) {
+    return new WordChoice(constant.name(), word(constant), title);
   }
 
   private static String word(Enum<?> constant) {
@@ -152,32 +121,23 @@ final class PlannerPages {
   }
 
   /** The window mirrored in each sheen the engine knows, where the library has its record. */
-  private List<Map<String, String>> swatches() {
-    List<Map<String, String>> swatches = new ArrayList<>();
-    for (Map<String, String> sheen : sheens()) {
+  private List<Swatch> swatches() {
+    List<Swatch> swatches = new ArrayList<>();
+    for (Sheen sheen : Sheen.values()) {
       library
-          .find(Kind.SHEENS, sheen.get("word"))
-          .ifPresent(
-              record ->
-                  swatches.add(
-                      Map.of(
-                          "value", sheen.get("value"),
-                          "title", record.title(),
-                          "url", record.url(),
-                          "svg", SheenDrawings.patch(record))));
+          .find(Kind.SHEENS, word(sheen))
+          .map(record -> swatch(sheen, record))
+          .ifPresent(swatches::add);
     }
     return swatches;
   }
 
-  private static Map<String, String> choice(String value, String title) {
-    return Map.of("value", value, "title", title);
+  private static Swatch swatch(Sheen sheen, LibraryRecord record) {
+    Link link = new Link(record.url(), record.title());
+    return new Swatch(sheen.name(), link, SheenDrawings.patch(record));
   }
 
-  private static List<Map<String, String>> choices(List<LibraryRecord> entries) {
-    List<Map<String, String>> choices = new ArrayList<>();
-    for (LibraryRecord entry : entries) {
-      choices.add(Map.of("value", entry.id(), "title", entry.title()));
-    }
-    return choices;
+  private static List<Choice> choices(List<LibraryRecord> entries) {
+    return entries.stream().map(entry -> new Choice(entry.id(), entry.title())).toList();
   }
 }

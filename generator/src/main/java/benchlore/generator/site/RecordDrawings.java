@@ -4,6 +4,7 @@ import benchlore.generator.content.Facts;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.surface.BoardCut;
 import benchlore.generator.drawing.surface.Surfaces;
+import benchlore.generator.page.CaptionedDrawing;
 import benchlore.generator.picture.ContentPictures;
 import benchlore.generator.picture.ToolPicture;
 import benchlore.generator.planning.EngineData;
@@ -31,8 +32,8 @@ final class RecordDrawings {
   }
 
   /** Drawings fit for the record; none for most kinds. */
-  List<BitDrawings.Figure> of(LibraryRecord entry) {
-    List<BitDrawings.Figure> figures = new ArrayList<>();
+  List<CaptionedDrawing> page(LibraryRecord entry) {
+    List<CaptionedDrawing> figures = new ArrayList<>();
     ToolPicture tool = pictures.tools().get(entry.id());
     if (tool != null) {
       figures.add(tool(entry, tool));
@@ -41,43 +42,43 @@ final class RecordDrawings {
     return figures;
   }
 
-  private List<BitDrawings.Figure> ofKind(LibraryRecord entry) {
+  private List<CaptionedDrawing> ofKind(LibraryRecord entry) {
     return switch (entry.kind()) {
-      case ROUTER_BITS -> BitDrawings.of(entry);
+      case ROUTER_BITS -> BitDrawings.page(entry);
       case SPECIES -> RINGLESS.contains(entry.id()) ? List.of() : boards(entry);
       case ABRASIVES -> grains(entry);
       case TECHNIQUES, TOOLS -> sketches(entry);
-      case SHEENS -> List.of(SheenDrawings.of(entry));
+      case SHEENS -> List.of(SheenDrawings.page(entry));
       case DEFECTS -> fault(entry);
       case FINISHES, ADHESIVES, SOLVENTS, FASTENERS -> List.of();
     };
   }
 
-  private List<BitDrawings.Figure> fault(LibraryRecord entry) {
+  private List<CaptionedDrawing> fault(LibraryRecord entry) {
     return entry.drawings().stream()
         .map(d -> pictures.faults().get(d.name()).page(entry.title(), "fault"))
-        .map(svg -> new BitDrawings.Figure(svg, "The look of it, simplified"))
+        .map(svg -> new CaptionedDrawing(svg, "The look of it, simplified"))
         .toList();
   }
 
   /** A sketch alone is titled as its page; of several, each as its caption. */
-  private List<BitDrawings.Figure> sketches(LibraryRecord entry) {
-    List<BitDrawings.Figure> figures = new ArrayList<>();
+  private List<CaptionedDrawing> sketches(LibraryRecord entry) {
+    List<CaptionedDrawing> figures = new ArrayList<>();
     boolean alone = entry.drawings().size() == 1;
     for (LibraryRecord.Drawing drawing : entry.drawings()) {
       String title = alone ? entry.title() : drawing.caption();
       String ids = alone ? "sketch" : "sketch-" + (figures.size() + 1);
       String svg = pictures.sketches().get(drawing.name()).page(title, ids);
-      figures.add(new BitDrawings.Figure(svg, drawing.caption()));
+      figures.add(new CaptionedDrawing(svg, drawing.caption()));
     }
     return figures;
   }
 
-  private static BitDrawings.Figure tool(LibraryRecord entry, ToolPicture tool) {
+  private static CaptionedDrawing tool(LibraryRecord entry, ToolPicture tool) {
     SourcedRange wide = entry.drawn().datum("wide");
     SourcedRange high = entry.drawn().datum("high");
     String size = Display.text(wide) + " by " + Display.text(high);
-    return new BitDrawings.Figure(
+    return new CaptionedDrawing(
         tool.page("tool", wide.mid() * 1_000, high.mid() * 1_000),
         "To scale; teeth and threads too fine to see are drawn coarser. As drawn "
             + size
@@ -103,27 +104,27 @@ final class RecordDrawings {
   }
 
   /** How a board of this wood moves in width, sawn flat and quartered. */
-  private static List<BitDrawings.Figure> boards(LibraryRecord species) {
+  private static List<CaptionedDrawing> boards(LibraryRecord species) {
     Species wood = EngineData.wood(species);
     return List.of(
         board(BoardCut.FLAT, Movement.tangential(wood), "flat sawn", species),
         board(BoardCut.QUARTER, Movement.radial(wood), "quarter sawn", species));
   }
 
-  private static BitDrawings.Figure board(
+  private static CaptionedDrawing board(
       BoardCut cut, SourcedRange movement, String words, LibraryRecord species) {
     String title = species.title() + ", " + words;
-    return new BitDrawings.Figure(
+    return new CaptionedDrawing(
         Surfaces.board(cut, title, "board-" + cut.word()),
         Labels.capital(words) + ": its width moves " + Display.text(movement));
   }
 
-  private static List<BitDrawings.Figure> grains(LibraryRecord abrasive) {
+  private static List<CaptionedDrawing> grains(LibraryRecord abrasive) {
     Optional<SourcedRange> grain = abrasive.facts().optionalDatum("grain-size");
     if (grain.isEmpty()) {
       return List.of();
     }
-    List<BitDrawings.Figure> figures = new ArrayList<>();
+    List<CaptionedDrawing> figures = new ArrayList<>();
     if (shown(grain.get().high())) {
       figures.add(grain(abrasive, grain.get().high(), "coarse"));
     }
@@ -138,9 +139,9 @@ final class RecordDrawings {
     return micron >= 1 && micron <= 5_000;
   }
 
-  private static BitDrawings.Figure grain(LibraryRecord abrasive, double micron, String end) {
+  private static CaptionedDrawing grain(LibraryRecord abrasive, double micron, String end) {
     String size = Display.text(micron, micron, Unit.MICRON);
-    return new BitDrawings.Figure(
+    return new CaptionedDrawing(
         Surfaces.grit(micron, abrasive.title() + ", grains of " + size, "grit-" + end),
         "Grains of " + size + "; read the scale bar");
   }

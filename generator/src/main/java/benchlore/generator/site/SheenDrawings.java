@@ -3,6 +3,7 @@ package benchlore.generator.site;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.surface.SheenSwatch;
 import benchlore.generator.drawing.surface.Surfaces;
+import benchlore.generator.page.CaptionedDrawing;
 import benchlore.generator.units.Display;
 import benchlore.schedules.quantity.SourcedRange;
 
@@ -11,8 +12,8 @@ final class SheenDrawings {
   private SheenDrawings() {}
 
   /** The drawing of a record's page. */
-  static BitDrawings.Figure of(LibraryRecord sheen) {
-    return new BitDrawings.Figure(
+  static CaptionedDrawing page(LibraryRecord sheen) {
+    return new CaptionedDrawing(
         Surfaces.sheen(swatch(sheen), title(sheen), "sheen"),
         "A window mirrored in it, blurred as its middle reading says; "
             + Display.text(sheen.facts().datum("gloss-60")));

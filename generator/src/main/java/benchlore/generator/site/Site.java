@@ -5,10 +5,20 @@ import benchlore.generator.content.Kind;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.export.PlannerData;
 import benchlore.generator.page.CompareModel;
+import benchlore.generator.page.EdgeProfilesModel;
+import benchlore.generator.page.FaultsModel;
+import benchlore.generator.page.FinishOverFinishModel;
+import benchlore.generator.page.Frame;
+import benchlore.generator.page.FrontModel;
+import benchlore.generator.page.JointsModel;
 import benchlore.generator.page.KeyModel;
 import benchlore.generator.page.KindModel;
 import benchlore.generator.page.PageModel;
+import benchlore.generator.page.PlannersModel;
+import benchlore.generator.page.PlansModel;
+import benchlore.generator.page.SheensModel;
 import benchlore.generator.page.SourcesModel;
+import benchlore.generator.page.TablesModel;
 import benchlore.generator.pagedata.ScriptData;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
@@ -22,7 +32,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,12 +75,12 @@ public final class Site {
     site.recordPages();
     site.comparePages();
     site.keyPages();
-    site.page(
-        FaultsPage.URL, "faults", new FaultsPage(content.library(), site.pictures.ids()).values());
+    FaultsPage faults = new FaultsPage(content.library(), site.pictures.ids());
+    site.page(FaultsModel.URL, faults.model());
     site.tablePages();
     site.planPages();
     site.plannerPages();
-    site.page("sources.html", "", SourcesModel.of(content));
+    site.page("sources.html", SourcesModel.of(content));
     String finder = FinderData.script(content.library(), content.lexicon(), site.pictures.ids());
     site.files.put("js/finder-data.js", finder.getBytes(StandardCharsets.UTF_8));
     String planner = PlannerData.script(content);
@@ -96,40 +105,25 @@ public final class Site {
   }
 
   private void frontPage() throws IOException {
-    List<Map<String, Object>> kinds = new ArrayList<>();
+    List<FrontModel.Shelf> shelves = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      kinds.add(Map.of("kind", kind, "count", content.library().of(kind).size()));
+      shelves.add(new FrontModel.Shelf(kind, content.library().of(kind).size()));
     }
-    page(
-        "index.html",
-        "front",
-        new HashMap<>(
-            Map.of(
-                "kinds",
-                kinds,
-                "plans",
-                planCards(),
-                "planners",
-                planners(),
-                "tables",
-                TablePage.cards(content.tables()))));
+    List<TablesModel.Card> tables = TablePage.cards(content.tables());
+    page("index.html", new FrontModel(planners(), planCards(), tables, shelves));
   }
 
   private void kindPages() throws IOException {
     for (Kind kind : Kind.values()) {
       KindModel list = KindModel.of(kind, content.library(), pictures.ids());
-      page(kind.folder() + "/index.html", "../", list);
+      page(kind.folder() + "/index.html", list);
     }
   }
 
   private void recordPages() throws IOException {
-    RecordPage record =
-        new RecordPage(
-            content.library(), content.pictures(), joints(), new TableLinks(content.tables()));
+    RecordPage record = new RecordPage(content, pictures.ids());
     for (LibraryRecord entry : content.library().entries().values()) {
-      Map<String, Object> values = record.values(entry);
-      values.put("pictures", pictures.ids());
-      page(entry.url(), "record", values);
+      page(entry.url(), record.model(entry));
     }
     for (String id : pictures.ids()) {
       files.put("drawings/" + id + ".svg", pictures.file(id));
@@ -139,7 +133,7 @@ public final class Site {
   private void comparePages() throws IOException {
     ComparePages compare = new ComparePages(content.library(), pictures);
     for (Kind kind : Kind.values()) {
-      page(CompareModel.url(kind), "../", new CompareModel(kind));
+      page(CompareModel.url(kind), new CompareModel(kind));
       String script = ScriptData.script("benchloreCompare", compare.data(kind));
       files.put("js/compare-" + kind.folder() + ".js", script.getBytes(StandardCharsets.UTF_8));
     }
@@ -149,42 +143,35 @@ public final class Site {
     for (Kind kind : Kind.values()) {
       Optional<KeyModel> key = KeyModel.of(kind, content.library().of(kind), pictures.ids());
       if (key.isPresent()) {
-        page(KeyModel.url(kind), "../", key.get());
+        page(KeyModel.url(kind), key.get());
       }
     }
   }
 
   private void tablePages() throws IOException {
     FinishOverPage over = new FinishOverPage(content.library(), content.over());
-    page(FinishOverPage.URL, "finish-over-finish", over.values());
+    page(FinishOverFinishModel.URL, over.model());
     for (Table table : content.tables()) {
       for (TablePage page : TablePage.both(content.library(), table)) {
-        page(page.url(), "table", page.values());
+        page(page.url(), page.model());
       }
       TableWholePage whole = new TableWholePage(table);
-      page(whole.url(), "table-whole", whole.values());
+      page(whole.url(), whole.model());
     }
-    Map<String, Object> list = new HashMap<>();
-    list.put("root", "../");
-    list.put("tables", TablePage.cards(content.tables()));
-    list.put("rules", TablePage.rules(content.tables()));
-    page("tables/index.html", "tables", list);
-    JointsPage joints = new JointsPage(content.library(), joints());
-    page(JointsPage.URL, "joints", joints.values());
+    List<Table> tables = content.tables();
+    page("tables/index.html", new TablesModel(TablePage.cards(tables), TablePage.rules(tables)));
+    JointDrawings drawings = new JointDrawings(content.joints());
+    page(JointsModel.URL, new JointsPage(content.library(), drawings).model());
     EdgesPage edges = new EdgesPage(content.library(), content.edges());
-    page(EdgesPage.URL, "edge-profiles", edges.values());
-    page(SheensPage.URL, "sheens", new SheensPage(content.library()).values());
-  }
-
-  private JointDrawings joints() {
-    return new JointDrawings(content.joints());
+    page(EdgeProfilesModel.URL, edges.model());
+    page(SheensModel.URL, new SheensPage(content.library()).model());
   }
 
   private void planPages() throws IOException {
-    page("plans/index.html", "plans", new HashMap<>(Map.of("plans", planCards(), "root", "../")));
+    page("plans/index.html", new PlansModel(planCards()));
     for (Planned planned : content.plans()) {
       PlanPage plan = new PlanPage(content.library(), planned);
-      page(plan.url(), "plan", plan.values());
+      page(plan.url(), plan.model());
       byte[] text = planned.text().getBytes(StandardCharsets.UTF_8);
       files.put("plans/" + planned.id() + ".yaml", text);
       if (planned.answer() instanceof Answer.Given<ProjectPlan> given) {
@@ -200,17 +187,14 @@ public final class Site {
     return PlanCalendar.render(head, plan).getBytes(StandardCharsets.UTF_8);
   }
 
-  private List<Map<String, String>> planCards() {
-    List<Map<String, String>> cards = new ArrayList<>();
-    for (Planned planned : content.plans()) {
-      PlanPage plan = new PlanPage(content.library(), planned);
-      cards.add(Map.of("title", planned.title(), "url", plan.url(), "short", plan.shortly()));
-    }
-    return cards;
+  private List<PlansModel.Card> planCards() {
+    return content.plans().stream()
+        .map(planned -> new PlanPage(content.library(), planned).card())
+        .toList();
   }
 
   /** None without a shop: a planner's form starts as the shop is. */
-  private List<PlannerPages.Planner> planners() {
+  private List<PlannersModel.Planner> planners() {
     return content.shop().isPresent() ? PlannerPages.all() : List.of();
   }
 
@@ -230,27 +214,14 @@ public final class Site {
     }
     String script = ScriptData.script("benchlorePlanFiles", begun);
     files.put("js/plan-files.js", script.getBytes(StandardCharsets.UTF_8));
-    Map<String, Object> list = new HashMap<>(Map.of("planners", PlannerPages.all(), "root", "../"));
-    page(PlannerPages.FOLDER + "index.html", "planners", list);
-    for (PlannerPages.Planner planner : PlannerPages.all()) {
-      page(
-          PlannerPages.FOLDER + planner.url(),
-          "planner-" + planner.name(),
-          planners.values(planner));
+    page(PlannerPages.FOLDER + "index.html", new PlannersModel(PlannerPages.all()));
+    for (PlannersModel.Planner planner : PlannerPages.all()) {
+      page(PlannerPages.FOLDER + planner.url(), planners.model(planner));
     }
   }
 
-  private void page(String path, String root, PageModel model) throws IOException {
-    Map<String, Object> values = Templates.values(model);
-    values.put("root", root);
-    page(path, model.template(), values);
-  }
-
-  private void page(String path, String template, Map<String, Object> values) throws IOException {
-    values.putIfAbsent("root", "");
-    values.putIfAbsent("here", path.contains("/") ? path.substring(0, path.indexOf('/')) : "");
-    values.put("allKinds", Kind.values());
-    values.put("canPlan", !planners().isEmpty());
-    files.put(path, templates.render(template, values));
+  private void page(String path, PageModel model) throws IOException {
+    Frame frame = Frame.of(path, !planners().isEmpty());
+    files.put(path, templates.render(frame, model));
   }
 }

@@ -4,9 +4,10 @@ import benchlore.generator.compatibility.Table;
 import benchlore.generator.compatibility.TableItem;
 import benchlore.generator.compatibility.TableKind;
 import benchlore.generator.content.LibraryRecord;
+import benchlore.generator.page.Link;
+import benchlore.generator.page.RecordModel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** What a record's page says of the tables it stands in, each with a link to its place there. */
 final class TableLinks {
@@ -16,9 +17,9 @@ final class TableLinks {
     this.tables = List.copyOf(tables);
   }
 
-  /** One line a table: {@code words}, {@code counts} and {@code url} from the site's root. */
-  List<Map<String, String>> of(LibraryRecord entry) {
-    List<Map<String, String>> lines = new ArrayList<>();
+  /** One place a table the record stands in. */
+  List<RecordModel.TablePlace> places(LibraryRecord entry) {
+    List<RecordModel.TablePlace> lines = new ArrayList<>();
     for (Table table : tables) {
       TableView rows = new TableView(table, false);
       add(lines, rows, entry);
@@ -27,7 +28,7 @@ final class TableLinks {
     return lines;
   }
 
-  private static void add(List<Map<String, String>> lines, TableView view, LibraryRecord entry) {
+  private static void add(List<RecordModel.TablePlace> lines, TableView view, LibraryRecord entry) {
     boolean listed = view.fromAxis().kind().filter(kind -> kind == entry.kind()).isPresent();
     if (!listed) {
       return;
@@ -35,10 +36,8 @@ final class TableLinks {
     for (TableItem thing : view.from()) {
       if (thing.id().equals(entry.id())) {
         lines.add(
-            Map.of(
-                "words", words(view),
-                "counts", view.counts(thing),
-                "url", view.url() + "#" + thing.id()));
+            new RecordModel.TablePlace(
+                new Link(view.url() + "#" + thing.id(), words(view)), view.counts(thing)));
       }
     }
   }

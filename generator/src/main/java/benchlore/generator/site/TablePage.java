@@ -3,6 +3,8 @@ package benchlore.generator.site;
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.compatibility.TableItem;
 import benchlore.generator.content.Library;
+import benchlore.generator.page.TableModel;
+import benchlore.generator.page.TablesModel;
 import benchlore.generator.units.Display;
 import benchlore.schedules.compatibility.Verdict;
 import benchlore.schedules.quantity.SourcedRange;
@@ -15,7 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
-/** A compatibility table as a list to open: one thing at a time, with every reason. */
+/** Fills the page of a table as a list to open: one thing at a time, with every reason. */
 final class TablePage {
   private static final String ROOT = "../";
 
@@ -38,91 +40,76 @@ final class TablePage {
   }
 
   /** One card a table, for the list of tables and the front page. */
-  static List<Map<String, String>> cards(List<Table> tables) {
-    List<Map<String, String>> cards = new ArrayList<>();
+  static List<TablesModel.Card> cards(List<Table> tables) {
+    List<TablesModel.Card> cards = new ArrayList<>();
     for (Table table : tables) {
       TableView view = new TableView(table, false);
       cards.add(
-          Map.of(
-              "title", view.title(),
-              "url", view.url(),
-              "turnedTitle", view.other().title(),
-              "turnedUrl", view.other().url(),
-              "wholeUrl", TableWholePage.url(table),
-              "short", table.rows().size() * table.columns().size() + " pairs, each explained"));
+          new TablesModel.Card(
+              view.link(),
+              view.other().link(),
+              TableWholePage.url(table),
+              table.rows().size() * table.columns().size() + " pairs, each explained"));
     }
     return cards;
   }
 
-  /** How many rules decide the tables, and how many rest on what: by {@code from}, and all. */
-  static Map<String, Long> rules(List<Table> tables) {
-    Map<String, Long> counts = new HashMap<>(Map.of("all", 0L));
-    for (String from : List.of("source", "common-practice", "from-memory")) {
-      long count =
-          tables.stream()
-              .flatMap(table -> table.reasons().stream())
-              .filter(reason -> reason.from().equals(from))
-              .count();
-      counts.put(from.replace("-", ""), count);
-      counts.merge("all", count, Long::sum);
-    }
-    return counts;
+  /** How many rules decide the tables, and how many rest on what. */
+  static TablesModel.Rules rules(List<Table> tables) {
+    return new TablesModel.Rules(
+        count(tables, "source"), count(tables, "common-practice"), count(tables, "from-memory"));
+  }
+
+  private static long count(List<Table> tables, String from) {
+    return tables.stream()
+        .flatMap(table -> table.reasons().stream())
+        .filter(reason -> reason.from().equals(from))
+        .count();
   }
 
   String url() {
     return view.url();
   }
 
-  /** Values for the template {@code table}. */
-  Map<String, Object> values() {
-    Map<String, Object> values = new HashMap<>();
-    values.put("root", ROOT);
-    values.put("title", view.title());
-    values.put("lead", view.lead());
-    values.put("other", view.other().link());
-    values.put("whole", TableWholePage.url(view.table()));
-    values.put("parts", parts());
-    return values;
+  TableModel model() {
+    return new TableModel(
+        view.title(), view.lead(), view.other().link(), TableWholePage.url(view.table()), parts());
   }
 
   /** The things by first letter where there are many, else all in one part without a letter. */
-  private List<Map<String, Object>> parts() {
-    Map<String, List<Map<String, Object>>> parts = new LinkedHashMap<>();
+  private List<TableModel.Part> parts() {
+    Map<String, List<TableModel.Section>> parts = new LinkedHashMap<>();
     boolean letters = view.from().size() > MOST_WITHOUT_LETTERS;
     for (TableItem thing : view.from()) {
       String letter = letters ? thing.title().substring(0, 1).toUpperCase(Locale.ROOT) : "";
       parts.computeIfAbsent(letter, l -> new ArrayList<>()).add(section(thing));
     }
-    List<Map<String, Object>> list = new ArrayList<>();
-    parts.forEach((letter, things) -> list.add(Map.of("letter", letter, "things", things)));
+    List<TableModel.Part> list = new ArrayList<>();
+    parts.forEach((letter, things) -> list.add(new TableModel.Part(letter, things)));
     return list;
   }
 
-  private Map<String, Object> section(TableItem thing) {
+  private TableModel.Section section(TableItem thing) {
     List<Table.Reason> common = common(thing);
     Map<Verdict, Map<TableItem, Table.Cell>> byVerdict = new EnumMap<>(Verdict.class);
     for (TableItem to : view.to()) {
       Table.Cell cell = view.cell(thing, to);
       byVerdict.computeIfAbsent(cell.verdict(), v -> new LinkedHashMap<>()).put(to, cell);
     }
-    List<Map<String, Object>> verdicts = new ArrayList<>();
+    List<TableModel.Sorted> verdicts = new ArrayList<>();
     byVerdict.forEach(
         (verdict, cells) -> verdicts.add(verdict(verdict, TableGroups.of(cells, common))));
-    return Map.of(
-        "thing", thing,
-        "means", markdown.line(thing.means()),
-        "counts", view.counts(thing),
-        "common", html(common),
-        "verdicts", verdicts);
+    return new TableModel.Section(
+        thing, markdown.line(thing.means()), view.counts(thing), html(common), verdicts);
   }
 
-  private Map<String, Object> verdict(Verdict verdict, TableGroups groups) {
-    return Map.of(
-        "css", TableWords.css(verdict),
-        "symbol", TableWords.symbol(verdict),
-        "word", view.table().kind().word(verdict),
-        "shared", groups.shared().stream().map(this::shared).toList(),
-        "groups", groups.groups().stream().map(this::group).toList());
+  private TableModel.Sorted verdict(Verdict verdict, TableGroups groups) {
+    return new TableModel.Sorted(
+        TableWords.css(verdict),
+        TableWords.symbol(verdict),
+        view.table().kind().word(verdict),
+        groups.shared().stream().map(this::shared).toList(),
+        groups.groups().stream().map(this::group).toList());
   }
 
   private String shared(TableGroups.Shared shared) {
@@ -131,8 +118,8 @@ final class TablePage {
     return "<b>" + whom + ":</b> " + html(List.of(shared.reason()));
   }
 
-  private Map<String, Object> group(TableGroups.Group group) {
-    return Map.of("why", html(group.reasons()), "things", group.things());
+  private TableModel.Group group(TableGroups.Group group) {
+    return new TableModel.Group(html(group.reasons()), group.things());
   }
 
   /** Kind reasons that hold whatever one takes are read once, above the groups. */

@@ -3,6 +3,7 @@ package benchlore.generator.site;
 import benchlore.generator.compatibility.Axis;
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.compatibility.TableItem;
+import benchlore.generator.page.Link;
 import benchlore.schedules.compatibility.Verdict;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -53,9 +54,9 @@ record TableView(Table table, boolean turned) {
     return turned ? words.turnedLead() : words.lead();
   }
 
-  /** Its page, for a template. */
-  Map<String, String> link() {
-    return Map.of("title", title(), "url", url());
+  /** Its page. */
+  Link link() {
+    return new Link(url(), title());
   }
 
   /** How many of each verdict one thing has: "12 good, 11 with care, 3 don't". */

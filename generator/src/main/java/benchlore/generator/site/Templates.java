@@ -1,5 +1,6 @@
 package benchlore.generator.site;
 
+import benchlore.generator.page.Frame;
 import benchlore.generator.page.PageModel;
 import io.pebbletemplates.pebble.PebbleEngine;
 import io.pebbletemplates.pebble.error.LoaderException;
@@ -29,24 +30,25 @@ final class Templates {
             .build();
   }
 
-  /** What a template is given of a model: the record's components, by their names. */
-  static Map<String, Object> values(PageModel model) {
+  /** Renders a page; a variable that neither record has is a programming error. */
+  byte[] render(Frame frame, PageModel model) throws IOException {
     Map<String, Object> values = new HashMap<>();
-    for (RecordComponent component : model.getClass().getRecordComponents()) {
+    put(values, frame);
+    put(values, (Record) model);
+    StringWriter text = new StringWriter();
+    engine.getTemplate(model.template()).evaluate(text, values);
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Adds a record's components, by their names. */
+  private static void put(Map<String, Object> values, Record record) {
+    for (RecordComponent component : record.getClass().getRecordComponents()) {
       try {
-        values.put(component.getName(), component.getAccessor().invoke(model));
+        values.put(component.getName(), component.getAccessor().invoke(record));
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(component + " can't be read", e);
       }
     }
-    return values;
-  }
-
-  /** Renders a template; a fault in a template is a programming error. */
-  byte[] render(String name, Map<String, Object> values) throws IOException {
-    StringWriter text = new StringWriter();
-    engine.getTemplate(name).evaluate(text, values);
-    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   private record FolderLoader(Path folder) implements Loader<String> {

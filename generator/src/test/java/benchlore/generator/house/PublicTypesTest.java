@@ -36,7 +36,7 @@ final class PublicTypesTest {
           Map.entry("generator.picture", 3),
           Map.entry("generator.planning", 6),
           // A model a template, and what they share.
-          Map.entry("generator.page", 6),
+          Map.entry("generator.page", 25),
           Map.entry("generator.pagedata", 1),
           Map.entry("generator.search", 1),
           Map.entry("generator.site", 2),
