@@ -1,7 +1,8 @@
-// Speed, feed and passes for a bit, and the ridges a ball leaves.
+// Speed, feed and passes for a bit, what it takes beside them, and the ridges a ball leaves.
 
 import { el, svg } from '../page/dom.js';
 import * as units from '../page/units.js';
+import { beside } from './cutting-beside.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
 import { data } from './records.js';
@@ -15,6 +16,8 @@ function measures(id) {
     flutes: bit.flutes,
     edge: mm(bit.cuttingLengthMetre),
     shank: mm(bit.shankDiameterMetre),
+    long: mm(bit.shankLengthMetre),
+    wide: mm(bit.diameterMetre),
     marked: 0
   };
 }
@@ -32,7 +35,7 @@ function ask(v, f) {
       flutes: v.flutes,
       cuttingLengthMetre: f.si('edge'),
       shankDiameterMetre: f.si('shank'),
-      shankLengthMetre: known.shankLengthMetre,
+      shankLengthMetre: f.si('long'),
       markedRpm: v.marked > 0 ? v.marked : null,
       bearing: known.bearing
     },
@@ -120,6 +123,7 @@ function show(answer, v, f) {
       draw.ridges(f.si('ball'), f.si('stepover'), el('a', { href: sanding }, 'What sanding them takes'))
     ),
     view.working(answer.working),
+    beside(answer.value, ask(v, f), v, f),
     el('p', { class: 'note' }, 'The speed marked on the bit wins. ' + listen)
   ];
 }

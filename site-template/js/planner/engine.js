@@ -29,6 +29,8 @@ export const glueUp = request => call('glueUp', request);
 export const air = request => call('air', request);
 export const fit = request => call('fit', request);
 export const cutting = request => call('cutting', request);
+export const reach = request => call('reach', request);
+export const tabs = request => call('tabs', request);
 export const surfacing = request => call('surfacing', request);
 export const planFile = request => call('planFile', request);
 export const calendar = request => call('calendar', request);

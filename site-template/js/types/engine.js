@@ -104,6 +104,26 @@ var AirPlan;
  */
 var CutPlan;
 
+/**
+ * Whether a bit can make a cut.
+ * @typedef {{
+ *   reaches: boolean, stickOutMetre: number, gripMetre: number, neededGripMetre: number, problems: !Array<!Note>
+ * }}
+ */
+var Reach;
+
+/**
+ * Tabs that hold a part.
+ * @typedef {{
+ *   count: number, programmedWidthMetre: number, widthMetre: number, heightMetre: number, spacingMetre: number,
+ *   order: !Array<!Note>
+ * }}
+ */
+var Tabs;
+
+/** @typedef {{strokes: number, stepMetre: number, layers: number, layerMetre: number, seconds: number, highestRpm: number}} */
+var Flattening;
+
 /** @typedef {{outwardMetre: number, inwardMetre: number, distanceMetre: number, lengthMetre: number}} */
 var ScrewSlot;
 

@@ -91,6 +91,18 @@ public final class EngineEntry {
     return answer(request, EngineJson::cutting);
   }
 
+  /** See {@link EngineJson#reach}. */
+  @JSExport
+  public static JSObject reach(JSObject request) {
+    return answer(request, EngineJson::reach);
+  }
+
+  /** See {@link EngineJson#tabs}. */
+  @JSExport
+  public static JSObject tabs(JSObject request) {
+    return answer(request, EngineJson::tabs);
+  }
+
   /** See {@link EngineJson#surfacing}. */
   @JSExport
   public static JSObject surfacing(JSObject request) {

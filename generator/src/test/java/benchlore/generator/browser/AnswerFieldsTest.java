@@ -104,6 +104,8 @@ final class AnswerFieldsTest {
     same(r::air, Air::plan, EngineJson::air);
     same(r::fit, Fit::plan, EngineJson::fit);
     same(r::cutting, Cutting::plan, EngineJson::cutting);
+    same(r::reach, Cutting::plan, EngineJson::reach);
+    same(r::tabs, Cutting::plan, EngineJson::tabs);
     same(r::surfacing, Cutting::plan, EngineJson::surfacing);
     same(r::plan, AnswerFieldsTest::planned, EngineJson::plan);
   }

@@ -146,6 +146,8 @@ class EngineScriptIT {
         same("air", requests::air, EngineJson::air, REQUESTS),
         same("fit", requests::fit, EngineJson::fit, REQUESTS),
         same("cutting", requests::cutting, EngineJson::cutting, REQUESTS),
+        same("reach", requests::reach, EngineJson::reach, REQUESTS),
+        same("tabs", requests::tabs, EngineJson::tabs, REQUESTS),
         same("surfacing", requests::surfacing, EngineJson::surfacing, REQUESTS),
         same("climate", requests::day, EngineJson::climate, REQUESTS),
         same("room", requests::changingRoom, EngineJson::room, REQUESTS),

@@ -108,6 +108,19 @@ class PlannerIT {
     assertFalse(browser.text("#answer").contains("Between coats"));
   }
 
+  /** What a cut takes besides stands folded below it, the answer in each heading. */
+  @Test
+  void aCutTellsOfReachTabsAndFlattening() {
+    open("cutting", "");
+    assertTrue(browser.text("#answer").contains("Does it reach? Yes"));
+    assertTrue(browser.text("#answer").contains("Tabs to hold the part:"));
+    assertTrue(browser.text("#answer").contains("Flatten a face:"));
+    browser.open("about:blank");
+    open("cutting", "#machine=HAND_ROUTER&long=10&part-long=20");
+    assertTrue(browser.text("#answer").contains("Does it reach? No."));
+    assertFalse(browser.text("#answer").contains("Tabs to hold the part:"));
+  }
+
   private static void waitFor(String script) {
     new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(5))
         .until(d -> Boolean.TRUE.equals(browser.script(script)));

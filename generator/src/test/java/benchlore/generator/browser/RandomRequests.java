@@ -19,7 +19,9 @@ import benchlore.schedules.cutting.Bit;
 import benchlore.schedules.cutting.CutMaterial;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.cutting.Machine;
+import benchlore.schedules.cutting.ReachRequest;
 import benchlore.schedules.cutting.SurfacingRequest;
+import benchlore.schedules.cutting.TabsRequest;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.material.ApplicationMethod;
@@ -324,19 +326,46 @@ final class RandomRequests {
         dice.some(Tape.common()));
   }
 
+  private Bit bit() {
+    return new Bit(
+        dice.figure(0.002, 0.06),
+        dice.whole(1, 4),
+        dice.figure(0.006, 0.06),
+        dice.one(List.of(0.00635, 0.008, 0.0127)),
+        dice.figure(0.02, 0.06),
+        dice.yes() ? OptionalDouble.of(dice.figure(12_000, 30_000)) : OptionalDouble.empty(),
+        Optional.empty());
+  }
+
+  ReachRequest reach() {
+    Bit.Bearing bearing =
+        new Bit.Bearing(
+            dice.one(Bit.Bearing.Seat.values()),
+            dice.figure(0.004, 0.06),
+            dice.figure(0.002, 0.012));
+    boolean guided = dice.yes();
+    return new ReachRequest(
+        guided ? bit().withBearing(bearing) : bit(),
+        dice.figure(0.001, 0.05),
+        dice.figure(0.015, 0.04),
+        dice.figure(0, 0.02),
+        guided ? OptionalDouble.of(dice.figure(0.004, 0.02)) : OptionalDouble.empty(),
+        dice.figure(0.001, 0.03));
+  }
+
+  TabsRequest tabs() {
+    return new TabsRequest(
+        dice.figure(0.05, 2),
+        dice.figure(0.05, 1),
+        dice.figure(0.002, 0.05),
+        dice.figure(0.001, 0.02),
+        dice.yes());
+  }
+
   CuttingRequest cutting() {
-    Bit bit =
-        new Bit(
-            dice.figure(0.002, 0.06),
-            dice.whole(1, 4),
-            dice.figure(0.006, 0.06),
-            dice.one(List.of(0.00635, 0.008, 0.0127)),
-            dice.figure(0.02, 0.06),
-            dice.yes() ? OptionalDouble.of(dice.figure(12_000, 30_000)) : OptionalDouble.empty(),
-            Optional.empty());
     return new CuttingRequest(
         dice.one(CutMaterial.values()),
-        bit,
+        bit(),
         new Machine(
             dice.one(Machine.Kind.values()),
             dice.figure(6000, 12_000),

@@ -41,8 +41,6 @@ final class ReadersTest {
           "Coating.coats(CoatsRequest)",
           "Coating.dew(DewRequest)",
           "Coating.quantity(QuantityRequest)",
-          "Cutting.plan(ReachRequest)",
-          "Cutting.plan(TabsRequest)",
           "Grits.convert(Grit)",
           "Grits.nearest(GritSystem)",
           "Mist.plan(MistRequest)",
@@ -51,7 +49,7 @@ final class ReadersTest {
 
   /** Exports no page asks yet. */
   private static final List<String> UNREAD_EXPORTS =
-      List.of("drying", "surfacing", "sentence", "days", "planForms");
+      List.of("drying", "sentence", "days", "planForms");
 
   @Test
   void everyEntryOfATradeIsAskedByOtherCode() throws IOException {

@@ -5,10 +5,14 @@ import benchlore.schedules.cutting.CutMaterial;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.cutting.CuttingSchedule;
 import benchlore.schedules.cutting.Machine;
+import benchlore.schedules.cutting.Reach;
+import benchlore.schedules.cutting.ReachRequest;
 import benchlore.schedules.cutting.Surfacing;
 import benchlore.schedules.cutting.SurfacingRequest;
+import benchlore.schedules.cutting.Tabs;
+import benchlore.schedules.cutting.TabsRequest;
 
-/** Speed, feed and passes of a cut, and flattening: requests and answers. */
+/** Speed, feed and passes of a cut, reach, tabs and flattening: requests and answers. */
 final class CuttingJson {
   private CuttingJson() {}
 
@@ -58,6 +62,25 @@ final class CuttingJson {
         f.number("feedMetrePerSecond"));
   }
 
+  static ReachRequest reach(RequestReader f) {
+    return new ReachRequest(
+        bit(f.group("bit")),
+        f.number("depthMetre"),
+        f.number("colletMetre"),
+        f.number("noseToWorkMetre"),
+        f.optionalNumber("templateMetre"),
+        f.number("firstPassMetre"));
+  }
+
+  static TabsRequest tabs(RequestReader f) {
+    return new TabsRequest(
+        f.number("lengthMetre"),
+        f.number("widthMetre"),
+        f.number("thicknessMetre"),
+        f.number("bitDiameterMetre"),
+        f.flag("inside"));
+  }
+
   static void schedule(AnswerWriter out, CuttingSchedule schedule) {
     out.group("speed", schedule.speed(), CuttingJson::speed)
         .group("feed", schedule.feed(), CuttingJson::feed)
@@ -97,5 +120,23 @@ final class CuttingJson {
         .number("pathMetre", surfacing.pathMetre())
         .number("seconds", surfacing.seconds())
         .number("highestRpm", surfacing.highestRpm());
+  }
+
+  static void reach(AnswerWriter out, Reach reach) {
+    out.flag("reaches", reach.reaches())
+        .number("stickOutMetre", reach.stickOutMetre())
+        .number("gripMetre", reach.gripMetre())
+        .number("neededGripMetre", reach.neededGripMetre())
+        .list("problems", reach.problems(), AnswerJson::note);
+  }
+
+  static void tabs(AnswerWriter out, Tabs tabs) {
+    out.number("count", tabs.count())
+        .number("widthMetre", tabs.widthMetre())
+        .number("programmedWidthMetre", tabs.programmedWidthMetre())
+        .number("heightMetre", tabs.heightMetre())
+        .number("pathMetre", tabs.pathMetre())
+        .number("spacingMetre", tabs.spacingMetre())
+        .list("order", tabs.order(), AnswerJson::note);
   }
 }

@@ -93,6 +93,16 @@ public final class EngineJson {
         request, answer, f -> Cutting.plan(CuttingJson.request(f)), CuttingJson::schedule);
   }
 
+  /** Whether a bit reaches; keys as {@link benchlore.schedules.cutting.ReachRequest}. */
+  public static void reach(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Cutting.plan(CuttingJson.reach(f)), CuttingJson::reach);
+  }
+
+  /** Tabs that hold a part; keys as {@link benchlore.schedules.cutting.TabsRequest}. */
+  public static void tabs(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Cutting.plan(CuttingJson.tabs(f)), CuttingJson::tabs);
+  }
+
   /** Flattens a surface; keys as {@link benchlore.schedules.cutting.SurfacingRequest}. */
   public static void surfacing(Node request, Sink answer) {
     AnswerJson.answer(
