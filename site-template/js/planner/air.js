@@ -6,7 +6,9 @@ import * as units from '../page/units.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
 import { mask } from './masks.js';
+import { overspray } from './overspray.js';
 import { data } from './records.js';
+import * as sanding from './sanding-dust.js';
 import * as view from './view.js';
 
 const SOURCES = [
@@ -27,7 +29,17 @@ const BACK = {
   UNKNOWN: 'not told: stay out until dry and the smell is gone'
 };
 
+const DUST = 'DUST';
+
+function dustAsked(v, f) {
+  return sanding.ask({ dustKilogram: f.si('removed'), seconds: f.si('sanding') }, v);
+}
+
 function ask(v, f) {
+  return v.airs === DUST ? dustAsked(v, f) : coatAsked(v, f);
+}
+
+function coatAsked(v, f) {
   const finish = data.finish(v.finish);
   const kilogram = f.si('liquid') * finish.finish.voc.high;
   const releases = [];
@@ -41,7 +53,7 @@ function ask(v, f) {
     });
   }
   return {
-    room: { volume: v.volume, outdoorFlow: (v.volume * v.changes) / 3600, mixingFactor: v.mixing, celsius: v.celsius },
+    room: sanding.room(v),
     releases: releases,
     ignitionSources: SOURCES.filter(s => v[s]),
     isocyanate: finish.finish.isocyanate,
@@ -111,8 +123,7 @@ const ENOUGH =
   'not past your face.';
 const TOO_LITTLE = '. More air, less liquid at a time, a brush instead of a gun, or another finish.';
 
-function room(v, f, value) {
-  const need = value.flow.governing;
+function room(v, need, enough, tooLittle) {
   const have = (v.volume * v.changes) / 3600;
   return el(
     'p',
@@ -121,7 +132,7 @@ function room(v, f, value) {
     view.q(have, 'cubic-metre-per-second'),
     '; this takes ',
     view.q(need, 'cubic-metre-per-second'),
-    have >= need ? ENOUGH : TOO_LITTLE
+    have >= need ? enough : tooLittle
   );
 }
 
@@ -156,7 +167,16 @@ function brushed(value, v) {
   return el('p', null, 'Brushed instead of sprayed, the same coat would reach ' + times + ' × the limit.');
 }
 
+const DUST_ENOUGH = '. That is enough over a working day; close to the sander there is far more.';
+const DUST_TOO_LITTLE = '. Catch more at the sander, give more air, or sand outdoors.';
+
 function show(answer, v, f) {
+  return v.airs === DUST
+    ? [sanding.told(answer), room(v, answer.value.flowNeeded, DUST_ENOUGH, DUST_TOO_LITTLE)]
+    : coat(answer, v, f);
+}
+
+function coat(answer, v, f) {
   const value = answer.value;
   const entry = value.reEntries[value.reEntries.length - 1];
   // Catalysed lacquers give off formaldehyde, which is not among the solvents reckoned with.
@@ -167,8 +187,9 @@ function show(answer, v, f) {
     figures(answer, verdict),
     view.cautions(answer.cautions),
     curve(value, verdict === 'AFTER'),
-    room(v, f, value),
+    room(v, value.flow.governing, ENOUGH, TOO_LITTLE),
     brushed(value, v),
+    overspray(data.finish(v.finish).finish, v, f),
     el('p', { class: 'note' }, wins),
     view.working(answer.working)
   ];
@@ -176,7 +197,10 @@ function show(answer, v, f) {
 
 export const page = {
   ask: ask,
-  answer: request => engine.air(request),
+  answer: request => (request.releases ? engine.air(request) : engine.dust(request)),
   show: show,
-  say: answer => 'Air needed: ' + view.q(answer.value.flow.governing, 'cubic-metre-per-second').textContent + '.'
+  say: (answer, v) => {
+    const need = v.airs === DUST ? answer.value.flowNeeded : answer.value.flow.governing;
+    return 'Air needed: ' + view.q(need, 'cubic-metre-per-second').textContent + '.';
+  }
 };

@@ -24,6 +24,7 @@ export const sanding = request => call('sanding', request);
 export const machineOrSand = request => call('machineOrSand', request);
 export const shelfGap = request => call('shelfGap', request);
 export const dust = request => call('dust', request);
+export const mist = request => call('mist', request);
 export const sheen = request => call('sheen', request);
 export const glueUp = request => call('glueUp', request);
 export const air = request => call('air', request);

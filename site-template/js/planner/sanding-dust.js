@@ -6,9 +6,20 @@ import * as engine from './engine.js';
 import { mask } from './masks.js';
 import * as view from './view.js';
 
-function ask(totals, v) {
+// The room as a request takes it.
+export function room(v) {
   return {
-    room: { volume: v.volume, outdoorFlow: (v.volume * v.changes) / 3600, mixingFactor: v.mixing, celsius: v.celsius },
+    volume: v.volume,
+    outdoorFlow: (v.volume * v.changes) / 3600,
+    mixingFactor: v.mixing,
+    celsius: v.celsius
+  };
+}
+
+// The question: what was sanded off, how long it took, what catches it.
+export function ask(totals, v) {
+  return {
+    room: room(v),
     source: v.dust,
     removedKilogram: totals.dustKilogram,
     sandingSecond: totals.seconds,
@@ -57,12 +68,13 @@ export function dust(totals, v) {
     return null;
   }
   const answer = engine.dust(ask(totals, v));
-  if (!answer.given) {
-    return [title, view.refused(answer)];
-  }
+  return [title, answer.given ? told(answer) : view.refused(answer)];
+}
+
+// The answer: figures, what to do, the working.
+export function told(answer) {
   const rough = 'How much of the dust hangs in the air is a rough figure: a limit missed by little is a limit missed.';
   return [
-    title,
     figures(answer),
     view.cautions(answer.cautions),
     el('p', { class: 'note' }, rough),

@@ -190,6 +190,9 @@ var SandingPlan;
  */
 var DustPlan;
 
+/** @typedef {{mistKilogram: number, peakIndex: number, clearSecond: number}} */
+var MistEstimate;
+
 /** @typedef {{nowSeconds: ?number, offers: !Array<{grit: ?, thenSeconds: number}>}} */
 var ShelfAdvice;
 

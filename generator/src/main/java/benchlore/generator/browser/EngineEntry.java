@@ -55,6 +55,12 @@ public final class EngineEntry {
     return answer(request, EngineJson::dust);
   }
 
+  /** See {@link EngineJson#mist}. */
+  @JSExport
+  public static JSObject mist(JSObject request) {
+    return answer(request, EngineJson::mist);
+  }
+
   /** See {@link EngineJson#drying}. */
   @JSExport
   public static JSObject drying(JSObject request) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
 import benchlore.schedules.air.Air;
+import benchlore.schedules.air.Mist;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.Coating;
@@ -102,6 +103,7 @@ final class AnswerFieldsTest {
     same(r::sheen, SheenRoute::plan, EngineJson::sheen);
     same(r::glueUp, GlueUp::plan, EngineJson::glueUp);
     same(r::air, Air::plan, EngineJson::air);
+    same(r::mist, Mist::plan, EngineJson::mist);
     same(r::fit, Fit::plan, EngineJson::fit);
     same(r::cutting, Cutting::plan, EngineJson::cutting);
     same(r::reach, Cutting::plan, EngineJson::reach);

@@ -121,6 +121,20 @@ class PlannerIT {
     assertFalse(browser.text("#answer").contains("Tabs to hold the part:"));
   }
 
+  @Test
+  void theAirIsReckonedForSandingDustAndForOverspray() {
+    open("air", "");
+    assertFalse(browser.text("#answer").contains("Overspray of one coat"));
+    browser.open("about:blank");
+    open("air", "#airs=DUST&removed=0.5");
+    assertTrue(browser.text("#answer").contains("Over eight hours"));
+    assertFalse(browser.driver().findElement(By.id("f-finish")).isDisplayed());
+    browser.open("about:blank");
+    open("air", "#finish=waterborne-polyurethane&method=SPRAY");
+    assertTrue(browser.text("#answer").contains("Overspray of one coat"));
+    assertTrue(browser.text("#answer").contains("Past the part"));
+  }
+
   private static void waitFor(String script) {
     new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(5))
         .until(d -> Boolean.TRUE.equals(browser.script(script)));

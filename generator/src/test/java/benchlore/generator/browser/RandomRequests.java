@@ -7,7 +7,11 @@ import benchlore.generator.planning.EngineData;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.air.AirRequest;
+import benchlore.schedules.air.DustCapture;
+import benchlore.schedules.air.DustRequest;
+import benchlore.schedules.air.DustSource;
 import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.air.MistRequest;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.answer.StepId;
@@ -292,6 +296,26 @@ final class RandomRequests {
     List<IgnitionSource> ignition =
         dice.whole(0, 4) == 0 ? dice.some(List.of(IgnitionSource.values())) : List.of();
     return new AirRequest(room(), releases, ignition, dice.whole(0, 9) == 0, dice.yes());
+  }
+
+  DustRequest dust() {
+    return new DustRequest(
+        room(),
+        dice.one(DustSource.values()),
+        dice.figure(0.001, 2),
+        dice.figure(60, 20_000),
+        dice.one(DustCapture.values()),
+        dice.yes() ? OptionalDouble.of(dice.sound(0, 1)) : OptionalDouble.empty());
+  }
+
+  MistRequest mist() {
+    Finish finish = dice.one(finishes);
+    return new MistRequest(
+        room(),
+        dice.one(SprayGun.values()),
+        new MistRequest.Sprayed(dice.figure(1e-4, 3e-3), finish.liquid().solidsByVolume()),
+        dice.figure(30, 4_000),
+        dice.whole(0, 9) == 0);
   }
 
   private RoomAir room() {

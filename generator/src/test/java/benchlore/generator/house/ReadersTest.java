@@ -43,7 +43,6 @@ final class ReadersTest {
           "Coating.quantity(QuantityRequest)",
           "Grits.convert(Grit)",
           "Grits.nearest(GritSystem)",
-          "Mist.plan(MistRequest)",
           "Moisture.equilibrium(double)",
           "SandingPace.plan(Grit)");
 

@@ -9,6 +9,7 @@ import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Transfer;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
@@ -18,6 +19,7 @@ import java.util.Objects;
  * Spray mist: the solids that miss the work, against the brush that leaves none in the air.
  *
  * <pre>
+ * solids = liquid x solids by volume x density of a dry film
  * mist = solids x (1 - transfer);  V dc/dt = mist / time - (Q / K) c, solved exactly
  * </pre>
  *
@@ -25,6 +27,13 @@ import java.util.Objects;
  * vapour is {@link Air}'s.
  */
 public final class Mist {
+  /** Density of a dry film. */
+  static final SourcedRange DRY_FILM =
+      SourcedRange.of(
+          1_100,
+          Unit.KILOGRAM_PER_CUBIC_METRE,
+          Provenance.fromMemory("a dry film of clear finish, a little heavier than water"));
+
   private Mist() {}
 
   /**
@@ -40,7 +49,18 @@ public final class Mist {
     Checks checks = new Checks();
     AirChecks.room(request.room(), checks);
     checks
-        .within("solidsKilogram", request.solidsKilogram(), 1e-6, 100, Unit.KILOGRAM)
+        .within(
+            "sprayed.liquidCubicMetre",
+            request.sprayed().liquidCubicMetre(),
+            1e-8,
+            0.1,
+            Unit.CUBIC_METRE_LIQUID)
+        .within(
+            "sprayed.solidsByVolume",
+            request.sprayed().solidsByVolume().high(),
+            0.1,
+            100,
+            Unit.PERCENT)
         .within("sprayingSecond", request.sprayingSecond(), 1, 86_400, Unit.SECOND);
     HomeRefusals.sprayedIsocyanate(request.isocyanate(), checks);
     if (!checks.isValid()) {
@@ -54,8 +74,9 @@ public final class Mist {
   }
 
   private static MistEstimate estimate(MistRequest request) {
-    double landed = request.solidsKilogram() * transfer(request).low();
-    double mist = request.solidsKilogram() - landed;
+    double solids = request.sprayed().solidsKilogram();
+    double landed = solids * transfer(request).low();
+    double mist = solids - landed;
     MixedRoom room = MixedRoom.of(request.room());
     double end = request.sprayingSecond();
     double peak = room.concentration(new Emission(0, mist, new ReleaseCurve(1, end, 1)), end);
@@ -68,9 +89,23 @@ public final class Mist {
     return Transfer.of(ApplicationMethod.SPRAY, request.gun());
   }
 
+  private static WorkingLine solids(MistRequest.Sprayed sprayed) {
+    SourcedRange share = sprayed.solidsByVolume();
+    return new WorkingLine(
+        QuantityKey.SOLIDS_SPRAYED,
+        Figure.computed("solids", sprayed.solidsKilogram(), Unit.KILOGRAM),
+        "solids = liquid x solids by volume x density of a dry film",
+        List.of(
+            Figure.input("liquid", sprayed.liquidCubicMetre(), Unit.CUBIC_METRE_LIQUID),
+            Figure.of("solids by volume", share.high(), Unit.PERCENT, share.from()),
+            Figure.of("dry film", DRY_FILM.mid(), DRY_FILM.unit(), DRY_FILM.from())),
+        DRY_FILM.from());
+  }
+
   private static List<WorkingLine> working(MistRequest request, MistEstimate estimate) {
     DustLimit limit = DustLimit.OSHA_RESPIRABLE;
-    Figure solids = Figure.input("solids", request.solidsKilogram(), Unit.KILOGRAM);
+    WorkingLine sprayed = solids(request.sprayed());
+    Figure solids = sprayed.result();
     SourcedRange landing = transfer(request);
     Figure transfer = Figure.of("transfer", landing.low(), Unit.RATIO, landing.from());
     Figure level =
@@ -80,6 +115,7 @@ public final class Mist {
             Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE,
             limit.from());
     return List.of(
+        sprayed,
         new WorkingLine(
             QuantityKey.MIST_MADE,
             Figure.computed("mist", estimate.mistKilogram(), Unit.KILOGRAM),

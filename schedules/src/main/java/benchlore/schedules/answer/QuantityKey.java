@@ -170,6 +170,8 @@ public enum QuantityKey {
   SHRINKING,
   /** Slot. */
   SLOT_LENGTH,
+  /** Solids. */
+  SOLIDS_SPRAYED,
   /** Speed to set. */
   SPEED_TO_SET,
   /** Stick-out. */

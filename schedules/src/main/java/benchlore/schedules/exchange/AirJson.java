@@ -9,12 +9,15 @@ import benchlore.schedules.air.DustSource;
 import benchlore.schedules.air.ExposureLimit;
 import benchlore.schedules.air.FlowNeeded;
 import benchlore.schedules.air.IgnitionSource;
+import benchlore.schedules.air.MistEstimate;
+import benchlore.schedules.air.MistRequest;
 import benchlore.schedules.air.Release;
 import benchlore.schedules.air.ReleaseCurve;
 import benchlore.schedules.air.RespiratorAdvice;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Solvent;
+import benchlore.schedules.material.SprayGun;
 
 /** The air of the shop: requests and answer. */
 final class AirJson {
@@ -137,6 +140,25 @@ final class AirJson {
         f.number("sandingSecond"),
         f.word("capture", DustCapture.values()),
         f.optionalNumber("airborneShare"));
+  }
+
+  static MistRequest mist(RequestReader f) {
+    RequestReader sprayed = f.group("sprayed");
+    return new MistRequest(
+        room(f.group("room")),
+        f.word("gun", SprayGun.values()),
+        new MistRequest.Sprayed(
+            sprayed.number("liquidCubicMetre"), sprayed.figure("solidsByVolume")),
+        f.number("sprayingSecond"),
+        f.flag("isocyanate"));
+  }
+
+  static void mistEstimate(AnswerWriter out, MistEstimate mist) {
+    out.number("landedKilogram", mist.landedKilogram())
+        .number("mistKilogram", mist.mistKilogram())
+        .number("peakKilogramPerCubicMetre", mist.peakKilogramPerCubicMetre())
+        .number("peakIndex", mist.peakIndex())
+        .number("clearSecond", mist.clearSecond());
   }
 
   static void dustSchedule(AnswerWriter out, DustSchedule dust) {

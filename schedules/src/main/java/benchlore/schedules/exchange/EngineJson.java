@@ -2,6 +2,7 @@ package benchlore.schedules.exchange;
 
 import benchlore.schedules.air.Air;
 import benchlore.schedules.air.Dust;
+import benchlore.schedules.air.Mist;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.coating.Coating;
 import benchlore.schedules.coating.SheenRoute;
@@ -80,6 +81,11 @@ public final class EngineJson {
   /** The dust of sanding in a room; keys as {@link benchlore.schedules.air.DustRequest}. */
   public static void dust(Node request, Sink answer) {
     AnswerJson.answer(request, answer, f -> Dust.plan(AirJson.dust(f)), AirJson::dustSchedule);
+  }
+
+  /** The mist of spraying in a room; keys as {@link benchlore.schedules.air.MistRequest}. */
+  public static void mist(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Mist.plan(AirJson.mist(f)), AirJson::mistEstimate);
   }
 
   /** Works out movement and gaps; keys as {@link benchlore.schedules.movement.FitRequest}. */

@@ -29,7 +29,6 @@ import benchlore.schedules.coating.StageTime;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.material.Sheen;
-import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -55,6 +54,10 @@ final class CoatSteps {
       Optional<AirSchedule> air,
       List<WorkingLine> working,
       List<Caution> cautions) {}
+
+  /** What is the same for every coat: the air after it, its overspray, where the first begins. */
+  private record Around(
+      Optional<Answer.Given<AirSchedule>> air, Overspray overspray, Beginning begin) {}
 
   private static final Caution FINISH_DUST = ShopRows.FINISH_DUST.caution();
 
@@ -102,8 +105,14 @@ final class CoatSteps {
       return Optional.empty();
     }
     Optional<Answer.Given<AirSchedule>> breathing = air.map(a -> (Answer.Given<AirSchedule>) a);
+    Overspray overspray =
+        Overspray.of(
+            request,
+            coats.liquid().value() / coats.coats().size(),
+            ProjectFigures.pace(request.coats().method()).high() * area);
+    Around around = new Around(breathing, overspray, begin);
     for (int i = 0; i < coats.coats().size(); i++) {
-      add(coats, i, given, breathing, begin);
+      add(coats, i, given, around);
     }
     buy(coats);
     return Optional.of(
@@ -114,8 +123,9 @@ final class CoatSteps {
       CoatingSchedule coats,
       int i,
       Answer.Given<CoatingSchedule> given,
-      Optional<Answer.Given<AirSchedule>> air,
-      Beginning begin) {
+      Around around) {
+    Optional<Answer.Given<AirSchedule>> air = around.air();
+    Overspray overspray = around.overspray();
     CoatStep coat = coats.coats().get(i);
     if (coat.scuff() != ScuffReason.NONE) {
       draft.add(scuff(coat));
@@ -123,10 +133,13 @@ final class CoatSteps {
     Answer<DryingTimes> drying = Coating.laid(drying(coat));
     List<WorkingLine> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
     air.ifPresent(a -> working.addAll(a.working()));
+    working.addAll(overspray.working());
     List<Caution> dries = drying.fold(d -> d.cautions(), r -> List.of());
     List<Caution> own = Cautions.merged(dries, sequence(coat.number(), given.cautions()));
-    List<Caution> cautions =
+    List<Caution> breathed =
         Cautions.merged(own, air.map(Answer.Given::cautions).orElse(List.of()));
+    List<Message> notes = notes(coats, coat, air);
+    notes.addAll(overspray.notes());
     String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
     draft.add(
         new Step(
@@ -137,18 +150,21 @@ final class CoatSteps {
                 StepId.Task.COAT.number(coat.number()),
                 coat.start(),
                 coat.start().plusSeconds(coatTime.seconds())),
-            i == 0 ? begun(begin, notes(coats, coat, air)) : notes(coats, coat, air),
-            cautions,
+            i == 0 ? begun(around.begin(), notes) : notes,
+            Cautions.merged(breathed, overspray.cautions()),
             working,
             i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
     if (i > 0) {
-      Moment due = window(coats.coats().get(i - 1)).opens();
-      double early = PlanBuilder.early(coat.start(), due);
-      if (early > 0) {
-        draft.warn(StepId.Task.COAT.number(coat.number()), TooEarly.work(early));
-      }
+      warnIfEarly(coats.coats().get(i - 1), coat);
     }
     draft.readyFrom(coat.start().plusSeconds(coatTime.seconds()));
+  }
+
+  private void warnIfEarly(CoatStep before, CoatStep coat) {
+    double early = PlanBuilder.early(coat.start(), window(before).opens());
+    if (early > 0) {
+      draft.warn(StepId.Task.COAT.number(coat.number()), TooEarly.work(early));
+    }
   }
 
   /**
@@ -299,7 +315,7 @@ final class CoatSteps {
             request.coats().coats(),
             request.coats().wetFilmMicron(),
             request.coats().method(),
-            SprayGun.HVLP);
+            Overspray.GUN);
     return new CoatingRequest(
         quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
   }

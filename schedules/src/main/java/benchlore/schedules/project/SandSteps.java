@@ -61,6 +61,10 @@ final class SandSteps {
     List<Interval> slots =
         draft.book(StepId.Task.SAND.once(), "sanding", seconds - between - surface.seconds());
     if (!slots.isEmpty()) {
+      SandDust dust = SandDust.of(request, slots, dustKilogram);
+      notes.addAll(dust.notes());
+      working.addAll(dust.working());
+      cautions = Cautions.merged(cautions, dust.cautions());
       draft.add(
           new Step(
               StepId.Task.SAND.once(),

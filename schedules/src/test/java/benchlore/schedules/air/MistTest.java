@@ -8,6 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.material.SprayGun;
+import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -18,6 +21,14 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class MistTest {
   private static final RoomAir GARAGE = RoomAir.ofAirChanges(90, 6, 3, 20);
+
+  /** Liquid that holds so many kilograms of solids. */
+  private static MistRequest.Sprayed sprayed(double solidsKilogram) {
+    double cubicMetre = solidsKilogram / Mist.DRY_FILM.mid() / 0.4;
+    return new MistRequest.Sprayed(
+        cubicMetre,
+        SourcedRange.range(30, 40, Unit.PERCENT, Provenance.fromMemory("an invented lacquer")));
+  }
 
   private static MistEstimate given(MistRequest request) {
     return Mist.plan(request)
@@ -35,7 +46,7 @@ class MistTest {
   @Property(tries = 200)
   void massIsKeptAndClearIsDownToTheLimit(
       @ForAll @DoubleRange(min = 0.01, max = 5) double kilogram, @ForAll SprayGun gun) {
-    MistEstimate m = given(new MistRequest(GARAGE, gun, kilogram, 600, false));
+    MistEstimate m = given(new MistRequest(GARAGE, gun, sprayed(kilogram), 600, false));
     assertEquals(kilogram, m.landedKilogram() + m.mistKilogram(), 1e-12);
     Emission emission = new Emission(0, m.mistKilogram(), new ReleaseCurve(1, 600, 1));
     double then = MixedRoom.of(GARAGE).concentration(emission, 600 + m.clearSecond());
@@ -44,15 +55,17 @@ class MistTest {
 
   @Test
   void betterGunsLeaveLessMist() {
-    double hvlp = given(new MistRequest(GARAGE, SprayGun.HVLP, 0.1, 600, false)).mistKilogram();
-    double cup = given(new MistRequest(GARAGE, SprayGun.CUP_GUN, 0.1, 600, false)).mistKilogram();
+    double hvlp =
+        given(new MistRequest(GARAGE, SprayGun.HVLP, sprayed(0.1), 600, false)).mistKilogram();
+    double cup =
+        given(new MistRequest(GARAGE, SprayGun.CUP_GUN, sprayed(0.1), 600, false)).mistKilogram();
     assertEquals(0.05, hvlp, 1e-12);
     assertTrue(cup > hvlp);
   }
 
   @Test
   void isocyanatesAreRefused() {
-    MistRequest request = new MistRequest(GARAGE, SprayGun.AIRLESS, 0.1, 600, true);
+    MistRequest request = new MistRequest(GARAGE, SprayGun.AIRLESS, sprayed(0.1), 600, true);
     assertTrue(refusals(request).get(0).remedy().pattern().contains("licensed finishing shop"));
   }
 
@@ -68,7 +81,8 @@ class MistTest {
   void nonsense(double kilogram, double second, double volume) {
     RoomAir room = RoomAir.ofAirChanges(volume, 6, 3, 20);
     assertFalse(
-        refusals(new MistRequest(room, SprayGun.AIRLESS, kilogram, second, false)).isEmpty());
+        refusals(new MistRequest(room, SprayGun.AIRLESS, sprayed(kilogram), second, false))
+            .isEmpty());
   }
 
   @Test
