@@ -183,6 +183,19 @@ public final class EngineEntry {
   }
 
   /**
+   * What a machine is set to: {@code 1200–1500 mm/min}.
+   *
+   * @param low lower end, in the engine's unit
+   * @param high upper end, in the engine's unit
+   * @param field the unit as {@link NamedUnit} shows it
+   * @param system a word of {@link UnitSystem}
+   */
+  @JSExport
+  public static String setting(double low, double high, String field, String system) {
+    return FigureText.setting(low, high, FieldMeasure.field(field), UnitSystem.valueOf(system));
+  }
+
+  /**
    * What was typed into a field, in the field's unit; not a number if it is no measure of its kind.
    *
    * @param field the field's unit as {@link NamedUnit} shows it

@@ -166,13 +166,15 @@ public final class EngineJson {
   }
 
   /**
-   * A sentence in the reader's units: {@code pattern} and {@code quantities} as an answer has them,
-   * {@code system} a word of {@link benchlore.schedules.present.UnitSystem}. The value is {@code
-   * text}.
+   * A sentence with its figures: {@code pattern} and {@code quantities} as an answer has them. The
+   * value is {@code parts}, keys as {@link benchlore.schedules.present.SentencePart}.
    */
   public static void sentence(Node request, Sink answer) {
     AnswerJson.answer(
-        request, answer, f -> plain(ShownJson.sentence(f)), (out, text) -> out.text("text", text));
+        request,
+        answer,
+        f -> plain(ShownJson.sentence(f)),
+        (out, parts) -> out.list("parts", parts, ShownJson::part));
   }
 
   /**

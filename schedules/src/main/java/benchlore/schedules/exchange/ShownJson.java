@@ -3,21 +3,28 @@ package benchlore.schedules.exchange;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.present.DayMark;
 import benchlore.schedules.present.DayRow;
-import benchlore.schedules.present.FigureText;
 import benchlore.schedules.present.PlanCalendar;
+import benchlore.schedules.present.SentencePart;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Interval;
+import java.util.List;
 
 /** What a page shows: sentences, days to draw, the calendar of a plan. */
 final class ShownJson {
   private ShownJson() {}
 
-  static String sentence(RequestReader f) {
-    Message message = new Message(f.text("pattern"), f.list("quantities", ShownJson::quantity));
-    return FigureText.sentence(message, f.word("system", UnitSystem.values()));
+  static List<SentencePart> sentence(RequestReader f) {
+    return SentencePart.of(
+        new Message(f.text("pattern"), f.list("quantities", ShownJson::quantity)));
+  }
+
+  static void part(AnswerWriter out, SentencePart part) {
+    out.text("metric", part.metric())
+        .text("imperial", part.imperial())
+        .flag("isFigure", part.isFigure());
   }
 
   private static Quantity quantity(RequestReader f) {

@@ -54,6 +54,25 @@ public final class FigureText {
     return NumberText.of(value);
   }
 
+  /**
+   * What a machine is set to, in whole numbers of a form field's unit: {@code 1200–1500 mm/min}.
+   *
+   * @param low lower end, in the engine's unit
+   * @param high upper end, in the engine's unit
+   * @param field the field's metric unit
+   * @param system the reader's
+   */
+  public static String setting(double low, double high, NamedUnit field, UnitSystem system) {
+    NamedUnit shown = FieldMeasure.unit(field, system);
+    String from = whole(shown.fromEngine(low));
+    String to = whole(shown.fromEngine(high));
+    return (from.equals(to) ? to : from + "–" + to) + GAP + shown.symbol();
+  }
+
+  private static String whole(double value) {
+    return NumberText.of(Math.floor(value + 0.5));
+  }
+
   /** Seconds of work as hours: {@code 12.5 h}. */
   public static String hours(double seconds) {
     return NumberText.of(seconds / 3_600) + GAP + NamedUnit.HOUR.symbol();
@@ -61,10 +80,10 @@ public final class FigureText {
 
   /** A sentence with its quantities in the reader's units. */
   public static String sentence(Message message, UnitSystem system) {
-    String text = message.pattern();
-    for (int i = 0; i < message.quantities().size(); i++) {
-      text = text.replace("{" + i + "}", text(message.quantities().get(i), system));
+    StringBuilder text = new StringBuilder();
+    for (SentencePart part : SentencePart.of(message)) {
+      text.append(system == UnitSystem.METRIC ? part.metric() : part.imperial());
     }
-    return text;
+    return text.toString();
   }
 }

@@ -40,6 +40,10 @@ final class FileForms {
     problems.add(new FileProblem(FileProblem.Source.PLAN, path, what, todo));
   }
 
+  private void bound(List<String> path, String what, String todo) {
+    problems.add(new FileProblem(FileProblem.Source.PLAN, path, what, todo, true));
+  }
+
   private void value(Node value, Rule rule, List<String> path) {
     if (rule instanceof Rule.Word word) {
       word(value, word, path);
@@ -78,9 +82,9 @@ final class FileForms {
     if (rule.isWhole() && number != Math.floor(number)) {
       add(path, quoted(value) + " stands where something else belongs", wanted(rule));
     } else if (number < rule.least()) {
-      add(path, quoted(value) + " is too small", "The least is " + number(rule.least()) + ".");
+      bound(path, quoted(value) + " is too small", "The least is " + number(rule.least()) + ".");
     } else if (number > rule.most()) {
-      add(path, quoted(value) + " is too large", "The most is " + number(rule.most()) + ".");
+      bound(path, quoted(value) + " is too large", "The most is " + number(rule.most()) + ".");
     }
   }
 

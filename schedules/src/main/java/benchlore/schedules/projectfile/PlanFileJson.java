@@ -41,7 +41,8 @@ public final class PlanFileJson {
 
   /**
    * Whether an object is a plan file in form. Gives a list of problems, each with its {@code path},
-   * {@code what} and {@code todo}; empty if it is one.
+   * {@code what} and {@code todo}, and whether it {@code isOutOfBounds}: a number, but too small or
+   * too large; empty if it is one.
    */
   public static void forms(Node file, Sink answer) {
     problems("", ProjectFile.forms(file), answer);
@@ -78,6 +79,7 @@ public final class PlanFileJson {
       answer.close();
       answer.text("what", problem.what());
       answer.text("todo", problem.todo());
+      answer.flag("isOutOfBounds", problem.isOutOfBounds());
       answer.close();
     }
     answer.close();

@@ -9,6 +9,7 @@ import benchlore.schedules.quantity.Unit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -104,6 +105,32 @@ final class FigureTextTest {
     assertEquals("Wait 2\u00a0h at 20\u00a0°C.", FigureText.sentence(message, UnitSystem.METRIC));
     assertEquals("Wait 2\u00a0h at 68\u00a0°F.", FigureText.sentence(message, UnitSystem.IMPERIAL));
     assertFalse(FigureText.sentence(message, UnitSystem.IMPERIAL).contains("{"));
+  }
+
+  @Test
+  void theFiguresOfASentenceAreApartFromItsWords() {
+    Message message =
+        Message.of(
+            "{1}, then wait {0}, again {1}",
+            Quantity.of(7_200, Unit.SECOND), Quantity.of(20, Unit.CELSIUS));
+    SentencePart warmth = new SentencePart("20\u00a0°C", "68\u00a0°F", true);
+    assertEquals(
+        List.of(
+            warmth,
+            new SentencePart(", then wait ", ", then wait ", false),
+            new SentencePart("2\u00a0h", "2\u00a0h", true),
+            new SentencePart(", again ", ", again ", false),
+            warmth),
+        SentencePart.of(message));
+    assertEquals(List.of(), SentencePart.of(Message.of("")));
+  }
+
+  @Test
+  void aMachineIsSetInWholeNumbersOfTheFieldsUnit() {
+    NamedUnit feed = NamedUnit.MILLIMETRE_PER_MINUTE;
+    assertEquals(
+        "1200–1500\u00a0mm/min", FigureText.setting(0.02, 0.0249999, feed, UnitSystem.METRIC));
+    assertEquals("47\u00a0in/min", FigureText.setting(0.02, 0.02, feed, UnitSystem.IMPERIAL));
   }
 
   private static String imperial(double low, double high, Unit unit) {
