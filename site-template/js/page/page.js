@@ -8,4 +8,4 @@ import * as units from './units.js';
 localTimes();
 units.ready();
 showRow();
-offer({ units: { text: units.text, number: units.number, set: units.set, system: units.system } });
+offer({ units: { set: units.set, system: units.system } });

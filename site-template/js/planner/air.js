@@ -2,9 +2,9 @@
 // catch fire; the flow it takes, and when the room is fit to sit in again.
 
 import { el, svg } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import { mask } from './masks.js';
 import { overspray } from './overspray.js';
 import { data } from './records.js';
@@ -103,7 +103,7 @@ function reEntry(x) {
 }
 
 function hour(x, h) {
-  return draw.words(x(h * 3600), 220, units.text(h * 3600, h * 3600, 'second'), { 'text-anchor': 'middle' });
+  return draw.words(x(h * 3600), 220, figureText.text(h * 3600, h * 3600, 'second'), { 'text-anchor': 'middle' });
 }
 
 // A line for each power of ten.
@@ -141,9 +141,9 @@ function figures(answer, verdict) {
   const entry = reEntries[reEntries.length - 1];
   const after = verdict === 'AFTER';
   const governs = view.line(answer, flow.governs === 'FIRE' ? 'FLOW_FOR_FIRE_TENTH' : 'FLOW_FOR_HEALTH');
-  const changes = ' ' + units.text(flow.changesPerHour, flow.changesPerHour, 'per-hour') + ' changes';
+  const changes = ' ' + figureText.text(flow.changesPerHour, flow.changesPerHour, 'per-hour') + ' changes';
   const most = peaks.index
-    ? units.text(peaks.index.value, peaks.index.value, 'ratio') + ' × the limit'
+    ? figureText.text(peaks.index.value, peaks.index.value, 'ratio') + ' × the limit'
     : 'no limit known';
   const share = peaks.percentLowerExplosive ? view.q(peaks.percentLowerExplosive.value, 'percent') : 'not known';
   return view.glance([
@@ -163,7 +163,7 @@ function brushed(value, v) {
   if (value.brushedPeakIndex === null || v.method !== 'SPRAY') {
     return null;
   }
-  const times = units.text(value.brushedPeakIndex, value.brushedPeakIndex, 'ratio');
+  const times = figureText.text(value.brushedPeakIndex, value.brushedPeakIndex, 'ratio');
   return el('p', null, 'Brushed instead of sprayed, the same coat would reach ' + times + ' × the limit.');
 }
 

@@ -1,8 +1,8 @@
 // What a cut takes beside speed and passes: does the bit reach, tabs to hold the part, flattening a face.
 
 import { el, listOf } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import * as view from './view.js';
 
 // A folded section whose heading carries the answer.
@@ -120,7 +120,7 @@ function count(n, one, many) {
 }
 
 function length(metre) {
-  return units.text(metre, metre, 'metre');
+  return figureText.text(metre, metre, 'metre');
 }
 
 // The folded sections under a cut's answer.
@@ -149,7 +149,7 @@ export function beside(cut, request, v, f) {
         ' in ' +
         count(value.layers, 'layer', 'layers') +
         ', ' +
-        units.text(value.seconds, value.seconds, 'second') +
+        figureText.text(value.seconds, value.seconds, 'second') +
         '.',
       flattened
     )

@@ -1,10 +1,10 @@
 // Speed, feed and passes for a bit, what it takes beside them, and the ridges a ball leaves.
 
 import { el, svg } from '../page/dom.js';
-import * as units from '../page/units.js';
 import { beside } from './cutting-beside.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import { data } from './records.js';
 import * as view from './view.js';
 
@@ -61,17 +61,12 @@ function passes(value, f) {
     out.append(svg('rect', { class: 'plan-pass', x: left, y: 30 + i * tall, width: wide * scale, height: tall }));
   }
   out.append(
-    svg(
-      'text',
-      {
-        class: 'drw-text',
-        x: left - 6,
-        y: 30 + (depth * scale) / value.passes.depthPasses / 2 + 4,
-        'text-anchor': 'end',
-        'data-q': value.passes.depthMetre,
-        'data-u': 'metre'
-      },
-      units.text(value.passes.depthMetre, value.passes.depthMetre, 'metre')
+    draw.figure(
+      left - 6,
+      30 + (depth * scale) / value.passes.depthPasses / 2 + 4,
+      value.passes.depthMetre,
+      'metre',
+      { 'text-anchor': 'end' }
     )
   );
   return el(
@@ -130,12 +125,8 @@ function show(answer, v, f) {
 
 // Feeds are set in millimetres or inches a minute on every controller.
 function feed(value) {
-  const low = value.feed.lowMetrePerSecond * 60;
-  const high = value.feed.highMetrePerSecond * 60;
-  const per = units.system() === 'imperial' ? 0.0254 : 0.001;
-  const from = units.number(Math.round(low / per));
-  const to = units.number(Math.round(high / per));
-  return (from === to ? to : from + '–' + to) + (per === 0.001 ? '\u00a0mm/min' : '\u00a0in/min');
+  const { lowMetrePerSecond: low, highMetrePerSecond: high } = value.feed;
+  return engine.setting(low, high, 'mm/min', figureText.system());
 }
 
 export const page = {

@@ -1,7 +1,7 @@
 // The bones of a chart, and drawings that stand in more than one planner.
 
 import { el, svg } from '../page/dom.js';
-import * as units from '../page/units.js';
+import * as figureText from './figure-text.js';
 import * as view from './view.js';
 
 // Round steps for an axis: about so many of 1, 2 or 5 times a power of ten.
@@ -41,8 +41,7 @@ export function words(x, y, text, more = {}) {
 
 // A figure in a drawing, that follows the units switch.
 export function figure(x, y, value, unit, more = {}) {
-  const shown = units.text(value, value, unit);
-  return words(x, y, shown, Object.assign({ 'data-q': value, 'data-u': unit }, more));
+  return words(x, y, figureText.text(value, value, unit), Object.assign(figureText.carried(value, value, unit), more));
 }
 
 // The ridges a ball leaves from track to track, to scale; their height is plain geometry.

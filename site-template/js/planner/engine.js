@@ -1,7 +1,7 @@
 // The engine for pages: plain objects in, plain objects out. Each function takes an object whose keys are
 // the components of the engine's request, in SI units, and gives {given: true, value, working, cautions},
 // or {given: false, reasons} where a rule refuses, or {given: false, broken: 'what is wrong'} where it is
-// no request. None of them ever throws, and none changes what it is given.
+// no request. None of them ever throws, and none changes what it is given. Below them, what a page shows of figures.
 
 function message(error) {
   try {
@@ -17,6 +17,12 @@ function call(name, request) {
   } catch (error) {
     return { given: false, broken: message(error) };
   }
+}
+
+// What a page writes and reads of figures: text and numbers in, a text or a number out. Theirs is the one table
+// of units.
+function words(name, ...given) {
+  return window.EngineEntry[name](...given);
 }
 
 export const plan = request => call('plan', request);
@@ -37,3 +43,13 @@ export const planFile = request => call('planFile', request);
 export const calendar = request => call('calendar', request);
 export const climate = request => call('climate', request);
 export const room = request => call('room', request);
+export const planForms = file => words('planForms', file);
+export const sentence = request => call('sentence', request);
+export const days = request => call('days', request);
+export const figure = (low, high, unit, system) => words('figure', low, high, unit, system);
+export const number = value => words('number', value);
+export const setting = (low, high, field, system) => words('setting', low, high, field, system);
+export const typed = (text, field, system) => words('typed', text, field, system);
+export const shown = (value, field, system) => words('shown', value, field, system);
+export const unitOf = (field, system) => words('unitOf', field, system);
+export const inEngineUnit = (value, field) => words('inEngineUnit', value, field);

@@ -76,7 +76,7 @@ export class Fields {
   }
 
   begin(e) {
-    const first = isMeasure(e) ? measure.amount(e.value) : read(e);
+    const first = isMeasure(e) ? measure.metric(e.value, e.dataset.unit) : read(e);
     this.values[e.name] = first;
     this.defaults[e.name] = first;
     if (isMeasure(e) && e.dataset.slide !== undefined) {
@@ -270,6 +270,6 @@ export class Fields {
 
   // The value of a measure in SI units.
   si(n) {
-    return this.values[n] * measure.perUnit(this.byName.get(n).dataset.unit);
+    return measure.si(this.values[n], this.byName.get(n).dataset.unit);
   }
 }

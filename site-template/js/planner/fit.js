@@ -2,9 +2,9 @@
 // tape that makes it, and whether it may be screwed down fast.
 
 import { el, heading, listOf, svg } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import { data, rings } from './records.js';
 import * as view from './view.js';
 
@@ -99,8 +99,8 @@ function year(value) {
           row[1] < 0 ? '\u2212' : '+',
           svg(
             'tspan',
-            { 'data-q': Math.abs(row[2]), 'data-u': 'metre' },
-            units.text(Math.abs(row[2]), Math.abs(row[2]), 'metre')
+            figureText.carried(Math.abs(row[2]), Math.abs(row[2]), 'metre'),
+            figureText.text(Math.abs(row[2]), Math.abs(row[2]), 'metre')
           )
         )
       );

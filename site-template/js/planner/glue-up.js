@@ -1,7 +1,6 @@
 // The glue-up planner: how long you have, how many clamps and where, when they come off.
 
 import { el, heading, listOf, svg } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as dates from './dates.js';
 import { days } from './days.js';
 import * as draw from './drawing.js';
@@ -134,19 +133,20 @@ function figures(answer) {
 }
 
 function byTheClock(value) {
-  const blocks = value.batches.map((b, i) => ({ from: b.start, to: b.tight, number: i + 1 }));
-  const bands = value.batches.map(b => ({ from: b.tight, to: b.clampsOff, kind: 'clamped' }));
-  const moments = [
-    { at: value.machine.at, label: 'machine' },
-    { at: value.fullLoad.at, label: 'full load' }
-  ];
+  const mark = (kind, from, to, label) => ({ kind, from, to, label });
+  const marks = value.batches.flatMap((b, i) => [
+    mark('WORK', b.start, b.tight, String(i + 1)),
+    mark('CLAMPED', b.tight, b.clampsOff, '')
+  ]);
+  marks.push(mark('MOMENT', value.machine.at, value.machine.at, 'machine'));
+  marks.push(mark('MOMENT', value.fullLoad.at, value.fullLoad.at, 'full load'));
   const keys = [
     el('span', { class: 'key key-work' }),
     ' spread and close ',
     el('span', { class: 'key key-clamped' }),
     ' in clamps'
   ];
-  const drawn = days('The glue-up by the clock', { blocks, bands, moments });
+  const drawn = days('The glue-up by the clock', engine.days({ marks }).value.rows);
   return el('figure', { class: 'ladder' }, drawn, el('figcaption', null, keys));
 }
 

@@ -1,14 +1,14 @@
 // What a gun sprays past the part, and how long it hangs in the room.
 
 import { heading } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import { room } from './sanding-dust.js';
 import * as view from './view.js';
 
 function figures(answer) {
   const value = answer.value;
-  const times = units.text(value.peakIndex, value.peakIndex, 'ratio') + ' × the limit for dust';
+  const times = figureText.text(value.peakIndex, value.peakIndex, 'ratio') + ' × the limit for dust';
   const clear = value.clearSecond > 0 ? view.q(value.clearSecond, 'second') : 'at once';
   return view.glance([
     view.figure('Past the part', view.q(value.mistKilogram, 'kilogram'), view.line(answer, 'MIST_MADE'), ' of solids'),

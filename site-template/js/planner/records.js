@@ -1,8 +1,8 @@
 // The records as the engine takes them. data.species(id), .finish(id), .adhesive(id), .bit(id) and .place(id) are
 // one record with the objects that go into a request, null for an unknown id; data.shop, .places, .grades, .trim
-// and .tapes are the shop (null if the content has none) and the engine's tables; data.planFile is what a plan file
-// may hold. data.climate, .room and .pace are parts of a request that the engine works out, null where it can't.
-// All are fresh copies: change them as you like.
+// and .tapes are the shop (null if the content has none) and the engine's tables; data.planWords are words of a
+// plan file that each have a field in the form. data.climate, .room and .pace are parts of a request that the engine
+// works out, null where it can't. All are fresh copies: change them as you like.
 
 import * as engine from './engine.js';
 
@@ -110,8 +110,8 @@ export const data = {
   get places() {
     return packed.places.map(unfold);
   },
-  get planFile() {
-    return JSON.parse(JSON.stringify(packed.planFile || {}));
+  get planWords() {
+    return packed.planWords;
   },
   get grades() {
     return packed.grades.map(grade);

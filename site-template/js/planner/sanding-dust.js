@@ -1,8 +1,8 @@
 // The dust a sanding leaves in the air of the room, against its limit.
 
 import { el, heading } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import { mask } from './masks.js';
 import * as view from './view.js';
 
@@ -29,7 +29,7 @@ export function ask(totals, v) {
 }
 
 function times(index) {
-  return units.text(index, index, 'ratio') + ' × the limit';
+  return figureText.text(index, index, 'ratio') + ' × the limit';
 }
 
 function clear(second) {

@@ -2,9 +2,9 @@
 // run longer so that hands sand less.
 
 import { el, heading, listOf, svg } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 import { data } from './records.js';
 import { dust } from './sanding-dust.js';
 import * as view from './view.js';
@@ -86,11 +86,7 @@ function ladder(passes) {
     out.append(
       svg('text', { class: 'drw-text', x: 4, y: y + 21 }, label(p.grit)),
       svg('rect', { class: 'lad-work', x: 62, y: y, width: width, height: 30, rx: 3 }),
-      svg(
-        'text',
-        { class: 'drw-text', x: 68 + width, y: y + 21, 'data-q': p.seconds, 'data-u': 'second' },
-        units.text(p.seconds, p.seconds, 'second')
-      )
+      draw.figure(68 + width, y + 21, p.seconds, 'second')
     );
   });
   return el(
@@ -199,7 +195,7 @@ function axes({ high, low, wide, x, y }) {
     .ticks(0, high, 4)
     .flatMap(t => [
       svg('path', { class: 'plan-grid', d: 'M' + LEFT + ' ' + y(t) + 'H410' }),
-      draw.words(46, y(t) + 4, units.text(t, t, 'second'), { 'text-anchor': 'end' })
+      draw.words(46, y(t) + 4, figureText.text(t, t, 'second'), { 'text-anchor': 'end' })
     ]);
   const stepovers = [low, Math.sqrt(low * wide), wide];
   return times.concat(stepovers.map(s => draw.figure(x(s), 220, s, 'metre', { 'text-anchor': 'middle' })));

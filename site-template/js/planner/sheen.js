@@ -2,7 +2,6 @@
 // film there is, and the way back.
 
 import { el } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as dates from './dates.js';
 import * as engine from './engine.js';
 import { data } from './records.js';
@@ -89,7 +88,7 @@ function supplies(s) {
     list.push(['finish ', view.q(s.liquidCubicMetre, 'cubic-metre-liquid')]);
   }
   if (s.sheets > 0) {
-    list.push([units.number(Math.ceil(s.sheets)) + (s.sheets > 1 ? ' sheets' : ' sheet')]);
+    list.push([engine.number(Math.ceil(s.sheets)) + (s.sheets > 1 ? ' sheets' : ' sheet')]);
   }
   if (s.compoundKilogram > 0) {
     list.push(['compound ', view.q(s.compoundKilogram, 'kilogram')]);

@@ -1,16 +1,16 @@
 // How an answer of the engine looks: quantities, sentences, cautions, the working behind a figure.
 
 import { el } from '../page/dom.js';
-import * as units from '../page/units.js';
+import * as engine from './engine.js';
+import * as figureText from './figure-text.js';
 
 // A figure, or a range, that follows the units switch.
 export function range(low, high, unit) {
-  const name = unit.toLowerCase().replace(/_/g, '-');
-  const span = el('span', { class: 'q', 'data-q': low, 'data-u': name }, units.text(low, high, name));
-  if (high !== low) {
-    span.dataset.h = high;
-  }
-  return span;
+  return el(
+    'span',
+    Object.assign({ class: 'q' }, figureText.carried(low, high, unit)),
+    figureText.text(low, high, unit)
+  );
 }
 
 export function q(value, unit) {
@@ -21,12 +21,14 @@ export function quantity(x) {
   return q(x.value, x.unit);
 }
 
-// A sentence of the engine: its pattern with the quantities in their places.
+// A sentence of the engine, with its figures.
 export function note(n) {
-  return n.pattern.split(/(\{\d+\})/).map(part => {
-    const m = /^\{(\d+)\}$/.exec(part);
-    return m && n.quantities[Number(m[1])] ? quantity(n.quantities[Number(m[1])]) : part;
-  });
+  return engine.sentence(n).value.parts.map(part => (part.isFigure ? figureOf(part) : part.metric));
+}
+
+function figureOf({ metric, imperial }) {
+  const carried = { class: 'q', 'data-metric': metric, 'data-imperial': imperial };
+  return el('span', carried, figureText.system() === 'METRIC' ? metric : imperial);
 }
 
 // Cautions where the step is; they can't be folded away. Among those of a whole plan (named) each says which

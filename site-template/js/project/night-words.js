@@ -3,7 +3,7 @@
 // stood still. Nights are joined by "~", in order.
 
 import { isDay } from '../planner/dates.js';
-import * as amounts from './amounts.js';
+import * as measure from '../planner/measure.js';
 
 const NIGHTS = 60;
 
@@ -89,22 +89,12 @@ export function inFile(n) {
 }
 
 export function fromFile(n) {
-  const night = { date: n.date.trim(), low: amounts.inUnit(n.low, '°C'), high: amounts.inUnit(n.high, '°C') };
+  const night = { date: n.date.trim(), low: measure.inUnit(n.low, '°C'), high: measure.inUnit(n.high, '°C') };
   if (n.humidity !== undefined) {
-    night.humidity = amounts.inUnit(n.humidity, '%');
+    night.humidity = measure.inUnit(n.humidity, '%');
   }
   if (n.heated === false) {
     night.heated = false;
   }
   return night;
-}
-
-export function asked(n) {
-  return {
-    date: n.date,
-    lowCelsius: amounts.si(n.low),
-    highCelsius: amounts.si(n.high),
-    afternoonHumidityPercent: n.humidity === undefined ? undefined : amounts.si(n.humidity),
-    heated: n.heated !== false
-  };
 }

@@ -2,9 +2,9 @@
 // After each change the plan is laid out again and one line says what moved.
 
 import { el } from '../page/dom.js';
-import * as units from '../page/units.js';
 import * as dates from '../planner/dates.js';
 import * as engine from '../planner/engine.js';
+import * as figureText from '../planner/figure-text.js';
 import { parse } from '../planner/measure.js';
 import * as view from '../planner/view.js';
 import * as desk from './desk.js';
@@ -17,7 +17,6 @@ import * as ticks from './ticks.js';
 
 const AHEAD = 2; // nights after tonight that can be chosen
 const MOST = 60;
-const COLDEST = 5; // the hour
 let opened = false; // whether the fold is open: it is made anew with each answer
 let told = ''; // what the last change moved
 
@@ -171,7 +170,7 @@ function read(id) {
 
 // A temperature as the reader's thermometer shows it, with its unit.
 function shown(value) {
-  return units.text(value, value, 'celsius').replace(/\u00a0/g, ' ');
+  return figureText.text(value, value, 'celsius').replace(/\u00a0/g, ' ');
 }
 
 // ---- what stands on the page
@@ -269,19 +268,6 @@ export function listed(text) {
   return there
     ? el('section', { class: 'nights' }, el('h2', null, 'Nights colder or warmer than planned'), there)
     : null;
-}
-
-// For the drawing of the days: those the plan passes through, as cold as the engine takes them to be.
-export function marks(plan, climate) {
-  return climate.otherwise
-    .filter(d => d.hours[COLDEST].celsius !== climate.hours[COLDEST].celsius)
-    .map(d => ({
-      from: shifted(d.date, -1) + 'T21:00:00',
-      at: d.date + 'T05:00:00',
-      to: d.date + 'T07:00:00',
-      label: shown(d.hours[COLDEST].celsius)
-    }))
-    .filter(m => m.at > plan.steps[0].slots[0].start && m.at < steps.end(plan));
 }
 
 export function quiet() {

@@ -3,20 +3,19 @@
 //   of a file that is wrong in form no values.
 
 import { isDay } from '../planner/dates.js';
+import * as engine from '../planner/engine.js';
+import * as measure from '../planner/measure.js';
 import { data } from '../planner/records.js';
-import * as amounts from './amounts.js';
 import * as nightWords from './night-words.js';
-import * as planRules from './rules.js';
 import * as saved from './saved.js';
 
 let shopFile = {}; // what the form says by itself, for what a plan file leaves out
 const grades = data.grades.map(g => g.label);
 export const GROUPS = 8; // groups of like parts the form holds
-// The words come from the plan's schema, so what it accepts has a place in the form and nothing else has.
-const accepted = data.planFile.properties;
-export const DAYS = Object.keys(accepted.hours.properties);
-const IGNITION = accepted.ignition.items['enum'];
-const SANDERS = accepted.sanders.items['enum'];
+// What a file accepts has a place in the form, and nothing else has.
+export const DAYS = data.planWords.hours;
+const IGNITION = data.planWords.ignition;
+const SANDERS = data.planWords.sanders;
 
 // ---- a run: {done: [{step, slots: [{start, end}]}]} in the page; in the file, each slot is a line
 
@@ -44,6 +43,16 @@ function slotFromFile(text) {
 }
 
 // ---- values -> file
+
+function slug(title) {
+  const s = title
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return /^[a-z]/.test(s) ? s.slice(0, 60) : 'plan-' + (s || 'of-mine').slice(0, 50);
+}
 
 function surfaceOf(v, n) {
   switch (v['surface-' + n]) {
@@ -82,6 +91,13 @@ function spans(text) {
     .filter(Boolean);
 }
 
+// The words whose fields are ticked, in the order of the form.
+function ticked(v, what) {
+  return Object.keys(v)
+    .filter(name => name.startsWith(what) && v[name])
+    .map(name => name.slice(what.length));
+}
+
 function shopOf(v) {
   return {
     climate: climateOf(v),
@@ -90,9 +106,9 @@ function shopOf(v) {
     volume: v.volume + ' m3',
     'air-changes': v.changes,
     'mixing-factor': v.mixing,
-    ignition: IGNITION.filter(s => v['ignition-' + s]),
+    ignition: ticked(v, 'ignition-'),
     grades: grades.filter(g => v['shelf-' + g]),
-    sanders: SANDERS.filter(s => v['sander-' + s]),
+    sanders: ticked(v, 'sander-'),
     clamps: { count: v.clamps, force: v.force + ' N', caul: v.caul + ' mm', jaw: v.jaw + ' mm' },
     people: v.people
   };
@@ -133,7 +149,7 @@ export function of(v) {
     parts.push(partOf(v, n));
   }
   const head = {
-    id: amounts.slug(v.id || v.title),
+    id: slug(v.id || v.title),
     title,
     intro: v.intro.trim() || title,
     start: v.start.replace('T', ' '),
@@ -154,24 +170,24 @@ function partValues(part, n, v) {
   v['name-' + n] = part.name;
   v['count-' + n] = part.count;
   ['length', 'width', 'thickness'].forEach(k => {
-    v[k + '-' + n] = amounts.inUnit(part[k], 'mm');
+    v[k + '-' + n] = measure.inUnit(part[k], 'mm');
   });
   v['grain-' + n] = part.grain || 'flat';
   v['boards-' + n] = part.boards;
-  v['machining-' + n] = amounts.inUnit(part.machining, 'min');
+  v['machining-' + n] = measure.inUnit(part.machining, 'min');
   v['moves-' + n] = part.moves;
   v['surface-' + n] = kind === 'sawn' ? s.sawn : kind;
   if (kind === 'ball-nose') {
-    v['a-' + n] = amounts.inUnit(s[kind].diameter, 'mm');
-    v['b-' + n] = amounts.inUnit(s[kind].stepover, 'mm');
+    v['a-' + n] = measure.inUnit(s[kind].diameter, 'mm');
+    v['b-' + n] = measure.inUnit(s[kind].stepover, 'mm');
   }
   if (kind === 'straight-cut') {
-    v['a-' + n] = amounts.inUnit(s[kind].diameter, 'mm');
-    v['b-' + n] = amounts.inUnit(s[kind]['chip-load'], 'mm');
+    v['a-' + n] = measure.inUnit(s[kind].diameter, 'mm');
+    v['b-' + n] = measure.inUnit(s[kind]['chip-load'], 'mm');
   }
   if (kind === 'planed') {
-    v['a-' + n] = amounts.inUnit(s[kind].radius, 'mm');
-    v['b-' + n] = amounts.inUnit(s[kind].pitch, 'mm');
+    v['a-' + n] = measure.inUnit(s[kind].radius, 'mm');
+    v['b-' + n] = measure.inUnit(s[kind].pitch, 'mm');
   }
   if (kind === 'sanded') {
     v['grade-' + n] = s.sanded;
@@ -179,15 +195,15 @@ function partValues(part, n, v) {
 }
 
 function climateValues(c, v) {
-  v.low = amounts.inUnit(c.low, '°C');
-  v.high = amounts.inUnit(c.high, '°C');
-  v.humidity = amounts.inUnit(c.humidity, '%');
+  v.low = measure.inUnit(c.low, '°C');
+  v.high = measure.inUnit(c.high, '°C');
+  v.humidity = measure.inUnit(c.humidity, '%');
   v.heated = c.heating !== undefined;
   v.nights = nightWords.written((c.nights || []).map(nightWords.fromFile));
   if (v.heated) {
-    v['heat-from'] = amounts.inUnit(c.heating.from, 'h');
-    v['heat-to'] = amounts.inUnit(c.heating.to, 'h');
-    v['heat-at'] = amounts.inUnit(c.heating.at, '°C');
+    v['heat-from'] = measure.inUnit(c.heating.from, 'h');
+    v['heat-to'] = measure.inUnit(c.heating.to, 'h');
+    v['heat-at'] = measure.inUnit(c.heating.at, '°C');
   }
 }
 
@@ -196,7 +212,7 @@ function finishValues(finish, v) {
   v.sheen = words(finish.sheen);
   v.coats = finish.coats;
   v.method = words(finish.method);
-  v.film = finish['wet-film'] === undefined ? 0 : amounts.inUnit(finish['wet-film'], 'µm');
+  v.film = finish['wet-film'] === undefined ? 0 : measure.inUnit(finish['wet-film'], 'µm');
 }
 
 function shelfValues(file, v) {
@@ -216,9 +232,9 @@ function shelfValues(file, v) {
 function clampValues(file, v) {
   const c = shop(file, 'clamps');
   v.clamps = c.count;
-  v.force = amounts.inUnit(c.force, 'N');
-  v.caul = amounts.inUnit(c.caul, 'mm');
-  v.jaw = amounts.inUnit(c.jaw, 'mm');
+  v.force = measure.inUnit(c.force, 'N');
+  v.caul = measure.inUnit(c.caul, 'mm');
+  v.jaw = measure.inUnit(c.jaw, 'mm');
   v.people = shop(file, 'people');
 }
 
@@ -243,7 +259,7 @@ function recordValues(file, v) {
 
 function boardValues(boards, v) {
   v.settled = boards.settled;
-  v.moisture = amounts.inUnit(boards.moisture, '%');
+  v.moisture = measure.inUnit(boards.moisture, '%');
 }
 
 function hourValues(file, v) {
@@ -255,7 +271,7 @@ function hourValues(file, v) {
 }
 
 function roomValues(file, v) {
-  v.volume = amounts.inUnit(shop(file, 'volume'), 'm3');
+  v.volume = measure.inUnit(shop(file, 'volume'), 'm3');
   v.changes = shop(file, 'air-changes');
   v.mixing = shop(file, 'mixing-factor');
   IGNITION.forEach(s => {
@@ -285,11 +301,19 @@ function problem(what, e) {
   return what + ': ' + words;
 }
 
+// What is wrong in the form of a file, in words: "parts, item 1, count: “0” is too small. The least is 1."
+function told({ path, what, todo }) {
+  const at = path.map(part => (/^\d+$/.test(part) ? 'item ' + (Number(part) + 1) : part)).join(', ');
+  const words = (what + '. ' + todo).replace(/`([^`]*)`/g, '“$1”');
+  return (at ? at + ': ' : '') + words;
+}
+
 export function values(file) {
-  const check = planRules.problems(file);
-  const out = { values: {}, problems: [], bounds: check.bounds, run: null };
-  if (check.forms.length) {
-    return { values: out.values, problems: check.forms };
+  const wrong = engine.planForms(file);
+  const forms = wrong.filter(p => !p.isOutOfBounds).map(told);
+  const out = { values: {}, problems: [], bounds: wrong.map(told), run: null };
+  if (forms.length) {
+    return { values: out.values, problems: forms };
   }
   READERS.forEach(([what, reader]) => {
     try {

@@ -40,7 +40,7 @@ function show(answer, v) {
   const n = names(v);
   const onPaper = card(current.file.title, plan, n, window.location.href);
   if (running.active()) {
-    return [run.screen(plan, current.request.shop), onPaper];
+    return [run.screen(plan), onPaper];
   }
   return [
     view.glance([
@@ -57,7 +57,7 @@ function show(answer, v) {
     ]),
     view.cautions(answer.cautions, true),
     el('h2', null, 'Day by day'),
-    steps.ladder(plan, current.request.shop.week, nights.marks(plan, current.request.shop.climate)),
+    steps.ladder(plan),
     nights.listed(v.nights),
     el('h2', null, 'Have ready'),
     steps.shopping(plan, n),

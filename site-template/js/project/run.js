@@ -205,7 +205,7 @@ function beginBefore(window_) {
   return el('p', { class: 'step-window' }, 'Begin before ', dates.moment(window_.closes), ', or scuff first.');
 }
 
-export function screen(plan, shop) {
+export function screen(plan) {
   const step = next(plan);
   if (!step) {
     return [allDone(plan)];
@@ -229,7 +229,7 @@ export function screen(plan, shop) {
     doneAt(step),
     cold()
   );
-  return [thing, list(plan, shop)];
+  return [thing, list(plan)];
 }
 
 function undoButton() {
@@ -257,7 +257,7 @@ export function rescue() {
   );
 }
 
-function list(plan, shop) {
+function list(plan) {
   return el(
     'section',
     null,
@@ -282,7 +282,7 @@ function list(plan, shop) {
         );
       })
     ),
-    steps.ladder(plan, shop.week, nights.marks(plan, shop.climate))
+    steps.ladder(plan)
   );
 }
 

@@ -24,60 +24,13 @@ export function handsOn(plan) {
   );
 }
 
-function blocks(plan) {
-  const list = [];
-  plan.steps.forEach((s, i) => {
-    if (s.kind !== 'WORK') {
-      return;
-    }
-    joined(s.slots).forEach(slot => {
-      list.push({ from: slot.start, to: slot.end, number: i + 1, coat: s.task === 'COAT' });
-    });
-  });
-  return list;
-}
-
-export function stage(drying, name) {
-  const s = drying.stages.find(x => x.stage === name);
-  return s ? plus(drying.start, s.planned) : null;
-}
-
 export function plus(iso, s) {
   return new Date(Date.parse(iso + 'Z') + s * 1000).toISOString().slice(0, 19);
 }
 
-function bands(plan, week) {
-  const list = [];
-  plan.coats.coats.forEach((coat, i) => {
-    const touch = stage(coat.drying, 'TOUCH_DRY');
-    const opens = stage(coat.drying, 'RECOAT_OPENS');
-    const closes = stage(coat.drying, 'RECOAT_CLOSES');
-    if (touch) {
-      list.push({ kind: 'wet', from: coat.drying.start, to: touch });
-    }
-    if (opens && closes && i < plan.coats.coats.length - 1) {
-      list.push({ kind: 'window', from: opens, to: closes });
-    }
-  });
-  const days = new Set(blocks(plan).map(b => b.from.slice(0, 10)));
-  days.forEach(day => {
-    const weekday = (new Date(day + 'T00:00Z').getUTCDay() + 6) % 7;
-    if (week.daysOff.indexOf(day) >= 0) {
-      return;
-    }
-    week.days[weekday].forEach(span => {
-      list.push({
-        kind: 'shop',
-        from: plus(day + 'T00:00:00', span.fromMinuteInclusive * 60),
-        to: plus(day + 'T00:00:00', span.toMinuteExclusive * 60)
-      });
-    });
-  });
-  return list;
-}
-
-// nights: those that were otherwise, {from, to, at, label}.
-export function ladder(plan, week, nights) {
+/** @param {!Plan} plan */
+export function ladder(plan) {
+  const otherwise = plan.days.some(day => day.bars.some(bar => bar.kind === 'OTHERWISE'));
   const keys = [
     ['work', 'work'],
     ['coat', 'a coat'],
@@ -88,12 +41,12 @@ export function ladder(plan, week, nights) {
   return el(
     'figure',
     { class: 'ladder' },
-    ladders.days('The days of this plan', { blocks: blocks(plan), bands: bands(plan, week), nights: nights }),
+    ladders.days('The days of this plan', plan.days),
     el(
       'figcaption',
       null,
       keys
-        .concat(nights.length ? [['otherwise', 'a colder or warmer night']] : [])
+        .concat(otherwise ? [['otherwise', 'a colder or warmer night']] : [])
         .map(k => [el('span', { class: 'key key-' + k[0] }), ' ' + k[1] + ' '])
     )
   );
@@ -132,7 +85,7 @@ export function shopping(plan, names) {
 }
 
 // Stretches that follow each other without a pause, as one.
-export function joined(slots) {
+function joined(slots) {
   const list = [];
   slots.forEach(s => {
     const last = list[list.length - 1];

@@ -57,7 +57,7 @@ var Drying;
 /**
  * A whole project's plan.
  * @typedef {{
- *   steps: !Array<!Step>, coats: {coats: !Array<{number: number, drying: !Drying}>}, air: ?,
+ *   steps: !Array<!Step>, days: !Array<!DayRow>, air: ?,
  *   shopping: !Array<{
  *     item: {kind: string}, what: string, detail: string, amount: !Quantity, remark: (?string|undefined)
  *   }>
@@ -71,17 +71,26 @@ var Plan;
  */
 var PlanAsked;
 
-/** @typedef {{date: string, hours: !Array<{celsius: number, relativeHumidityPercent: number}>}} */
-var OtherDay;
+/**
+ * Something wrong in a plan file.
+ * @typedef {{path: !Array<string>, what: string, todo: string, isOutOfBounds: boolean}}
+ */
+var FileProblem;
 
-/** @typedef {{hours: !Array<{celsius: number, relativeHumidityPercent: number}>, otherwise: !Array<!OtherDay>}} */
-var Climate;
+/**
+ * A piece of a sentence.
+ * @typedef {{metric: string, imperial: string, isFigure: boolean}}
+ */
+var SentencePart;
 
-/** @typedef {{fromMinuteInclusive: number, toMinuteExclusive: number}} */
-var Span;
+/** @typedef {{kind: string, fromMinute: number, toMinute: number, label: string, figure: ?Quantity}} */
+var DayBar;
 
-/** @typedef {{days: !Array<!Array<!Span>>, daysOff: !Array<string>}} */
-var ShopWeek;
+/**
+ * A day to draw.
+ * @typedef {{date: string, daysPassed: number, bars: !Array<!DayBar>}}
+ */
+var DayRow;
 
 /**
  * What the air planner shows.

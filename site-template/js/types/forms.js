@@ -20,17 +20,6 @@ var FormValues;
  */
 var PlannerFields;
 
-/**
- * A rule of a plan file: the part of the schema that export.PlanRules hands to the page.
- * @typedef {{
- *   type: string, enum: (!Array<?>|undefined), pattern: (string|undefined), description: (string|undefined),
- *   minLength: (number|undefined), minimum: (number|undefined), maximum: (number|undefined),
- *   minItems: (number|undefined), maxItems: (number|undefined), items: ?, properties: !Object<string, ?>,
- *   required: (!Array<string>|undefined), minProperties: (number|undefined), maxProperties: (number|undefined)
- * }}
- */
-var PlanRule;
-
 /** Steps that are done. @typedef {{done: !Array<{step: string, slots: !Array<!Slot>}>}} */
 var Run;
 
@@ -47,7 +36,7 @@ DataAttributes.prototype.unitOf;
 DataAttributes.prototype.when;
 
 /** @type {string} */
-DataAttributes.prototype.u;
+DataAttributes.prototype.metric;
 
 /** @type {string} */
-DataAttributes.prototype.h;
+DataAttributes.prototype.imperial;

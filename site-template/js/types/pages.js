@@ -5,7 +5,7 @@
 
 /**
  * The engine, compiled to JavaScript: js/engine.js.
- * @type {!Object<string, function(*): !Answer>}
+ * @type {!Object<string, function(...*): ?>}
  */
 Window.prototype.EngineEntry;
 
@@ -125,7 +125,8 @@ var PackedRecords;
  * @typedef {{
  *   sources: !Array<!Array<string>>, units: !Array<string>, solvents: !PackedRecords, species: !PackedRecords,
  *   finishes: !PackedRecords, adhesives: !PackedRecords, bits: !PackedRecords,
- *   pace: ?, shop: ?, places: !Array<?>, grades: !Array<?>, trim: ?, tapes: !PackedTable, planFile: ?
+ *   pace: ?, shop: ?, places: !Array<?>, grades: !Array<?>, trim: ?, tapes: !PackedTable,
+ *   planWords: {hours: !Array<string>, ignition: !Array<string>, sanders: !Array<string>}
  * }}
  */
 var PackedData;

@@ -158,16 +158,6 @@ public final class LibraryLoader {
     return problems.isEmpty() ? LoadResult.of(found) : LoadResult.failed(problems);
   }
 
-  /**
-   * What a kind of file may hold, for a reader that can't read the schema's own file.
-   *
-   * @param name name of the schema
-   * @return the schema, each reference replaced by what it refers to; empty if there is none
-   */
-  public Map<String, Object> schema(String name) {
-    return schemas.whole(name);
-  }
-
   private List<YamlFile> parsed() {
     return read.values().stream().filter(CheckedFile::parsed).map(CheckedFile::yaml).toList();
   }

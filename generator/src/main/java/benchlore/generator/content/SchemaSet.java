@@ -1,9 +1,6 @@
 package benchlore.generator.content;
 
-import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
@@ -27,9 +24,6 @@ import java.util.stream.Stream;
  */
 final class SchemaSet {
   private static final String BASE = "https://benchlore.example/schema/";
-
-  private static final String REFERENCE = "$ref";
-  private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final Map<String, JsonNode> documents;
   private final Map<String, Schema> schemas = new HashMap<>();
@@ -73,29 +67,6 @@ final class SchemaSet {
     public JsonNode readTree(InputStream address, InputFormat format) throws IOException {
       return readTree(new String(address.readAllBytes(), StandardCharsets.UTF_8), format);
     }
-  }
-
-  /**
-   * The schema of this name with every reference to another in its place; empty where the folder
-   * has none of that name.
-   */
-  Map<String, Object> whole(String name) {
-    JsonNode schema = documents.get(BASE + name + ".schema.json");
-    return schema == null
-        ? Map.of()
-        : MAPPER.convertValue(resolved(schema), new TypeReference<Map<String, Object>>() {});
-  }
-
-  private JsonNode resolved(JsonNode node) {
-    if (node.has(REFERENCE)) {
-      String[] parts = node.path(REFERENCE).asText().split("#", 2);
-      return resolved(documents.get(BASE + parts[0]).at(parts[1]));
-    } else if (node.isObject()) {
-      ObjectNode whole = MAPPER.createObjectNode();
-      node.properties().forEach(field -> whole.set(field.getKey(), resolved(field.getValue())));
-      return whole;
-    }
-    return node;
   }
 
   /** Checks a file against the schema of this name ({@code species}); gives every problem. */

@@ -6,6 +6,7 @@ import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.pagedata.ScriptData;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.EngineData;
+import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.cutting.CuttingRequest;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.material.Finish;
@@ -15,7 +16,10 @@ import benchlore.schedules.project.Materials;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
+import benchlore.schedules.sanding.SandingTool;
+import benchlore.schedules.time.Weekday;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -56,7 +60,7 @@ public final class PlannerData {
     all.put("places", data.places());
     all.put("grades", data.grades());
     all.put("tapes", data.folded.table(Tape.common()));
-    all.put("planFile", PlanRules.of(content.planSchema()));
+    all.put("planWords", planWords());
     all.put("units", data.folded.units());
     all.put("sources", data.folded.sources());
     return ScriptData.script("benchlorePlanner", all);
@@ -127,12 +131,24 @@ public final class PlannerData {
     return records(Kind.ROUTER_BITS, entry -> Optional.of(EngineData.bit(entry)));
   }
 
+  /** The words of a plan file that the form has a field for each. */
+  private static Map<String, Object> planWords() {
+    Map<String, Object> words = new LinkedHashMap<>();
+    words.put("hours", Arrays.stream(Weekday.values()).map(PlannerData::word).toList());
+    words.put("ignition", Arrays.stream(IgnitionSource.values()).map(PlannerData::word).toList());
+    words.put("sanders", Arrays.stream(SandingTool.values()).map(PlannerData::word).toList());
+    return words;
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
   private List<Object> places() {
     List<Object> places = new ArrayList<>();
     for (PlaceClimate place : PlaceClimate.values()) {
       Map<String, Object> row = new LinkedHashMap<>();
-      String id = place.name().toLowerCase(Locale.ROOT).replace('_', '-');
-      row.put("id", id);
+      row.put("id", word(place));
       row.put("seasons", folded.value(place.seasons()));
       places.add(row);
     }

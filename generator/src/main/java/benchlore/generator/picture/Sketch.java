@@ -3,6 +3,10 @@ package benchlore.generator.picture;
 import benchlore.generator.drawing.svg.Box;
 import benchlore.generator.drawing.svg.Label;
 import benchlore.generator.drawing.svg.Svg;
+import benchlore.schedules.present.Amount;
+import benchlore.schedules.present.FigureText;
+import benchlore.schedules.present.UnitSystem;
+import benchlore.schedules.quantity.Quantity;
 import java.util.List;
 
 /** A sketch or the picture of a fault, from its file, as it stands there. */
@@ -14,8 +18,6 @@ public final class Sketch {
   private static final List<String> KEPT =
       List.of(
           "class",
-          "data-q",
-          "data-u",
           "text-anchor",
           "fill-rule",
           "transform",
@@ -33,6 +35,9 @@ public final class Sketch {
           "x2",
           "y2",
           "points");
+
+  /** The class of a text that is a figure. */
+  private static final String FIGURE = "drw-value";
 
   private final Element root;
 
@@ -94,10 +99,21 @@ public final class Sketch {
     for (String name : KEPT) {
       add(out, name, element.value(name));
     }
+    if (element.value("class").contains(FIGURE)) {
+      add(out, "data-imperial", imperial(element.text()));
+    }
     String clip = element.value("clip-path");
     add(out, "clip-path", clip.replace("url(#", "url(#" + ids));
     add(out, "d", element.value("d").strip().replaceAll("\\s*([A-Za-z,]|\\s)\\s*", "$1"));
     return out.toString();
+  }
+
+  /** What a reader of inches reads for a figure such as {@code 200 mm}; empty for other words. */
+  private static String imperial(String text) {
+    return Amount.find(text)
+        .map(amount -> Quantity.of(amount.value(), amount.unit().unit()))
+        .map(figure -> FigureText.text(figure, UnitSystem.IMPERIAL))
+        .orElse("");
   }
 
   private static void add(StringBuilder out, String name, String value) {

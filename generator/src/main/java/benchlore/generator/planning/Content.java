@@ -15,8 +15,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +29,6 @@ import java.util.Optional;
  * @param joints joints with the sizes they are drawn by
  * @param edges edge profiles
  * @param plans each plan with its answer, by file name
- * @param planSchema what a plan file may hold, as a schema without references
  * @param shop the shop they are made in, if the folder holds one
  * @param pictures those kept as files
  */
@@ -43,7 +40,6 @@ public record Content(
     List<Facts> joints,
     List<Facts> edges,
     List<Planned> plans,
-    Map<String, Object> planSchema,
     Optional<Shop> shop,
     ContentPictures pictures) {
   /** Copies the lists. */
@@ -53,8 +49,6 @@ public record Content(
     joints = List.copyOf(joints);
     edges = List.copyOf(edges);
     plans = List.copyOf(plans);
-    // In the order of the schema, which is the order a reader is told of in.
-    planSchema = Collections.unmodifiableMap(new LinkedHashMap<>(planSchema));
   }
 
   /**
@@ -105,7 +99,6 @@ public record Content(
             groups(loader, "joints", "rows", library),
             groups(loader, "edge-profiles", "rows", library),
             plans.value().get(),
-            loader.schema("plans"),
             shop.value().get(),
             pictures.value().get()));
   }

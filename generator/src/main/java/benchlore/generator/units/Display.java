@@ -2,15 +2,16 @@ package benchlore.generator.units;
 
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.present.FigureText;
+import benchlore.schedules.present.SentencePart;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
-import java.math.BigDecimal;
 
 /**
  * Shows the engine's SI numbers as people read them, in the units and the rounding of {@link
- * FigureText}. The SI number travels along in the page, so that a script can show other units.
+ * FigureText}. What a reader of inches reads travels along in the page, so that a script only swaps
+ * the two.
  */
 public final class Display {
   private Display() {}
@@ -25,23 +26,23 @@ public final class Display {
     return text(datum.low(), datum.high(), datum.unit());
   }
 
-  /** A figure or range as an element that carries its SI value. */
+  /** A figure or range as an element that carries its other reading. */
   public static String html(SourcedRange datum) {
     return html(datum.low(), datum.high(), datum.unit());
   }
 
-  /** A quantity as an element that carries its SI value. */
+  /** A quantity as an element that carries its other reading. */
   public static String html(Quantity quantity) {
     return html(quantity.value(), quantity.value(), quantity.unit());
   }
 
   /** A sentence with its quantities as elements; the sentence itself is escaped. */
   public static String html(Message note) {
-    String text = escape(note.pattern());
-    for (int i = 0; i < note.quantities().size(); i++) {
-      text = text.replace("{" + i + "}", html(note.quantities().get(i)));
+    StringBuilder text = new StringBuilder();
+    for (SentencePart part : SentencePart.of(note)) {
+      text.append(part.isFigure() ? html(part.metric(), part.imperial()) : escape(part.metric()));
     }
-    return text;
+    return text.toString();
   }
 
   /** A sentence with its quantities as plain text. */
@@ -63,16 +64,12 @@ public final class Display {
   }
 
   private static String html(double low, double high, Unit unit) {
-    String end = low == high ? "" : " data-h=\"" + plain(high) + "\"";
-    return "<span class=\"q\" data-q=\""
-        + plain(low)
-        + "\""
-        + end
-        + " data-u=\""
-        + unit.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')
-        + "\">"
-        + text(low, high, unit)
-        + "</span>";
+    return html(text(low, high, unit), FigureText.text(low, high, unit, UnitSystem.IMPERIAL));
+  }
+
+  private static String html(String metric, String imperial) {
+    String other = imperial.equals(metric) ? "" : " data-imperial=\"" + imperial + "\"";
+    return "<span class=\"q\"" + other + ">" + metric + "</span>";
   }
 
   /** A figure or range as plain text: {@code 4–8 h}; both ends in {@code unit}. */
@@ -83,9 +80,5 @@ public final class Display {
   /** Three figures, more for whole numbers, no trailing zeros, no exponent. */
   public static String number(double value) {
     return FigureText.number(value);
-  }
-
-  private static String plain(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 }

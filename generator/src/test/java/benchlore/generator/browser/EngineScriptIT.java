@@ -7,13 +7,17 @@ import static org.junit.jupiter.api.Assertions.fail;
 import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
 import benchlore.schedules.exchange.EngineJson;
+import benchlore.schedules.present.UnitSystem;
+import benchlore.schedules.quantity.Unit;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import java.util.zip.GZIPOutputStream;
@@ -74,6 +78,13 @@ class EngineScriptIT {
       return [undefined, null, 1, 'x', true, [], {}, loop, {start: NaN}, {parts: new Array(1e8)}, Symbol('x')]
         .map(request => EngineEntry.plan(request).broken);
       """;
+  private static final String DIFFER =
+      """
+      const [name, all] = arguments;
+      return all.map(([wanted, ...given]) => [wanted, EngineEntry[name](...given), ...given])
+        .filter(([wanted, got]) => wanted === null ? !isNaN(got) : !Object.is(wanted, got))
+        .map(told => told.join(', '));
+      """;
   private static final List<String> COUNTS = new ArrayList<>();
 
   @TempDir static Path folder;
@@ -86,7 +97,8 @@ class EngineScriptIT {
     Files.write(folder.resolve("engine.js"), script());
     Path page = folder.resolve("page.html");
     Files.writeString(
-        page, "<!doctype html><html lang=en><title>t</title><script src=engine.js></script>");
+        page,
+        "<!doctype html><html lang=en><meta charset=utf-8><title>t</title><script src=engine.js></script>");
     browser = Browser.start();
     browser.open(page.toUri().toString());
   }
@@ -155,6 +167,39 @@ class EngineScriptIT {
         same("climate", requests::day, EngineJson::climate, REQUESTS),
         same("room", requests::changingRoom, EngineJson::room, REQUESTS),
         same("plan", requests::plan, EngineJson::plan, PLANS));
+  }
+
+  /** In both systems, of every unit and of units a field may have. */
+  @Test
+  void writesAndReadsFiguresAsTheJvmDoes() {
+    SplittableRandom random = new SplittableRandom(5);
+    List<List<Object>> figures = new ArrayList<>();
+    List<List<Object>> shown = new ArrayList<>();
+    List<List<Object>> typed = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      String by = (i % 2 == 0 ? UnitSystem.METRIC : UnitSystem.IMPERIAL).name();
+      double low = (random.nextDouble() - 0.2) * Math.pow(10, random.nextInt(-6, 7));
+      double high = random.nextBoolean() ? low : low * 1.5;
+      for (Unit unit : Unit.values()) {
+        String of = unit.name();
+        figures.add(Arrays.asList(EngineEntry.figure(low, high, of, by), low, high, of, by));
+      }
+      for (String field : List.of("mm", "m³/h", "°C", "µm", "mm/min", "L", "N", "h", "%", "")) {
+        String text = EngineEntry.shown(low, field, by);
+        shown.add(Arrays.asList(text, low, field, by));
+        typed.add(typed(text, field, by));
+        typed.add(typed(text + " in", field, by));
+      }
+    }
+    assertEquals(List.of(), browser.script(DIFFER, "figure", figures));
+    assertEquals(List.of(), browser.script(DIFFER, "shown", shown));
+    assertEquals(List.of(), browser.script(DIFFER, "typed", typed));
+  }
+
+  /** What is read, nothing where that is no number, and what it is read from. */
+  private static List<Object> typed(String text, String field, String system) {
+    double value = EngineEntry.typed(text, field, system);
+    return Arrays.asList(Double.isNaN(value) ? null : value, text, field, system);
   }
 
   private static DynamicTest same(

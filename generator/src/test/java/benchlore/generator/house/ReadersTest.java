@@ -33,7 +33,8 @@ final class ReadersTest {
   private static final Pattern ENTRY =
       Pattern.compile("public static Answer<[\\w.]+> (\\w+)\\(\\s*([\\w.]+) ");
 
-  private static final Pattern EXPORT = Pattern.compile("public static JSObject (\\w+)\\(");
+  private static final Pattern EXPORT =
+      Pattern.compile("public static (?:JSObject|String|double) (\\w+)\\(");
 
   /** Entries no page or plan asks yet; what gets a reader leaves the list. */
   private static final List<String> UNREAD_ENTRIES =
@@ -46,9 +47,9 @@ final class ReadersTest {
           "Moisture.equilibrium(double)",
           "SandingPace.plan(Grit)");
 
-  /** Exports no page asks yet. */
+  /** Exports no page asks yet; the version is for whoever looks at the script. */
   private static final List<String> UNREAD_EXPORTS =
-      List.of("drying", "sentence", "days", "planForms");
+      List.of("engineVersion", "drying");
 
   @Test
   void everyEntryOfATradeIsAskedByOtherCode() throws IOException {

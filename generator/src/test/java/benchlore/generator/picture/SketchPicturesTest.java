@@ -60,7 +60,7 @@ class SketchPicturesTest {
   void isLightAndItsNumbersAreShort(String name) {
     String svg = page(name);
     assertTrue(svg.length() < 45_000, () -> "" + svg.length());
-    assertFalse(TOO_FINE.matcher(svg.replaceAll("data-q=\"[^\"]*\"", "")).find(), name);
+    assertFalse(TOO_FINE.matcher(svg.replaceAll("data-imperial=\"[^\"]*\"", "")).find(), name);
   }
 
   @ParameterizedTest

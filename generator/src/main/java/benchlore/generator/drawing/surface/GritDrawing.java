@@ -8,7 +8,6 @@ import benchlore.generator.drawing.svg.Num;
 import benchlore.generator.drawing.svg.Point;
 import benchlore.generator.drawing.svg.Svg;
 import benchlore.generator.drawing.svg.Trail;
-import java.math.BigDecimal;
 
 /** Abrasive grains at scale beside a bar of known length; the same grain size, the same picture. */
 final class GritDrawing {
@@ -45,9 +44,9 @@ final class GritDrawing {
     double bar = field / 4 * scale;
     double y = TOP + HIGH + 14;
     Arrows.between(svg, new Point(LEFT, y), new Point(LEFT + bar, y));
-    svg.figure("start", LEFT, y + 18, length(field / 4));
+    svg.figure("start", LEFT, y + 18, Measure.microns(field / 4));
     svg.text("end", LEFT + WIDE, y + 4, "one grain, about");
-    svg.figure("end", LEFT + WIDE, y + 18, length(micron));
+    svg.figure("end", LEFT + WIDE, y + 18, Measure.microns(micron));
     return svg.end();
   }
 
@@ -58,11 +57,6 @@ final class GritDrawing {
       field /= 5;
     }
     return field;
-  }
-
-  private static Measure length(double micron) {
-    String metres = BigDecimal.valueOf(micron).movePointLeft(6).toPlainString();
-    return new Measure(Num.of(micron) + " µm", metres, "m");
   }
 
   private static void grains(Svg svg, double size) {

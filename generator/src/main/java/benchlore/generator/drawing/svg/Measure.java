@@ -3,40 +3,47 @@ package benchlore.generator.drawing.svg;
 import benchlore.schedules.present.FigureText;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.quantity.Quantity;
-import java.util.Locale;
+import benchlore.schedules.quantity.Unit;
 
 /**
- * A figure on a drawing: how it reads, and the SI value a script needs to show it in other units.
+ * A figure on a drawing, as both kinds of readers read it.
  *
- * @param text as shown without a script
- * @param value plain decimal, in {@code unit}; empty for words
- * @param unit {@code metre} or {@code degree}; empty for words
+ * @param text as it is drawn, metric
+ * @param imperial what a script shows to a reader of inches; empty for words
  */
-public record Measure(String text, String value, String unit) {
-  /** A figure of the engine, metric. */
+public record Measure(String text, String imperial) {
+  /** A figure of the engine. */
   public static Measure of(Quantity figure) {
-    String unit = figure.unit().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    String text = FigureText.text(figure, UnitSystem.METRIC);
-    return new Measure(text, Num.of(figure.value()), unit);
+    return with(FigureText.text(figure, UnitSystem.METRIC), figure);
   }
 
   /** Millimetres. */
   public static Measure mm(double mm) {
-    return new Measure(Num.of(mm) + " mm", Num.metres(mm), "metre");
+    return with(Num.of(mm) + " mm", Quantity.of(Num.metres(mm), Unit.METRE));
   }
 
-  /** Degrees. */
+  /** Thousandths of a millimetre, of a film, a grain or a scratch. */
+  public static Measure microns(double micron) {
+    return with(Num.of(micron) + " µm", Quantity.of(micron, Unit.MICRON));
+  }
+
+  /** Degrees, the same for everyone. */
   public static Measure degrees(double degrees) {
-    return new Measure(Num.of(degrees) + "°", Num.of(degrees), "degree");
+    String text = Num.of(degrees) + "°";
+    return new Measure(text, text);
   }
 
   /** Words where the bit does not decide the size. */
   public static Measure words(String text) {
-    return new Measure(text, "", "");
+    return new Measure(text, "");
   }
 
-  /** Whether a script may show it in other units. */
+  private static Measure with(String text, Quantity figure) {
+    return new Measure(text, FigureText.text(figure, UnitSystem.IMPERIAL));
+  }
+
+  /** Whether it is a figure, not words. */
   public boolean isFigure() {
-    return !unit.isEmpty();
+    return !imperial.isEmpty();
   }
 }

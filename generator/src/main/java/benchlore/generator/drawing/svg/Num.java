@@ -16,8 +16,8 @@ public final class Num {
   }
 
   /** Millimetres, first rounded as they are shown, in metres. */
-  public static String metres(double mm) {
-    return plain(BigDecimal.valueOf(mm).setScale(2, RoundingMode.HALF_UP).movePointLeft(3));
+  public static double metres(double mm) {
+    return BigDecimal.valueOf(mm).setScale(2, RoundingMode.HALF_UP).movePointLeft(3).doubleValue();
   }
 
   private static String plain(BigDecimal value) {

@@ -104,13 +104,15 @@ public final class Svg {
     return this;
   }
 
-  /** A figure that a script may rewrite in other units. */
+  /** A figure, with what a script shows to a reader of other units. */
   public Svg figure(String anchor, double x, double y, Measure measure) {
     if (!measure.isFigure()) {
       return text(anchor, x, y, measure.text());
     }
-    out.append("<text class=\"dim drw-text drw-value\" data-q=\"").append(measure.value());
-    out.append("\" data-u=\"").append(measure.unit()).append('"');
+    out.append("<text class=\"dim drw-text drw-value\"");
+    if (!measure.imperial().equals(measure.text())) {
+      out.append(" data-imperial=\"").append(escape(measure.imperial())).append('"');
+    }
     place(anchor, x, y);
     out.append(escape(measure.text())).append("</text>");
     return this;

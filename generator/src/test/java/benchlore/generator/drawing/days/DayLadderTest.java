@@ -26,7 +26,7 @@ final class DayLadderTest {
     assertEquals(2, count(cold, "lad-day"));
     assertEquals(2, count(cold, "lad-otherwise"));
     assertEquals(1, count(cold, "lad-coldest"));
-    assertTrue(cold.contains("data-q=\"-2.5\" data-u=\"celsius\""), cold);
+    assertTrue(cold.contains("data-imperial=\"27.5\u00a0°F\""), cold);
     assertTrue(cold.contains(">\u22122.5\u00a0°C</text>"), cold);
   }
 
