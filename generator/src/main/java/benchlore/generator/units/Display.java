@@ -2,7 +2,6 @@ package benchlore.generator.units;
 
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.present.FigureText;
-import benchlore.schedules.present.SentencePart;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
@@ -39,7 +38,7 @@ public final class Display {
   /** A sentence with its quantities as elements; the sentence itself is escaped. */
   public static String html(Message note) {
     StringBuilder text = new StringBuilder();
-    for (SentencePart part : SentencePart.of(note)) {
+    for (FigureText.Part part : FigureText.Part.of(note)) {
       text.append(part.isFigure() ? html(part.metric(), part.imperial()) : escape(part.metric()));
     }
     return text.toString();

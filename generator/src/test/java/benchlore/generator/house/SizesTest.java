@@ -45,7 +45,7 @@ final class SizesTest {
           Map.entry("ProjectRequest", 9),
           Map.entry("Part", 10),
           // Everything a site or one of its pages is made from.
-          Map.entry("Content", 10),
+          Map.entry("Content", 9),
           Map.entry("LibraryRecord", 11),
           // The measures of a bit as its drawing takes them.
           Map.entry("BitGeometry", 13));

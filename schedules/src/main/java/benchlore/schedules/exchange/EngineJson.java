@@ -167,7 +167,7 @@ public final class EngineJson {
 
   /**
    * A sentence with its figures: {@code pattern} and {@code quantities} as an answer has them. The
-   * value is {@code parts}, keys as {@link benchlore.schedules.present.SentencePart}.
+   * value is {@code parts}, keys as {@link benchlore.schedules.present.FigureText.Part}.
    */
   public static void sentence(Node request, Sink answer) {
     AnswerJson.answer(

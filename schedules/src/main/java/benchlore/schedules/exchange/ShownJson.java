@@ -3,8 +3,8 @@ package benchlore.schedules.exchange;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.present.DayMark;
 import benchlore.schedules.present.DayRow;
+import benchlore.schedules.present.FigureText;
 import benchlore.schedules.present.PlanCalendar;
-import benchlore.schedules.present.SentencePart;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.quantity.Quantity;
@@ -16,12 +16,12 @@ import java.util.List;
 final class ShownJson {
   private ShownJson() {}
 
-  static List<SentencePart> sentence(RequestReader f) {
-    return SentencePart.of(
+  static List<FigureText.Part> sentence(RequestReader f) {
+    return FigureText.Part.of(
         new Message(f.text("pattern"), f.list("quantities", ShownJson::quantity)));
   }
 
-  static void part(AnswerWriter out, SentencePart part) {
+  static void part(AnswerWriter out, FigureText.Part part) {
     out.text("metric", part.metric())
         .text("imperial", part.imperial())
         .flag("isFigure", part.isFigure());

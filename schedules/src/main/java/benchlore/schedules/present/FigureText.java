@@ -4,6 +4,8 @@ import benchlore.schedules.answer.Message;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Figures, and sentences with figures in them, in the reader's units. */
 public final class FigureText {
@@ -81,9 +83,76 @@ public final class FigureText {
   /** A sentence with its quantities in the reader's units. */
   public static String sentence(Message message, UnitSystem system) {
     StringBuilder text = new StringBuilder();
-    for (SentencePart part : SentencePart.of(message)) {
+    for (Part part : Part.of(message)) {
       text.append(system == UnitSystem.METRIC ? part.metric() : part.imperial());
     }
     return text.toString();
+  }
+
+  /**
+   * A piece of a sentence: words, or a figure that reads one way by millimetres and another by
+   * inches.
+   *
+   * @param metric as a reader of millimetres reads it
+   * @param imperial as a reader of inches reads it; for words the same
+   * @param isFigure whether it is a figure
+   */
+  public record Part(String metric, String imperial, boolean isFigure) {
+    /** Refuses nulls. */
+    public Part {
+      if (metric == null || imperial == null) {
+        throw new NullPointerException("metric and imperial");
+      }
+    }
+
+    /** A sentence in its pieces, in order; none of the words is empty. */
+    public static List<Part> of(Message message) {
+      List<Part> parts = new ArrayList<>();
+      String pattern = message.pattern();
+      int begin = 0;
+      while (begin < pattern.length()) {
+        int place = nextPlace(message, begin);
+        if (place > begin) {
+          String words = pattern.substring(begin, place);
+          parts.add(new Part(words, words, false));
+        }
+        begin = place;
+        if (place < pattern.length()) {
+          int end = pattern.indexOf('}', place) + 1;
+          parts.add(figure(quantity(message, pattern.substring(place, end))));
+          begin = end;
+        }
+      }
+      return parts;
+    }
+
+    private static Part figure(Quantity quantity) {
+      return new Part(
+          FigureText.text(quantity, UnitSystem.METRIC),
+          FigureText.text(quantity, UnitSystem.IMPERIAL),
+          true);
+    }
+
+    /** Where the next place of a quantity begins; the pattern's length if there is none. */
+    private static int nextPlace(Message message, int begin) {
+      int next = message.pattern().length();
+      for (int i = 0; i < message.quantities().size(); i++) {
+        int at = message.pattern().indexOf(place(i), begin);
+        next = at < 0 ? next : Math.min(next, at);
+      }
+      return next;
+    }
+
+    private static Quantity quantity(Message message, String place) {
+      int i = 0;
+      while (!place(i).equals(place)) {
+        i++;
+      }
+      return message.quantities().get(i);
+    }
+
+    private static String place(int i) {
+      return "{" + i + "}";
+    }
   }
 }

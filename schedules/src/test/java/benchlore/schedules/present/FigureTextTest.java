@@ -113,16 +113,16 @@ final class FigureTextTest {
         Message.of(
             "{1}, then wait {0}, again {1}",
             Quantity.of(7_200, Unit.SECOND), Quantity.of(20, Unit.CELSIUS));
-    SentencePart warmth = new SentencePart("20\u00a0°C", "68\u00a0°F", true);
+    FigureText.Part warmth = new FigureText.Part("20\u00a0°C", "68\u00a0°F", true);
     assertEquals(
         List.of(
             warmth,
-            new SentencePart(", then wait ", ", then wait ", false),
-            new SentencePart("2\u00a0h", "2\u00a0h", true),
-            new SentencePart(", again ", ", again ", false),
+            new FigureText.Part(", then wait ", ", then wait ", false),
+            new FigureText.Part("2\u00a0h", "2\u00a0h", true),
+            new FigureText.Part(", again ", ", again ", false),
             warmth),
-        SentencePart.of(message));
-    assertEquals(List.of(), SentencePart.of(Message.of("")));
+        FigureText.Part.of(message));
+    assertEquals(List.of(), FigureText.Part.of(Message.of("")));
   }
 
   @Test
