@@ -31,12 +31,18 @@ function figureOf({ metric, imperial }) {
   return el('span', carried, figureText.system() === 'METRIC' ? metric : imperial);
 }
 
-// Cautions where the step is; they can't be folded away. Among those of a whole plan (named) each says which
-// coat it is true of.
-export function cautions(list, named = false) {
+// Cautions where the step is; they can't be folded away but for those an earlier step has told, which stand by
+// their names.
+export function cautions(list) {
   if (!list || !list.length) {
     return null;
   }
+  const fresh = list.filter(c => !c.again);
+  const told = list.filter(c => c.again);
+  return [fresh.length ? inFull(fresh) : null, told.length ? again(told) : null];
+}
+
+function inFull(list) {
   return el(
     'ul',
     { class: 'step-cautions' },
@@ -44,13 +50,17 @@ export function cautions(list, named = false) {
       el(
         'li',
         { class: 'care-' + c.severity.toLowerCase() },
-        named && c.step && c.step.task === 'COAT' ? 'Coat ' + c.step.number + ': ' : null,
         note(c.what),
         ' ',
         el('strong', null, note(c.measure))
       )
     )
   );
+}
+
+function again(list) {
+  const names = list.map(c => c.name).join('; ');
+  return el('details', { class: 'step-again' }, el('summary', null, 'As before: ' + names + '.'), inFull(list));
 }
 
 export function from(p) {

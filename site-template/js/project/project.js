@@ -55,7 +55,6 @@ function show(answer, v) {
         view.record(data.finish(v.finish))
       ])
     ]),
-    view.cautions(answer.cautions, true),
     el('h2', null, 'Day by day'),
     steps.ladder(plan),
     nights.listed(v.nights),

@@ -142,7 +142,9 @@ function still(plan) {
   const last = running.done().length
     ? plan.steps.find(s => s.id === running.done()[running.done().length - 1].step)
     : null;
-  const list = last ? last.cautions.filter(c => c.severity !== 'WORK') : [];
+  const list = last
+    ? last.cautions.filter(c => c.severity !== 'WORK').map(c => Object.assign({}, c, { again: false }))
+    : [];
   return list.length
     ? el('details', { open: '' }, el('summary', null, 'Still true after “' + last.title + '”'), view.cautions(list))
     : null;
@@ -223,8 +225,8 @@ export function screen(plan) {
     tooSoon(step, wait),
     still(plan),
     beginBefore(step.window),
-    view.cautions(step.cautions),
     notes.length ? el('ul', { class: 'step-notes' }, notes) : null,
+    view.cautions(step.cautions),
     el('p', { class: 'run-buttons' }, doneButton(step), undoButton()),
     doneAt(step),
     cold()

@@ -138,7 +138,6 @@ function step(s, i) {
       el('div', null, el('h4', null, s.title), el('p', { class: 'step-when' }, when(s)))
     ),
     window_(s.window),
-    view.cautions(s.cautions),
     s.notes.length
       ? el(
           'ul',
@@ -146,6 +145,7 @@ function step(s, i) {
           s.notes.map(n => el('li', null, view.note(n)))
         )
       : null,
+    view.cautions(s.cautions),
     view.working(s.working)
   );
 }

@@ -27,7 +27,7 @@ var Provenance;
  */
 var Note;
 
-/** @typedef {{code: string, severity: string, what: !Note, measure: !Note}} */
+/** @typedef {{code: string, name: string, again: boolean, severity: string, what: !Note, measure: !Note}} */
 var Caution;
 
 /**

@@ -101,7 +101,8 @@ public record PlanModel(
    * @param number its place in the plan, from 1
    * @param when HTML: its stretches of time
    * @param window HTML: the recoat window after it; empty where there is none
-   * @param cautions what can hurt or spoil
+   * @param cautions what can hurt or spoil and has not been told at an earlier step
+   * @param again names of what has been; empty if there is none
    * @param notes HTML, a line each
    * @param working how its figures came about
    */
@@ -111,6 +112,7 @@ public record PlanModel(
       String when,
       String window,
       List<Care> cautions,
+      String again,
       List<String> notes,
       List<Working> working) {
     /** Copies the lists. */
@@ -130,7 +132,7 @@ public record PlanModel(
    * A caution of a step.
    *
    * @param severity how bad it is
-   * @param what HTML; empty where the same words stand above
+   * @param what HTML: what can happen
    * @param measure HTML: what to do
    */
   public record Care(Caution.Severity severity, String what, String measure) {}

@@ -20,12 +20,11 @@ import benchlore.schedules.project.Step;
 import benchlore.schedules.time.Date;
 import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Fills the page of a plan, and its card in a list. */
 final class PlanPage {
@@ -133,37 +132,35 @@ final class PlanPage {
   /** Steps under the day they begin on. */
   private static List<PlanModel.Day> days(ProjectPlan plan) {
     Map<Date, List<PlanModel.Shown>> byDay = new LinkedHashMap<>();
-    Set<String> told = new HashSet<>();
     int number = 1;
     for (Step step : plan.steps()) {
       byDay
           .computeIfAbsent(step.start().date(), day -> new ArrayList<>())
-          .add(shown(step, number++, told));
+          .add(shown(step, number++));
     }
     List<PlanModel.Day> days = new ArrayList<>();
     byDay.forEach((day, steps) -> days.add(new PlanModel.Day(Moments.dayHtml(day), steps)));
     return days;
   }
 
-  private static PlanModel.Shown shown(Step step, int number, Set<String> told) {
+  private static PlanModel.Shown shown(Step step, int number) {
     return new PlanModel.Shown(
         step,
         number,
         when(step),
         window(step),
-        step.cautions().stream().map(c -> care(c, told)).toList(),
+        step.cautions().stream().filter(c -> !c.again()).map(PlanPage::care).toList(),
+        step.cautions().stream()
+            .filter(Caution::again)
+            .map(Caution::name)
+            .collect(Collectors.joining("; ")),
         step.notes().stream().map(Display::html).toList(),
         step.working().stream().map(WorkingView::shown).toList());
   }
 
-  /** In full unless the same words stand above and nobody can be badly hurt; the measure always. */
-  private static PlanModel.Care care(Caution caution, Set<String> told) {
-    boolean first =
-        told.add(Display.html(caution.what())) || caution.severity() == Caution.Severity.DANGER;
+  private static PlanModel.Care care(Caution caution) {
     return new PlanModel.Care(
-        caution.severity(),
-        first ? Display.html(caution.what()) : "",
-        Display.html(caution.measure()));
+        caution.severity(), Display.html(caution.what()), Display.html(caution.measure()));
   }
 
   private static String window(Step step) {

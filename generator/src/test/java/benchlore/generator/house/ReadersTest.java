@@ -48,8 +48,7 @@ final class ReadersTest {
           "SandingPace.plan(Grit)");
 
   /** Exports no page asks yet; the version is for whoever looks at the script. */
-  private static final List<String> UNREAD_EXPORTS =
-      List.of("engineVersion", "drying");
+  private static final List<String> UNREAD_EXPORTS = List.of("engineVersion", "drying");
 
   @Test
   void everyEntryOfATradeIsAskedByOtherCode() throws IOException {

@@ -49,10 +49,11 @@ final class WetHours {
 
   /** Whether the coat passes the gate: see {@link AirGate}. */
   static boolean passable(DryingRequest request, DryingTimes times) {
-    double[] spans = new double[WetLimit.values().length];
+    WetLimit[] limits = WetLimit.values();
+    double[] spans = new double[limits.length];
     double touch = WetAir.span(request, untilTouchDry(times));
-    for (WetLimit limit : WetLimit.values()) {
-      spans[limit.ordinal()] = limit.gates() ? touch : -1;
+    for (int i = 0; i < limits.length; i++) {
+      spans[i] = limits[i].gates() ? touch : -1;
     }
     return passed(request, spans, 1) == 0;
   }
@@ -63,9 +64,10 @@ final class WetHours {
   }
 
   private static double[] spans(DryingRequest request, DryingTimes times) {
-    double[] spans = new double[WetLimit.values().length];
-    for (WetLimit limit : WetLimit.values()) {
-      spans[limit.ordinal()] = WetAir.span(request, wet(request.finish(), times, limit));
+    WetLimit[] limits = WetLimit.values();
+    double[] spans = new double[limits.length];
+    for (int i = 0; i < limits.length; i++) {
+      spans[i] = WetAir.span(request, wet(request.finish(), times, limits[i]));
     }
     return spans;
   }

@@ -120,10 +120,7 @@ final class CoatSteps {
   }
 
   private void add(
-      CoatingSchedule coats,
-      int i,
-      Answer.Given<CoatingSchedule> given,
-      Around around) {
+      CoatingSchedule coats, int i, Answer.Given<CoatingSchedule> given, Around around) {
     Optional<Answer.Given<AirSchedule>> air = around.air();
     Overspray overspray = around.overspray();
     CoatStep coat = coats.coats().get(i);
