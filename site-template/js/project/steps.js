@@ -99,6 +99,9 @@ function joined(slots) {
 }
 
 export function when(step) {
+  if (step.isByTheDay) {
+    return dates.shortDay(step.slots[0].start) + ' to ' + dates.shortDay(step.slots[step.slots.length - 1].end);
+  }
   const slots = joined(step.slots);
   return slots
     .map((slot, i) => {

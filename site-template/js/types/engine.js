@@ -46,7 +46,7 @@ var Slot;
  * A step of a plan.
  * @typedef {{
  *   id: string, task: string, number: number, title: string, kind: string, slots: !Array<!Slot>, notes: !Array<!Note>,
- *   window: ?{opens: string, closes: (?string|undefined)}, cautions: !Array<!Caution>, working: !Array<!WorkingLine>
+ *   window: ?{opens: string, closes: (?string|undefined)}, isByTheDay: boolean, cautions: !Array<!Caution>, working: !Array<!WorkingLine>
  * }}
  */
 var Step;

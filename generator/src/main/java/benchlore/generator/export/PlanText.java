@@ -41,7 +41,9 @@ public final class PlanText {
   }
 
   private void plan(ProjectPlan plan) {
-    line("", "From " + Moments.shortly(plan.start()) + " to " + Moments.shortly(plan.end()) + ".");
+    line(
+        "",
+        "From " + Moments.shortly(plan.start()) + " to " + Moments.day(plan.end().date()) + ".");
     line("", Display.hours(plan.workSeconds()) + " of work.");
     out.append('\n');
     for (Step step : plan.steps()) {
@@ -87,6 +89,9 @@ public final class PlanText {
   }
 
   private static String when(Step step) {
+    if (step.isByTheDay()) {
+      return Moments.day(step.start().date()) + " to " + Moments.day(step.end().date());
+    }
     if (step.slots().size() == 1) {
       Interval slot = step.slots().get(0);
       boolean sameDay = slot.start().date().equals(slot.end().date());

@@ -176,6 +176,9 @@ final class PlanPage {
   }
 
   private static String when(Step step) {
+    if (step.isByTheDay()) {
+      return "until " + Moments.dayHtml(step.end().date());
+    }
     List<String> parts = new ArrayList<>();
     for (Interval slot : step.stretches()) {
       boolean sameDay = slot.start().date().equals(slot.end().date());

@@ -73,6 +73,10 @@ final class AnswerFieldsTest {
     @SuppressWarnings("unused") // The JSON library alone reads it.
     @JsonUnwrapped
     StepId id();
+
+    @SuppressWarnings("unused") // The JSON library alone reads it.
+    @JsonProperty("isByTheDay")
+    boolean isByTheDay();
   }
 
   /** How a value of one type is written. */
@@ -141,7 +145,7 @@ final class AnswerFieldsTest {
       JsonNode whole = JSON.readTree(JSON.writeValueAsString(answer));
       for (String part : List.of("value", "working", "cautions", "reasons")) {
         if (!whole.path(part).equals(AnswerFieldsTest::compare, told.path(part))) {
-          assertEquals(whole.path(part), told.path(part), part);
+          assertEquals(whole.path(part), told.path(part), () -> part + " of " + whole);
         }
       }
       given = answer instanceof Answer.Given ? given + 1 : given;

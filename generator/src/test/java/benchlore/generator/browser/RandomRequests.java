@@ -209,10 +209,12 @@ final class RandomRequests {
     return new DryingRequest(dice.one(finishes), dice.figure(20, 250), climate(start), start);
   }
 
-  /** A day, often with nights that were otherwise about a moment. */
+  /** A day, often with nights that were otherwise about a moment; half of them fit to coat in. */
   private Climate climate(Moment about) {
-    double low = dice.sound(-2, 24);
-    return swing(low, dice.sound(low, 32), dice.sound(20, 95))
+    boolean fit = dice.yes();
+    double low = fit ? dice.sound(16, 21) : dice.sound(-2, 24);
+    double high = fit ? dice.sound(low, 24) : dice.sound(low, 32);
+    return swing(low, high, fit ? dice.sound(40, 55) : dice.sound(20, 95))
         .climate(dice.yes() ? nights(about.date()) : List.of());
   }
 
@@ -357,7 +359,7 @@ final class RandomRequests {
         dice.figure(0.006, 0.06),
         dice.one(List.of(0.00635, 0.008, 0.0127)),
         dice.figure(0.02, 0.06),
-        dice.yes() ? OptionalDouble.of(dice.figure(12_000, 30_000)) : OptionalDouble.empty(),
+        dice.yes() ? OptionalDouble.of(dice.sound(12_000, 30_000)) : OptionalDouble.empty(),
         Optional.empty());
   }
 
@@ -373,7 +375,7 @@ final class RandomRequests {
         dice.figure(0.001, 0.05),
         dice.figure(0.015, 0.04),
         dice.figure(0, 0.02),
-        guided ? OptionalDouble.of(dice.figure(0.004, 0.02)) : OptionalDouble.empty(),
+        guided ? OptionalDouble.of(dice.sound(0.004, 0.02)) : OptionalDouble.empty(),
         dice.figure(0.001, 0.03));
   }
 
@@ -397,7 +399,7 @@ final class RandomRequests {
             dice.figure(0.02, 0.3)),
         dice.one(CuttingRequest.Side.values()),
         dice.figure(0.001, 0.03),
-        dice.yes() ? OptionalDouble.of(dice.figure(0.0005, 0.006)) : OptionalDouble.empty(),
+        dice.yes() ? OptionalDouble.of(dice.sound(0.0005, 0.006)) : OptionalDouble.empty(),
         new CuttingRequest.Trim(dice.yes() ? 0 : dice.figure(0, 0.005), dice.figure(5e-4, 2e-3)),
         OptionalDouble.empty());
   }
@@ -430,7 +432,7 @@ final class RandomRequests {
                     : dice.one(finish.film().sheens())),
             new Shop(
                 shop.week(),
-                dice.yes() ? shop.climate() : climate(start),
+                dice.whole(0, 3) > 0 ? shop.climate() : climate(start),
                 dice.yes() ? shop.room() : room(),
                 List.of(),
                 shop.sanding(),

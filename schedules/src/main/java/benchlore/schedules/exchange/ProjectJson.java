@@ -152,6 +152,7 @@ final class ProjectJson {
             step.slots(),
             (o, slot) -> o.moment("start", slot.start()).moment("end", slot.end()))
         .list("notes", step.notes(), AnswerJson::note)
+        .flag("isByTheDay", step.isByTheDay())
         .list("cautions", step.cautions(), AnswerJson::caution)
         .list("working", step.working(), AnswerJson::line)
         .optional("window", step.window(), ProjectJson::window);

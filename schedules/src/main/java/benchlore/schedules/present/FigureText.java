@@ -51,6 +51,25 @@ public final class FigureText {
     return shown.unit() == Unit.SECOND ? NumberText.duration(value) : NumberText.of(value);
   }
 
+  /**
+   * A quantity as a sentence tells it, no finer than it can be measured in a shop: what was worked
+   * out in two figures, hours by the quarter, days by the half. A figure that has no more than
+   * three to begin with, such as a limit or what somebody gave, stays as it is.
+   */
+  public static String told(Quantity quantity, UnitSystem system) {
+    NamedUnit shown = ShownUnits.of(quantity.value(), quantity.unit(), system);
+    double value = shown.fromEngine(quantity.value());
+    if (shown == NamedUnit.HOUR && Math.abs(value) < 10) {
+      return NumberText.quarters(value);
+    }
+    if (shown.unit() == Unit.SECOND) {
+      return NumberText.of(NumberText.halves(value)) + GAP + shown.symbol();
+    }
+    boolean kept = shown == NamedUnit.INCH || NumberText.isShort(quantity.value(), value);
+    double measured = kept ? quantity.value() : shown.toEngine(NumberText.trimmed(value, 2));
+    return text(Quantity.of(measured, quantity.unit()), system);
+  }
+
   /** A number without a unit: three figures, more for whole numbers, no exponent. */
   public static String number(double value) {
     return NumberText.of(value);
@@ -128,8 +147,8 @@ public final class FigureText {
 
     private static Part figure(Quantity quantity) {
       return new Part(
-          FigureText.text(quantity, UnitSystem.METRIC),
-          FigureText.text(quantity, UnitSystem.IMPERIAL),
+          FigureText.told(quantity, UnitSystem.METRIC),
+          FigureText.told(quantity, UnitSystem.IMPERIAL),
           true);
     }
 

@@ -11,6 +11,7 @@ import benchlore.schedules.quantity.Numeric;
 final class NumberText {
   private static final double FORGIVEN = 1e-9;
   private static final double MOST_DIGITS = 1e15;
+  private static final String GAP = "\u00a0";
   private static final int FIGURES = 3;
   private static final int FINEST = 64;
   private static final int MOST_PLACES = 300;
@@ -31,6 +32,31 @@ final class NumberText {
   static String duration(double value) {
     double grain = Math.abs(value) < 9.95 ? 10 : 1;
     return of(Math.floor(value * grain + 0.5) / grain);
+  }
+
+  /** Whole from five on, halves below: days, minutes and seconds as a sentence tells them. */
+  static double halves(double value) {
+    double grain = Math.abs(value) < 5 ? 2 : 1;
+    return Math.floor(value * grain + 0.5) / grain;
+  }
+
+  /** Hours to the quarter: {@code 5 h 45 min}. */
+  static String quarters(double hours) {
+    double quarters = Math.floor(Math.abs(hours) * 4 + 0.5);
+    double whole = Math.floor(quarters / 4);
+    double minutes = 15 * (quarters - 4 * whole);
+    String rest = minutes > 0 ? GAP + of(minutes) + GAP + NamedUnit.MINUTE.symbol() : "";
+    String sign = hours < 0 && quarters > 0 ? "\u2212" : "";
+    return sign + of(whole) + GAP + NamedUnit.HOUR.symbol() + rest;
+  }
+
+  /** Whether a number has no more than three figures, in the engine's unit or in the one shown. */
+  static boolean isShort(double engine, double shown) {
+    return isShort(engine) || isShort(shown);
+  }
+
+  private static boolean isShort(double value) {
+    return Math.abs(value - trimmed(value, FIGURES)) <= FORGIVEN * Math.abs(value);
   }
 
   /** Inches as a rule has them: {@code 1 3/16}, to a 64th, from 4 to a 32nd, from 24 to a 16th. */

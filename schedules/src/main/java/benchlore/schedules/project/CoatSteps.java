@@ -14,15 +14,11 @@ import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.coating.Beginning;
-import benchlore.schedules.coating.CoatSessions;
 import benchlore.schedules.coating.CoatStep;
-import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.Coating;
-import benchlore.schedules.coating.CoatingRequest;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.DryingTimes;
-import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.coating.StageTime;
@@ -66,6 +62,7 @@ final class CoatSteps {
   private final double area;
   private final Duration coatTime;
   private final Duration scuffTime;
+  private final CoatJob job;
 
   CoatSteps(ProjectRequest request, PlanBuilder draft) {
     this.request = request;
@@ -79,6 +76,7 @@ final class CoatSteps {
     this.coatTime =
         Duration.ofSeconds(pace * area + ProjectFigures.AROUND_A_COAT.high()).upToFiveMinutes();
     this.scuffTime = Duration.ofSeconds(ProjectFigures.SCUFF_PACE.high() * area).upToFiveMinutes();
+    this.job = new CoatJob(request, scuffTime, coatTime);
   }
 
   Optional<Coated> add() {
@@ -86,13 +84,13 @@ final class CoatSteps {
     if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
       return Optional.empty();
     }
-    List<Moment> laid = laid();
+    List<Moment> laid = job.laid();
     Moment from = request.progress().notBefore(draft.ready());
     Beginning begin =
         laid.isEmpty()
-            ? Coating.begin(coating(from)).orElse(Beginning.at(from))
+            ? Coating.begin(job.from(from)).orElse(Beginning.at(from))
             : Beginning.at(laid.get(0));
-    Answer<CoatingSchedule> answer = Coating.plan(coating(begin.start()));
+    Answer<CoatingSchedule> answer = Coating.plan(job.from(begin.start()));
     if (answer instanceof Answer.Refused<CoatingSchedule> refused) {
       draft.refuse(refused.reasons());
       return Optional.empty();
@@ -292,45 +290,6 @@ final class CoatSteps {
     Moment from = opens.upToQuarterHour();
     Optional<Moment> closes = before.drying().moment(Stage.RECOAT_CLOSES);
     return new Step.Window(from, closes.map(c -> c.downToQuarterHour().orLater(from)));
-  }
-
-  private CoatingRequest coating(Moment start) {
-    CoatSessions sessions = new CoatSessions(request.shop().week(), scuffTime, coatTime);
-    double edges = 0;
-    double faces = 0;
-    for (Part part : request.parts()) {
-      CoatedArea one =
-          CoatedArea.of(
-              part.lengthMetre(), part.widthMetre(), part.thicknessMetre(), part.count(), true);
-      faces = faces + one.faceSquareMetre();
-      edges = edges + one.edgeSquareMetre();
-    }
-    QuantityRequest quantity =
-        new QuantityRequest(
-            request.materials().finish(),
-            new CoatedArea(faces, edges, true),
-            request.coats().coats(),
-            request.coats().wetFilmMicron(),
-            request.coats().method(),
-            Overspray.GUN);
-    return new CoatingRequest(
-        quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
-  }
-
-  /** When the coats went on that are done. */
-  private List<Moment> laid() {
-    List<Moment> laid = new ArrayList<>();
-    for (Interval slot : request.progress().run(StepId.Task.COAT)) {
-      laid.add(slot.start());
-    }
-    return laid;
-  }
-
-  private CoatingRequest.Laid laidSoFar() {
-    List<Moment> laid = laid();
-    boolean scuffed =
-        !request.progress().slots(StepId.Task.SCUFF.number(laid.size() + 1)).isEmpty();
-    return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
   }
 
   /** When this step was done, or when it is planned. */

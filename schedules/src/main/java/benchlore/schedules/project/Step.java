@@ -33,6 +33,8 @@ public record Step(
     List<Caution> cautions,
     List<WorkingLine> working,
     Optional<Window> window) {
+  private static final double BY_THE_DAY_SECONDS = 2 * 86_400;
+
   /** Hands on, or waiting. */
   public enum Kind {
     /** Someone works. */
@@ -106,6 +108,11 @@ public record Step(
       }
     }
     return stretches;
+  }
+
+  /** Whether its times are told by the day: nobody can know the hour of a long wait's end. */
+  public boolean isByTheDay() {
+    return kind == Kind.WAIT && start().secondsUntil(end()) >= BY_THE_DAY_SECONDS;
   }
 
   /** Hands-on seconds; 0 for a wait. */

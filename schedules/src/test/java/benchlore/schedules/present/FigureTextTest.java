@@ -140,4 +140,27 @@ final class FigureTextTest {
   private static String metric(double low, double high, Unit unit) {
     return FigureText.text(low, high, unit, UnitSystem.METRIC);
   }
+
+  @Test
+  void aSentenceIsNoFinerThanAShopCanMeasure() {
+    assertEquals("4.5\u00a0g", told(0.0044637, Unit.KILOGRAM));
+    assertEquals("2700\u00a0m\u00b3/h", told(2727.3 / 3600, Unit.CUBIC_METRE_PER_SECOND));
+    assertEquals("5\u00a0h\u00a045\u00a0min", told(5.8 * 3600, Unit.SECOND));
+    assertEquals("6\u00a0h", told(6.1 * 3600, Unit.SECOND));
+    assertEquals("39\u00a0h", told(38.7 * 3600, Unit.SECOND));
+    assertEquals("9\u00a0days", told(9.2 * 86_400, Unit.SECOND));
+  }
+
+  @Test
+  void whatWasGivenOrStatedStaysAsItIs() {
+    assertEquals("87.5\u00a0\u00b5m", told(87.5, Unit.MICRON));
+    assertEquals("305\u00a0mm", told(0.305, Unit.METRE));
+    assertEquals("13\u00a0\u00b0C", told(13, Unit.CELSIUS));
+    assertEquals(
+        "55.4\u00a0\u00b0F", FigureText.told(Quantity.of(13, Unit.CELSIUS), UnitSystem.IMPERIAL));
+  }
+
+  private static String told(double value, Unit unit) {
+    return FigureText.told(Quantity.of(value, unit), UnitSystem.METRIC);
+  }
 }
