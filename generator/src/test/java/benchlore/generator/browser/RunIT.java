@@ -103,7 +103,7 @@ class RunIT {
     String after = (String) browser.script(STEP, "coat-2");
     assertTrue(before.compareTo(after) < 0, before + " " + after);
     String told = browser.text("#plan-tell");
-    assertTrue(told.startsWith("Coat 2") && told.contains(" instead of "), told);
+    assertTrue(told.startsWith("Scuff with") && told.contains(" instead of "), told);
     assertTrue(browser.text(".nights").contains(told), browser.text(".nights"));
     assertEquals(1L, browser.script("return document.querySelectorAll('.lad-coldest').length"));
     assertEquals(
