@@ -31,6 +31,11 @@ function surface(v, f) {
   }
 }
 
+// What the finish will look like, as far as the last grade hangs on it.
+function look(role, sheen) {
+  return role === 'film' ? sheen : role === 'penetrating' ? 'OILED' : 'AS_STATED';
+}
+
 function label(grit) {
   return (grit.system === 'FEPA_P' ? 'P' : '') + grit.number;
 }
@@ -52,9 +57,10 @@ function ask(v, f) {
   return {
     start: surface(v, f),
     wood: species.sanding,
-    area: { totalSquareMetre: v.area, endGrainSquareMetre: v.ends },
+    area: { totalSquareMetre: v.area, endGrainSquareMetre: v.ends, pieces: v.pieces },
     wanted: {
       finalGrade: finish['final-grade'],
+      look: look(finish.role, v.sheen),
       betweenCoatGrade: chosen.between,
       coats: v.coats,
       raisesGrain: finish['raises-grain'],
@@ -254,7 +260,7 @@ function show(answer, v, f) {
     view.cautions(answer.cautions),
     value.passes.length
       ? ladder(value.passes)
-      : el('p', null, 'Nothing to sand: the surface is finer than the finish asks for.'),
+      : el('p', null, 'Nothing to do: the finish asks for no finer. Open the wood with a few light strokes.'),
     passes(value),
     v.surface === 'BallNose' ? draw.ridges(f.si('ball'), f.si('stepover')) : null,
     worthBuying(ask(v, f)),

@@ -242,7 +242,7 @@ var Wood;
 
 /**
  * @typedef {{
- *   family: string, voc: !Datum, coats: !Datum, isocyanate: boolean,
+ *   family: string, role: string, voc: !Datum, coats: !Datum, isocyanate: boolean,
  *   methods: !Array<string>, sheens: !Array<string>
  * }}
  */

@@ -9,8 +9,8 @@ var FormValues;
 /**
  * Fields a page's forms have that its scripts read by name.
  * @typedef {{
- *   species: string, ends: number, dust: string, capture: string, celsius: number, finish: string, adhesive: string,
- *   record: string, place: string, surface: string, method: string,
+ *   species: string, ends: number, pieces: number, sheen: string, dust: string, capture: string, celsius: number,
+ *   finish: string, adhesive: string, record: string, place: string, surface: string, method: string,
  *   saw: string, sanded: string, torn: number, film: number, fate: string, pores: boolean, weight: string, ball: number,
  *   stepover: number, changes: number, mixing: number, volume: number, rounds: number, rings: string, fits: boolean,
  *   fixed: boolean, hanging: boolean, slip: number, wet: number, openingCoats: number, humidity: number, low: number,

@@ -49,6 +49,7 @@ import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.project.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
+import benchlore.schedules.sanding.FinishLook;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.MachineOrSandRequest;
@@ -101,9 +102,10 @@ final class RandomRequests {
             dice.yes(),
             dice.yes(),
             dice.yes()),
-        new SandingArea(dice.figure(0.1, 12), dice.figure(0, 0.1)),
+        new SandingArea(dice.figure(0.1, 12), dice.figure(0, 0.1), dice.whole(1, 40)),
         new SurfaceWanted(
             dice.one(finishes).use().finalGrade(),
+            dice.one(FinishLook.values()),
             dice.yes()
                 ? Optional.of(dice.one(finishes).use().betweenCoatGrade())
                 : Optional.empty(),

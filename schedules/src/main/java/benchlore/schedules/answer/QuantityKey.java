@@ -68,6 +68,8 @@ public enum QuantityKey {
   EQUILIBRIUM_MOISTURE,
   /** Feed, high end. */
   FEED,
+  /** Finest grade that opens the surface. */
+  FINEST_OPENING_GRAIN,
   /** Film left. */
   FILM_LEFT,
   /** Film on the opening's face. */

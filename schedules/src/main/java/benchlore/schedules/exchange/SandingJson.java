@@ -2,6 +2,7 @@ package benchlore.schedules.exchange;
 
 import benchlore.schedules.material.Pores;
 import benchlore.schedules.sanding.BetweenCoats;
+import benchlore.schedules.sanding.FinishLook;
 import benchlore.schedules.sanding.GrainRaising;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
@@ -44,7 +45,10 @@ final class SandingJson {
             wood.flag("openGrained"),
             wood.flag("figured"),
             wood.flag("resinous")),
-        new SandingArea(area.number("totalSquareMetre"), area.number("endGrainSquareMetre")),
+        new SandingArea(
+            area.number("totalSquareMetre"),
+            area.number("endGrainSquareMetre"),
+            area.whole("pieces")),
         wanted(f.group("wanted")),
         shop(f.group("shop")));
   }
@@ -89,6 +93,7 @@ final class SandingJson {
   private static SurfaceWanted wanted(RequestReader f) {
     return new SurfaceWanted(
         f.figure("finalGrade"),
+        f.word("look", FinishLook.values()),
         f.optionalFigure("betweenCoatGrade"),
         f.whole("coats"),
         f.flag("raisesGrain"),

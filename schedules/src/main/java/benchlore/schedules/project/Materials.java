@@ -29,7 +29,8 @@ public record Materials(
 
   /**
    * A species as sanding sees it: the middle of its figures; where it states no side hardness, a
-   * middling one.
+   * middling one. Figure is a board's, not a species', and a wood that takes stain unevenly is not
+   * figured for that.
    */
   public static SandingWood sandingWood(Species wood) {
     return new SandingWood(
@@ -37,7 +38,7 @@ public record Materials(
         wood.specificGravity().mid() * 1000,
         wood.surface().pores(),
         wood.surface().openGrained(),
-        wood.surface().blotchProne(),
+        false,
         wood.surface().oily());
   }
 }

@@ -3,6 +3,7 @@ package benchlore.schedules.project;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
+import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
@@ -13,10 +14,10 @@ import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.sanding.BetweenCoats;
+import benchlore.schedules.sanding.FinishLook;
 import benchlore.schedules.sanding.GrainRaising;
-import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.Sanding;
-import benchlore.schedules.sanding.SandingArea;
 import benchlore.schedules.sanding.SandingPass;
 import benchlore.schedules.sanding.SandingRequest;
 import benchlore.schedules.sanding.SandingSchedule;
@@ -33,7 +34,7 @@ final class SandSteps {
   private final List<Message> notes = new ArrayList<>();
   private final List<WorkingLine> working = new ArrayList<>();
   private List<Caution> cautions = List.of();
-  private final List<Purchase> discs = new ArrayList<>();
+  private final Discs discs;
   private final SurfaceSteps surface;
   private double seconds;
   private double between;
@@ -42,14 +43,20 @@ final class SandSteps {
   SandSteps(ProjectRequest request, PlanBuilder draft) {
     this.request = request;
     this.draft = draft;
+    this.discs = new Discs(request.shop().sanding().shelf());
     this.surface = new SurfaceSteps(draft);
   }
 
   void add() {
-    for (Part part : request.parts()) {
-      Answer<SandingSchedule> answer = Sanding.plan(sanding(part));
+    checkSurfaces();
+    if (draft.refused()) {
+      return;
+    }
+    for (SandedGroup group : SandedGroup.of(request.parts())) {
+      SandingRequest sanding = sanding(group);
+      Answer<SandingSchedule> answer = Sanding.plan(sanding);
       if (answer instanceof Answer.Given<SandingSchedule> given) {
-        take(part, given);
+        take(group, sanding, given);
       } else {
         draft.refuse(((Answer.Refused<SandingSchedule>) answer).reasons());
       }
@@ -77,71 +84,81 @@ final class SandSteps {
               Optional.empty()));
     }
     surface.add();
-    discs.forEach(draft::buy);
+    discs.purchases().forEach(draft::buy);
   }
 
-  private void take(Part part, Answer.Given<SandingSchedule> given) {
+  /** Of alike surfaces only the roughest is planned, so all are looked at first. */
+  private void checkSurfaces() {
+    Checks checks = new Checks();
+    for (Part part : request.parts()) {
+      part.surface().check(checks);
+    }
+    draft.refuse(checks.refusals());
+  }
+
+  private void take(
+      SandedGroup group, SandingRequest sanding, Answer.Given<SandingSchedule> given) {
     SandingSchedule schedule = given.value();
     seconds = seconds + schedule.totals().seconds();
     dustKilogram = dustKilogram + schedule.totals().dustKilogram();
-    StringBuilder grades = new StringBuilder();
-    List<Quantity> minutes = new ArrayList<>();
-    for (SandingPass pass : schedule.passes()) {
-      count(pass);
-      grades.append(grades.length() == 0 ? "" : ", then ");
-      grades.append(pass.grit().label()).append(" for {").append(minutes.size()).append("}");
-      minutes.add(Quantity.of(pass.seconds(), Unit.SECOND));
-    }
-    notes.add(new Message(part.name() + ": " + grades + ".", minutes));
+    passes(group.names(), schedule.passes());
+    Sanding.opener(sanding).ifPresent(pass -> opener(group.names(), pass));
     schedule.extras().endGrain().ifPresent(this::endGrain);
     schedule.extras().grainRaising().ifPresent(this::grainRaising);
-    schedule.extras().poreFilling().ifPresent(filling -> count(filling.level()));
-    surface.take(part, schedule.extras());
-    schedule
-        .extras()
-        .betweenCoats()
-        .ifPresent(scuff -> between = scuff.each().seconds() * scuff.times() + between);
+    schedule.extras().poreFilling().ifPresent(filling -> discs.count(filling.level()));
+    surface.take(sanding.area().totalSquareMetre(), schedule.extras());
+    schedule.extras().betweenCoats().ifPresent(this::betweenCoats);
     if (request.materials().wood().hardness().isEmpty()) {
       working.add(assumedHardness());
     }
-    working.addAll(named(part, given.working()));
+    working.addAll(named(group.names(), given.working()));
     cautions = Cautions.merged(cautions, given.cautions());
   }
 
+  private void passes(String names, List<SandingPass> passes) {
+    StringBuilder grades = new StringBuilder();
+    List<Quantity> minutes = new ArrayList<>();
+    for (SandingPass pass : passes) {
+      discs.count(pass);
+      grades.append(minutes.isEmpty() ? "" : ", then ");
+      grades.append(pass.grit().label()).append(" for {").append(minutes.size()).append("}");
+      minutes.add(Quantity.of(pass.seconds(), Unit.SECOND));
+    }
+    if (!minutes.isEmpty()) {
+      notes.add(new Message(names + ": " + grades + ".", minutes));
+    }
+  }
+
+  private void opener(String names, SandingPass pass) {
+    discs.count(pass);
+    seconds = seconds + pass.seconds();
+    notes.add(
+        Message.of(
+            names
+                + ": nothing to do; open the wood with "
+                + pass.grit().label()
+                + ", a few light strokes."));
+  }
+
+  private void betweenCoats(BetweenCoats scuff) {
+    between = scuff.each().seconds() * scuff.times() + between;
+    discs.countBetweenCoats(scuff.each(), scuff.times());
+  }
+
   private void endGrain(SandingPass pass) {
-    count(pass);
+    discs.count(pass);
     notes.add(
         Message.of(
             "End grain: on to " + pass.grit().label() + ", or it drinks finish and darkens."));
   }
 
   private void grainRaising(GrainRaising raising) {
-    count(raising.knockOff());
+    discs.count(raising.knockOff());
     notes.add(
         Message.of(
             "Wet the bare wood last and wipe off what stands; once dry, the whiskers come off with "
                 + raising.knockOff().grit().label()
                 + "."));
-  }
-
-  private void count(SandingPass pass) {
-    Purchase.Item item = Purchase.Item.abrasive(pass.grit());
-    for (int i = 0; i < discs.size(); i++) {
-      if (discs.get(i).item().equals(item)) {
-        discs.set(i, discs(pass.grit(), discs.get(i).amount().value() + pass.discs()));
-        return;
-      }
-    }
-    discs.add(discs(pass.grit(), pass.discs()));
-  }
-
-  private static Purchase discs(Grit grit, double count) {
-    return new Purchase(
-        Purchase.Item.abrasive(grit),
-        grit.label(),
-        "",
-        Quantity.of(count, Unit.COUNT),
-        "discs or sheets, all parts");
   }
 
   private static WorkingLine assumedHardness() {
@@ -154,22 +171,23 @@ final class SandSteps {
         assumed.from());
   }
 
-  private static List<WorkingLine> named(Part part, List<WorkingLine> lines) {
+  private static List<WorkingLine> named(String names, List<WorkingLine> lines) {
     List<WorkingLine> named = new ArrayList<>();
     for (WorkingLine line : lines) {
-      named.add(line.named(part.name() + ": " + line.result().name()));
+      named.add(line.named(names + ": " + line.result().name()));
     }
     return named;
   }
 
-  private SandingRequest sanding(Part part) {
+  private SandingRequest sanding(SandedGroup group) {
     Finish finish = request.materials().finish();
     return new SandingRequest(
-        part.surface(),
+        group.surface(),
         Materials.sandingWood(request.materials().wood()),
-        new SandingArea(part.coatedSquareMetre(), part.endGrainSquareMetre()),
+        group.area(),
         new SurfaceWanted(
             finish.use().finalGrade(),
+            FinishLook.of(finish.role(), request.coats().sheen()),
             finish.sandedBetweenCoats()
                 ? Optional.of(finish.use().betweenCoatGrade())
                 : Optional.empty(),

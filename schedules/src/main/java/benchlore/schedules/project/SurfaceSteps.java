@@ -41,8 +41,8 @@ final class SurfaceSteps {
     this.draft = draft;
   }
 
-  /** Takes up what one part asks for. */
-  void take(Part part, SandingExtras extras) {
+  /** Takes up what parts of this area ask for. */
+  void take(double squareMetre, SandingExtras extras) {
     if (extras.grainRaising().isPresent()) {
       GrainRaising raising = extras.grainRaising().get();
       knockOffSeconds = raising.knockOff().seconds() + knockOffSeconds;
@@ -52,7 +52,7 @@ final class SurfaceSteps {
       PoreFilling filling = extras.poreFilling().get();
       packSeconds = filling.packSeconds() + packSeconds;
       levelSeconds = filling.level().seconds() + levelSeconds;
-      area = part.coatedSquareMetre() + area;
+      area = squareMetre + area;
       when = Optional.of(filling.when());
     }
   }

@@ -25,9 +25,15 @@ import java.util.List;
  * @param secondsPerMicron working seconds for each micrometre of depth over the whole area
  * @param coverSeconds seconds of one covering pass over the whole area
  * @param lifeSeconds working life of a disc on this stock
+ * @param handlingSeconds to take up and set down the pieces
  */
 record AbrasiveCut(
-    Grit grit, SandingTool tool, double secondsPerMicron, double coverSeconds, double lifeSeconds) {
+    Grit grit,
+    SandingTool tool,
+    double secondsPerMicron,
+    double coverSeconds,
+    double lifeSeconds,
+    double handlingSeconds) {
 
   /** This grade on every tool that takes it, in the tools' order. */
   static List<AbrasiveCut> of(Grit grit, SandedStock stock, List<SandingTool> tools) {
@@ -40,7 +46,9 @@ record AbrasiveCut(
         double rate = row.removal() * power * stock.easeFactor();
         double area = stock.areaSquareMetre();
         double life = row.discLife().low() * stock.lifeFactor();
-        all.add(new AbrasiveCut(grit, tool, area * 1e-6 / rate, area / row.cover(), life));
+        double perMicron = area * 1e-6 / rate;
+        double handling = stock.handlingSeconds();
+        all.add(new AbrasiveCut(grit, tool, perMicron, area / row.cover(), life, handling));
       }
     }
     return all;
@@ -62,7 +70,7 @@ record AbrasiveCut(
     double share = work / lifeSeconds;
     int discs = Math.max(1, Numeric.ceil(share));
     double changes = SandingFigures.DISC_CHANGE.low() * (discs - 1);
-    double seconds = work + changes + SandingFigures.GRADE_CHANGE.low();
+    double seconds = work + changes + handlingSeconds + SandingFigures.GRADE_CHANGE.low();
     return new SandingPass(grit, tool, seconds, discs, share, depthMicron, removedMicron);
   }
 }

@@ -6,17 +6,19 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The cheapest way through the grades on the shelf, by dynamic programming.
+ * The cheapest of the ways through the grades that a master would teach, by dynamic programming.
  *
  * <pre>
  * best(g) = min over grades f on the shelf with g &lt; f &lt;= limit x g of best(f) + pass(g after f),
  *           or pass(g on the start surface)
  * </pre>
  *
- * <p>A pass costs its hands-on seconds. Grain always falls and never by more than the limit, except
- * that any grade may open on a cut surface. Every path over a shelf is also a path over a larger
- * shelf, so a further grade can't make the answer dearer; and each pass costs no less on a deeper
- * start, so a shallower start can't either. Exact: all paths are covered.
+ * <p>A pass costs its hands-on seconds. Grain always falls and never by more than the limit, on
+ * bare wood no more than one grade of the {@link UsualSeries} is skipped, and a cut surface is
+ * opened by no grade finer than its marks ask for ({@link Opening}), though by a coarser one where
+ * that pays. None of these hangs on the shelf, so every path over a shelf is also a path over a
+ * larger shelf, so a further grade can't make the answer dearer; and each pass costs no less on a
+ * deeper start, so a shallower start can't either. Exact: all paths are covered.
  */
 final class GritPath {
   /** Forgives rounding where a ratio of grains equals the limit. */
@@ -64,7 +66,7 @@ final class GritPath {
 
   private Optional<Step> reach(Grit grit, List<AbrasiveCut> cuttings) {
     Optional<Step> best = Optional.empty();
-    if (follows(start.grainMicron(), grit)) {
+    if (start.opens(grit) && follows(start.grainMicron(), grit)) {
       for (AbrasiveCut cutting : cuttings) {
         SandingPass pass =
             start.light()
@@ -88,8 +90,13 @@ final class GritPath {
 
   private boolean follows(double beforeMicron, Grit grit) {
     double limit = grit.micron() * jumpLimitRatio;
+    if (beforeMicron == Double.POSITIVE_INFINITY) {
+      return true;
+    }
     return beforeMicron > grit.micron()
-        && (beforeMicron <= limit * SPARE || beforeMicron == Double.POSITIVE_INFINITY);
+        && beforeMicron <= limit * SPARE
+        && !(stock.bareWood()
+            && UsualSeries.skipped(beforeMicron, grit.micron()) > UsualSeries.MOST_SKIPPED);
   }
 
   private static Optional<Step> cheaper(Optional<Step> first, Optional<Step> second) {

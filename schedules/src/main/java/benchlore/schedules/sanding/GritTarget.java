@@ -20,16 +20,23 @@ record GritTarget(double coarsestMicron, double finestMicron) {
   }
 
   /**
-   * The same, but only its finer half for figured and soft wood, on which scratches show; the
-   * middle is taken by ratio.
+   * Grades that will do for a finish on a wood: as coarse as its look allows, only the finer half
+   * of the range (middle by ratio) on figured and soft wood, on which scratches show, and no finer
+   * than P220 on wood that burnishes where the finish has to soak in or is waterborne.
    */
-  static GritTarget of(SourcedRange grades, SandingWood wood) {
-    GritTarget whole = of(grades);
-    if (!wood.figured() && !wood.soft()) {
-      return whole;
+  static GritTarget of(SurfaceWanted wanted, SandingWood wood) {
+    GritTarget whole = of(wanted.finalGrade());
+    double coarsest = wanted.look().coarsestMicron(wanted.finalGrade());
+    if (wood.figured() || wood.soft()) {
+      coarsest = Math.min(coarsest, Math.sqrt(whole.coarsestMicron * whole.finestMicron));
     }
-    double middle = Math.sqrt(whole.coarsestMicron * whole.finestMicron);
-    return new GritTarget(middle, whole.finestMicron);
+    double finestOnDense = Grits.micronOfP(SandingFigures.FINEST_ON_DENSE.low());
+    boolean soaksIn = wanted.look() == FinishLook.OILED || wanted.raisesGrain();
+    if (!wood.burnishes() || !soaksIn || whole.coarsestMicron < finestOnDense) {
+      return new GritTarget(coarsest, whole.finestMicron);
+    }
+    return new GritTarget(
+        Math.max(coarsest, finestOnDense), Math.max(whole.finestMicron, finestOnDense));
   }
 
   boolean takes(double micron) {
@@ -39,6 +46,18 @@ record GritTarget(double coarsestMicron, double finestMicron) {
   /** True if a surface of this grain is finer than anything accepted. */
   boolean isPassedBy(double micron) {
     return micron * CHART_ROUNDING < finestMicron;
+  }
+
+  /** The coarsest accepted grade on a shelf. */
+  Optional<Grit> coarsestOf(List<Grit> shelf) {
+    Optional<Grit> best = Optional.empty();
+    for (Grit grit : shelf) {
+      boolean better = best.isEmpty() || grit.micron() > best.get().micron();
+      if (takes(grit.micron()) && better) {
+        best = Optional.of(grit);
+      }
+    }
+    return best;
   }
 
   /** The finest accepted grade on a shelf. */

@@ -103,7 +103,7 @@ public final class RubOut {
             "depth = nibs, brush marks or orange peel",
             List.of(Figure.input("depth to level", depth, Unit.MICRON)),
             RULE);
-    return StartDepth.cut(depth, line);
+    return StartDepth.cut(depth, Opening.ANY, line);
   }
 
   private static RubOutSchedule schedule(RubOutRequest request, List<SandingPass> papers) {

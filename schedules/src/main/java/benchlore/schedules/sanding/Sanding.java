@@ -51,7 +51,8 @@ public final class Sanding {
       SandingRequest request, SandingShop shop, StartDepth start) {
     boolean overFilm = start.filmMicron() > 0;
     SandedStock stock =
-        SandedStock.wood(request.wood(), request.area().totalSquareMetre(), overFilm);
+        SandedStock.wood(request.wood(), request.area().totalSquareMetre(), overFilm)
+            .inPieces(request.area().pieces(), SandingFigures.FACES);
     return GritPath.cheapest(stock, shop, start, target(request, start));
   }
 
@@ -60,7 +61,21 @@ public final class Sanding {
     SurfaceWanted wanted = request.wanted();
     return start.light()
         ? GritTarget.of(wanted.betweenCoatGrade().orElse(wanted.finalGrade()))
-        : GritTarget.of(wanted.finalGrade(), request.wood());
+        : GritTarget.of(wanted, request.wood());
+  }
+
+  /**
+   * What a surface needs that is fine enough as it is: a few light strokes that open the wood, with
+   * the coarsest grade on the shelf that the finish takes.
+   *
+   * @param request a question that {@link #plan} answers
+   * @return the light pass; empty if the surface has to be sanded
+   */
+  public static Optional<SandingPass> opener(SandingRequest request) {
+    StartDepth start = request.start().depth();
+    GritTarget target = target(request, start);
+    boolean there = target.takes(start.grainMicron()) || target.isPassedBy(start.grainMicron());
+    return there ? Optional.of(new SandingExtrasPlan(request).opener(target)) : Optional.empty();
   }
 
   /** Hands-on seconds of passes. */
@@ -86,8 +101,8 @@ public final class Sanding {
     }
     return Refusal.of(
         "shelf",
-        "The grade this finish needs can't be reached from the grades on the shelf without too"
-            + " large a jump.",
+        "The grade this finish needs can't be reached from the grades on the shelf: the marks of"
+            + " this surface want a coarser one first, or too much is skipped between two.",
         "With these on the shelf too there is a way: " + String.join(", ", labels) + ".");
   }
 }

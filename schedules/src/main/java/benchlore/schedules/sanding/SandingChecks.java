@@ -61,6 +61,7 @@ final class SandingChecks {
     double most = total >= 0.0001 && total <= 1000 ? total : 1000;
     checks.within("totalSquareMetre", total, 0.0001, 1000, Unit.SQUARE_METRE);
     checks.within("endGrainSquareMetre", area.endGrainSquareMetre(), 0, most, Unit.SQUARE_METRE);
+    checks.within("pieces", area.pieces(), 1, 10_000, Unit.COUNT);
   }
 
   private static void wanted(Checks checks, SurfaceWanted wanted) {

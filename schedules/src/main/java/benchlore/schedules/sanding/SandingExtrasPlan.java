@@ -31,11 +31,13 @@ final class SandingExtrasPlan {
 
   private final SandingRequest request;
   private final double area;
+  private final int pieces;
   private final List<Grit> shelf;
 
   SandingExtrasPlan(SandingRequest request) {
     this.request = request;
     this.area = request.area().totalSquareMetre();
+    this.pieces = request.area().pieces();
     this.shelf = request.shop().shelf();
   }
 
@@ -48,12 +50,22 @@ final class SandingExtrasPlan {
         endGrain(last.get()), grainRaising(last.get()), poreFilling(last.get()), betweenCoats());
   }
 
+  /** Light strokes over wood that is fine enough, so that finish goes in. */
+  SandingPass opener(GritTarget target) {
+    Grit grit = target.coarsestOf(shelf).orElse(target.example());
+    return quickest(grit, face()).lightPass(SandingFigures.SCUFF_MICRON.low());
+  }
+
+  private SandedStock face() {
+    return SandedStock.wood(request.wood(), area, false).inPieces(pieces, SandingFigures.FACES);
+  }
+
   private Optional<SandingPass> endGrain(Grit last) {
     double ends = request.area().endGrainSquareMetre();
     if (ends <= 0) {
       return Optional.empty();
     }
-    SandedStock stock = SandedStock.wood(request.wood(), ends, false);
+    SandedStock stock = SandedStock.wood(request.wood(), ends, false).inPieces(pieces, 1);
     double depth = stock.scratchMicron(last);
     double work = depth * SandingFigures.END_GRAIN_FACTOR.low();
     return Optional.of(quickest(oneFiner(last), stock).pass(depth, work));
@@ -65,7 +77,7 @@ final class SandingExtrasPlan {
     }
     GritTarget range = new GritTarget(last.micron(), KNOCK_OFF_FINEST_MICRON);
     Grit grit = range.finestOf(shelf).orElse(last);
-    SandedStock stock = SandedStock.wood(request.wood(), area, false);
+    SandedStock stock = face();
     SandingPass knockOff = quickest(grit, stock).lightPass(SandingFigures.SCUFF_MICRON.low());
     return Optional.of(new GrainRaising(WET.low() * area, DRY, knockOff));
   }
@@ -74,7 +86,7 @@ final class SandingExtrasPlan {
     if (!request.wanted().poresFilled() || !request.wood().openGrained()) {
       return Optional.empty();
     }
-    SandedStock stock = SandedStock.wood(request.wood(), area, false);
+    SandedStock stock = face();
     SandingPass level = quickest(last, stock).lightPass(SandingFigures.SCUFF_MICRON.low());
     Message when =
         Message.of(

@@ -40,6 +40,24 @@ final class SandingFigures {
       SourcedRange.of(
           90, Unit.SECOND, Provenance.commonPractice("clean and inspect between grades"));
 
+  /** Time to take up, clamp and wipe one piece for one face and one grade. */
+  static final SourcedRange HANDLING =
+      SourcedRange.of(
+          10, Unit.SECOND, Provenance.commonPractice("turn, clamp and wipe a piece by hand"));
+
+  /** How often a piece is turned in one pass: two faces, and once for its edges. */
+  static final int FACES = 3;
+
+  /** Side hardness from which close-pored wood burnishes: hard maple, beech and birch. */
+  static final SourcedRange DENSE_ABOVE =
+      SourcedRange.of(
+          5300, Unit.NEWTON, Provenance.commonPractice("dense close-pored wood burnishes"));
+
+  /** Finest last grade where burnished wood would keep a finish out. */
+  static final SourcedRange FINEST_ON_DENSE =
+      SourcedRange.of(
+          220, Unit.COUNT, Provenance.commonPractice("maple for oil or waterborne: P180 to P220"));
+
   /** Time to put on a fresh disc of the same grade. */
   static final SourcedRange DISC_CHANGE =
       SourcedRange.of(20, Unit.SECOND, Provenance.commonPractice("hook-and-loop disc"));

@@ -25,6 +25,13 @@ public record SandingWood(
     Objects.requireNonNull(pores, "pores");
   }
 
+  /** True for dense close-pored wood, which fine paper polishes until finish stays out. */
+  boolean burnishes() {
+    return pores == Pores.DIFFUSE
+        && !openGrained
+        && hardnessNewton >= SandingFigures.DENSE_ABOVE.low();
+  }
+
   /** True for wood soft enough to show every scratch. */
   boolean soft() {
     return pores == Pores.NONE || hardnessNewton < SandingFigures.SOFT_BELOW.low();

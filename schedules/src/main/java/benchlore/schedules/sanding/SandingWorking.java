@@ -17,8 +17,8 @@ final class SandingWorking {
               + " by a factor of two");
   private static final Provenance FINAL_RULE =
       Provenance.commonPractice(
-          "the finish's own grades; figured and soft wood takes the finer half; charts disagree,"
-              + " the label wins");
+          "the finish's own grades; gloss shows scratches that satin hides; dense wood burnishes;"
+              + " charts disagree, the label wins");
   private static final Provenance SUM = Provenance.commonPractice("a sum");
 
   private SandingWorking() {}
@@ -26,6 +26,9 @@ final class SandingWorking {
   static List<WorkingLine> of(SandingRequest request, StartDepth start, SandingSchedule schedule) {
     List<WorkingLine> lines = new ArrayList<>();
     lines.add(start.line());
+    if (!start.opening().equals(Opening.ANY)) {
+      lines.add(opening(start.opening()));
+    }
     lines.add(finalGrade(request, start));
     lines.add(jump(request, start, schedule));
     for (SandingPass pass : schedule.passes()) {
@@ -45,12 +48,26 @@ final class SandingWorking {
     return new WorkingLine(
         QuantityKey.COARSEST_LAST_GRAIN_ACCEPTED,
         Figure.computed("coarsest last grain accepted", target.coarsestMicron(), Unit.MICRON),
-        "grain size of the coarsest P grade the finish takes; by ratio the middle of its range for"
-            + " figured or soft wood",
+        "of the everyday grades in the finish's range: gloss the finest, satin the middle, matt and"
+            + " oil the coarsest, but P150, under oil P180, if it goes so far; figured or soft wood"
+            + " by ratio the finer half; dense close-pored wood under oil or waterborne to P220",
         List.of(
             Figure.of("coarsest P grade", grades.low(), Unit.COUNT, grades.from()),
-            Figure.of("finest P grade", grades.high(), Unit.COUNT, grades.from())),
+            Figure.of("finest P grade", grades.high(), Unit.COUNT, grades.from()),
+            figure("dense from", SandingFigures.DENSE_ABOVE)),
         FINAL_RULE);
+  }
+
+  private static WorkingLine opening(Opening opening) {
+    SourcedRange row = opening.grades();
+    return new WorkingLine(
+        QuantityKey.FINEST_OPENING_GRAIN,
+        Figure.computed("finest grain to open with", opening.finestMicron(), Unit.MICRON),
+        "the finest P grade that such marks are begun with; deeper marks open coarser",
+        List.of(
+            Figure.of("coarsest usual P grade", row.low(), Unit.COUNT, row.from()),
+            Figure.of("finest P grade", row.high(), Unit.COUNT, row.from())),
+        row.from());
   }
 
   private static WorkingLine jump(
@@ -67,9 +84,15 @@ final class SandingWorking {
     return new WorkingLine(
         QuantityKey.LARGEST_JUMP_IN_THE_PATH,
         Figure.computed("largest jump in the path", largest, Unit.RATIO),
-        "grain before / grain after, at most the limit; of all such paths the one with the least"
-            + " hands-on time",
-        List.of(Figure.input("jump limit", request.shop().jumpLimitRatio(), Unit.RATIO)),
+        "grain before / grain after, at most the limit and never more than one everyday grade"
+            + " skipped; of all such paths the one with the least hands-on time",
+        List.of(
+            Figure.input("jump limit", request.shop().jumpLimitRatio(), Unit.RATIO),
+            Figure.of(
+                "everyday grades skipped at most",
+                UsualSeries.MOST_SKIPPED,
+                Unit.COUNT,
+                UsualSeries.FROM)),
         SandingFigures.JUMP);
   }
 
@@ -98,10 +121,12 @@ final class SandingWorking {
     inputs.add(figure("exponent of grain", SandingFigures.GRAIN_POWER));
     inputs.add(figure("exponent of hardness", SandingFigures.HARDNESS_POWER));
     inputs.add(figure("cleaning and looking", SandingFigures.GRADE_CHANGE));
+    inputs.add(figure("each further piece, a face", SandingFigures.HANDLING));
     return new WorkingLine(
         QuantityKey.PASS,
         Figure.computed(grit.label() + " with " + pass.tool().words(), pass.seconds(), Unit.SECOND),
-        "seconds = area x max(covering pass, depth / rate) + cleaning + disc changes;"
+        "seconds = area x max(covering pass, depth / rate) + cleaning + disc changes"
+            + " + handling of further pieces;"
             + " rate = P80 rate x (grain / 201)^1.3 x (4400 / hardness)^0.5; film counts double",
         inputs,
         RATE_RULE);

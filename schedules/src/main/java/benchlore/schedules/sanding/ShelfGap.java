@@ -54,13 +54,20 @@ public final class ShelfGap {
     return Answer.of(new ShelfAdvice(now, offers), working, List.of());
   }
 
-  /** P grades on the cheapest path over every P grade that are not on the shelf. */
+  /**
+   * P grades that open a way: the one everyday grade that does it quickest, else those of the
+   * cheapest path over every P grade that are not on the shelf.
+   */
   static List<Grit> missing(SandingRequest request, StartDepth start) {
+    List<Grit> missing = new ArrayList<>();
+    oneMissing(request, start).ifPresent(missing::add);
+    if (!missing.isEmpty()) {
+      return missing;
+    }
     SandingShop full = request.shop();
     for (Grit grit : GritTable.FEPA_P) {
       full = full.withGrit(grit);
     }
-    List<Grit> missing = new ArrayList<>();
     Optional<List<SandingPass>> passes = Sanding.facePasses(request, full, start);
     if (passes.isPresent()) {
       for (SandingPass pass : passes.get()) {
@@ -70,6 +77,20 @@ public final class ShelfGap {
       }
     }
     return missing;
+  }
+
+  private static Optional<Grit> oneMissing(SandingRequest request, StartDepth start) {
+    Optional<Grit> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (Grit grit : UsualSeries.SERIES) {
+      OptionalDouble then =
+          seconds(Sanding.facePasses(request, request.shop().withGrit(grit), start));
+      if (then.isPresent() && then.getAsDouble() < least) {
+        best = Optional.of(grit);
+        least = then.getAsDouble();
+      }
+    }
+    return best;
   }
 
   private static OptionalDouble seconds(Optional<List<SandingPass>> passes) {

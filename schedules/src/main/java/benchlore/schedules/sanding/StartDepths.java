@@ -54,24 +54,30 @@ final class StartDepths {
     SourcedRange depth = by.depth();
     Figure marks =
         Figure.of("depth of saw marks, deep end", depth.high(), Unit.MICRON, depth.from());
-    return StartDepth.cut(depth.high(), line(depth.high(), "depth = saw marks", List.of(marks)));
+    return StartDepth.cut(
+        depth.high(), Opening.SAWN, line(depth.high(), "depth = saw marks", List.of(marks)));
   }
 
   static StartDepth planed(double pitchMetre, double radiusMetre) {
-    return arc("knife pitch", pitchMetre, radiusMetre, BELOW_PLANED);
+    boolean fine = pitchMetre <= SandingFigures.KNIFE_PITCH.high();
+    Opening opening = fine ? Opening.FINELY_PLANED : Opening.CUT;
+    return StartDepth.cut(arc("knife pitch", pitchMetre, radiusMetre, BELOW_PLANED), opening);
   }
 
   static StartDepth ballNose(double diameterMetre, double stepoverMetre) {
-    return arc("stepover", stepoverMetre, diameterMetre / 2, BELOW_BALL);
+    return StartDepth.cut(
+        arc("stepover", stepoverMetre, diameterMetre / 2, BELOW_BALL), Opening.CUT);
   }
 
   static StartDepth straightCut(double diameterMetre, double feedMetre) {
-    return arc("feed a flute", feedMetre, diameterMetre / 2, BELOW_STRAIGHT);
+    return StartDepth.cut(
+        arc("feed a flute", feedMetre, diameterMetre / 2, BELOW_STRAIGHT), Opening.CUT);
   }
 
   static StartDepth tornGrain(double depthMicron) {
     Figure given = Figure.input("depth of the pits", depthMicron, Unit.MICRON);
-    return StartDepth.cut(depthMicron, line(depthMicron, "depth = pits", List.of(given)));
+    return StartDepth.cut(
+        depthMicron, Opening.TORN, line(depthMicron, "depth = pits", List.of(given)));
   }
 
   static StartDepth oldFilm(double filmMicron, StartSurface.OldFilm.Fate fate) {
@@ -81,12 +87,12 @@ final class StartDepths {
       double scuff = Math.min(SandingFigures.SCUFF_MICRON.low(), filmMicron);
       WorkingLine line =
           line(scuff, "depth = scuff, at most the film", List.of(film, scuffFigure()));
-      return new StartDepth(scuff, scuff, Double.POSITIVE_INFINITY, true, line);
+      return new StartDepth(scuff, scuff, Double.POSITIVE_INFINITY, true, Opening.ANY, line);
     }
     double depth = filmMicron + BELOW_FILM.high();
     Figure below = figure("soaked in, deep end", BELOW_FILM);
     WorkingLine line = line(depth, "depth = film + soaked in", List.of(film, below));
-    return new StartDepth(depth, filmMicron, Double.POSITIVE_INFINITY, false, line);
+    return new StartDepth(depth, filmMicron, Double.POSITIVE_INFINITY, false, Opening.ANY, line);
   }
 
   static StartDepth sandedTo(Grit grit) {
@@ -97,24 +103,23 @@ final class StartDepths {
             depth,
             "depth = scratch share x grain",
             List.of(figure("scratch share", SandingFigures.SCRATCH_SHARE), grain));
-    return new StartDepth(depth, 0, grit.micron(), false, line);
+    return new StartDepth(depth, 0, grit.micron(), false, Opening.ANY, line);
   }
 
-  private static StartDepth arc(String pitchName, double pitch, double radius, SourcedRange below) {
+  private static WorkingLine arc(
+      String pitchName, double pitch, double radius, SourcedRange below) {
     double ridge = ArcMarks.heightMetre(radius, pitch) * MICRON_PER_METRE;
     double depth = ridge + below.high();
-    WorkingLine line =
-        new WorkingLine(
-            QuantityKey.DEPTH_TO_REMOVE,
-            Figure.computed("depth to remove", depth, Unit.MICRON),
-            "depth = r - sqrt(r^2 - (s/2)^2) + fibres below",
-            List.of(
-                Figure.input(pitchName, pitch, Unit.METRE),
-                Figure.input("cutter radius", radius, Unit.METRE),
-                Figure.of("ridge height", ridge, Unit.MICRON, ArcMarks.FORMULA),
-                figure("fibres below, deep end", below)),
-            ArcMarks.FORMULA);
-    return StartDepth.cut(depth, line);
+    return new WorkingLine(
+        QuantityKey.DEPTH_TO_REMOVE,
+        Figure.computed("depth to remove", depth, Unit.MICRON),
+        "depth = r - sqrt(r^2 - (s/2)^2) + fibres below",
+        List.of(
+            Figure.input(pitchName, pitch, Unit.METRE),
+            Figure.input("cutter radius", radius, Unit.METRE),
+            Figure.of("ridge height", ridge, Unit.MICRON, ArcMarks.FORMULA),
+            figure("fibres below, deep end", below)),
+        ArcMarks.FORMULA);
   }
 
   private static Figure scuffFigure() {

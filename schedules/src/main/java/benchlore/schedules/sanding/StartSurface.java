@@ -16,6 +16,19 @@ public sealed interface StartSurface {
   /** Depth to remove; only for figures that passed the check. */
   StartDepth depth();
 
+  /** Whether both are of one kind and go through the same grades; the figures may differ. */
+  default boolean isLike(StartSurface other) {
+    if (this instanceof OldFilm film && other instanceof OldFilm film2) {
+      return film.fate() == film2.fate();
+    }
+    return equals(other)
+        || (this instanceof Sawn && other instanceof Sawn)
+        || (this instanceof Planed && other instanceof Planed)
+        || (this instanceof BallNose && other instanceof BallNose)
+        || (this instanceof StraightCut && other instanceof StraightCut)
+        || (this instanceof TornGrain && other instanceof TornGrain);
+  }
+
   /**
    * Sawn and nothing more.
    *

@@ -41,8 +41,14 @@ class HostileInputTest {
     area(all, NAN, 0, "totalSquareMetre");
     area(all, 1, 2, "endGrainSquareMetre");
     area(all, 1, -1, "endGrainSquareMetre");
-    wanted(all, new SurfaceWanted(Questions.grades(0, 220), Optional.empty(), 1, false, false));
-    wanted(all, new SurfaceWanted(Questions.grades(180, 9000), Optional.empty(), 1, false, false));
+    wanted(
+        all,
+        new SurfaceWanted(
+            Questions.grades(0, 220), FinishLook.SATIN, Optional.empty(), 1, false, false));
+    wanted(
+        all,
+        new SurfaceWanted(
+            Questions.grades(180, 9000), FinishLook.SATIN, Optional.empty(), 1, false, false));
     shop(all, new SandingShop(List.of(), List.of(SandingTool.BLOCK), 1.7), "shelf");
     shop(all, new SandingShop(Questions.SHELF, List.of(), 1.7), "tools");
     shop(all, new SandingShop(Questions.SHELF, List.of(SandingTool.BELT), 1.7), "tools");
@@ -65,7 +71,7 @@ class HostileInputTest {
   }
 
   private static void area(List<Nonsense> all, double total, double ends, String input) {
-    all.add(new Nonsense(Questions.with(usual(), new SandingArea(total, ends)), input));
+    all.add(new Nonsense(Questions.with(usual(), new SandingArea(total, ends, 1)), input));
   }
 
   private static void wanted(List<Nonsense> all, SurfaceWanted wanted) {
@@ -89,7 +95,7 @@ class HostileInputTest {
         new SandingRequest(
             new StartSurface.TornGrain(NAN),
             new SandingWood(-1, NAN, Pores.NONE, false, false, false),
-            new SandingArea(0, 0),
+            new SandingArea(0, 0, 1),
             Questions.film(180, 220),
             new SandingShop(List.of(), List.of(), 0));
     assertEquals(

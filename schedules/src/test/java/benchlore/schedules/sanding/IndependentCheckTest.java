@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -83,10 +84,15 @@ class IndependentCheckTest {
     double seconds = 0;
     double depth = start.depthMicron();
     Grit before = null;
+    if (!opensTornGrain(sorted, mask)) {
+      return Double.POSITIVE_INFINITY;
+    }
     for (int i = 0; i < sorted.size(); i++) {
       if ((mask >> i & 1) == 1) {
         Grit grit = sorted.get(i);
-        if (before != null && before.micron() / grit.micron() > SandingShop.USUAL_JUMP + 1e-9) {
+        if (before != null
+            && (before.micron() / grit.micron() > SandingShop.USUAL_JUMP + 1e-9
+                || skipped(before, grit) > 1)) {
           return Double.POSITIVE_INFINITY;
         }
         List<SandingTool> tools = List.of(SandingTool.RANDOM_ORBIT);
@@ -96,6 +102,18 @@ class IndependentCheckTest {
       }
     }
     return target.takes(before.micron()) ? seconds : Double.POSITIVE_INFINITY;
+  }
+
+  /** The first grade taken is P120 or coarser. */
+  private static boolean opensTornGrain(List<Grit> sorted, int mask) {
+    return sorted.get(Integer.numberOfTrailingZeros(mask)).number() <= 120;
+  }
+
+  /** By the numbers on the back, which are all on one scale here. */
+  private static long skipped(Grit before, Grit after) {
+    return IntStream.of(40, 60, 80, 100, 120, 150, 180, 220, 320)
+        .filter(number -> number > before.number() && number < after.number())
+        .count();
   }
 
   @ParameterizedTest
@@ -129,9 +147,10 @@ class IndependentCheckTest {
     SandingRequest request =
         Questions.with(
             Questions.of(new StartSurface.TornGrain(100)),
-            new SurfaceWanted(Questions.grades(180, 220), Optional.empty(), 1, false, false));
+            new SurfaceWanted(
+                Questions.grades(180, 220), FinishLook.SATIN, Optional.empty(), 1, false, false));
     SandingSchedule schedule =
-        Questions.given(Sanding.plan(Questions.with(request, new SandingArea(2, 0))));
+        Questions.given(Sanding.plan(Questions.with(request, new SandingArea(2, 0, 1))));
     double removed = schedule.totals().removedMicron() * 1e-6;
     assertEquals(2 * removed * 560, schedule.totals().dustKilogram(), 1e-9);
   }

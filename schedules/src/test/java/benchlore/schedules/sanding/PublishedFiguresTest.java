@@ -82,7 +82,12 @@ class PublishedFiguresTest {
         Questions.with(
             Questions.of(new StartSurface.SandedTo(shelf.get(0))).withShop(shop),
             new SurfaceWanted(
-                Questions.grades(last.number(), last.number()), Optional.empty(), 1, false, false));
+                Questions.grades(last.number(), last.number()),
+                FinishLook.SATIN,
+                Optional.empty(),
+                1,
+                false,
+                false));
     SandingSchedule schedule = Questions.given(Sanding.plan(request));
     assertEquals(last, schedule.passes().get(schedule.passes().size() - 1).grit());
     assertTrue(schedule.totals().faceSeconds() <= whole(shelf) + 1e-9, job);

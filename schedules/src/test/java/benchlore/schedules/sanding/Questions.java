@@ -40,7 +40,8 @@ final class Questions {
   }
 
   static SurfaceWanted film(double low, double high) {
-    return new SurfaceWanted(grades(low, high), Optional.of(grades(320, 400)), 3, false, false);
+    return new SurfaceWanted(
+        grades(low, high), FinishLook.SATIN, Optional.of(grades(320, 400)), 3, false, false);
   }
 
   static SandingShop orbital(List<Grit> shelf) {
@@ -49,7 +50,7 @@ final class Questions {
 
   static SandingRequest of(StartSurface start) {
     return new SandingRequest(
-        start, CHERRY, new SandingArea(1, 0.05), film(180, 220), orbital(SHELF));
+        start, CHERRY, new SandingArea(1, 0.05, 1), film(180, 220), orbital(SHELF));
   }
 
   static SandingRequest with(SandingRequest request, SandingWood wood) {

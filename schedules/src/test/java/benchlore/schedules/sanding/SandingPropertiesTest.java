@@ -43,7 +43,7 @@ class SandingPropertiesTest {
         }
       }
     }
-    return Arbitraries.of(everyday).list().uniqueElements().ofMinSize(8).ofMaxSize(18);
+    return Arbitraries.of(everyday).list().uniqueElements().ofMinSize(17).ofMaxSize(24);
   }
 
   @Provide
@@ -88,12 +88,14 @@ class SandingPropertiesTest {
         Combinators.combine(
                 Arbitraries.integers().between(120, 240),
                 Arbitraries.integers().between(60, 200),
+                Arbitraries.of(FinishLook.values()),
                 Arbitraries.of(true, false),
                 Arbitraries.of(true, false))
             .as(
-                (low, span, raises, filled) ->
+                (low, span, look, raises, filled) ->
                     new SurfaceWanted(
                         Questions.grades(low, low + span),
+                        look,
                         Optional.of(Questions.grades(320, 400)),
                         3,
                         raises,
@@ -106,7 +108,10 @@ class SandingPropertiesTest {
                 Arbitraries.doubles().between(1.2, 2.5).ofScale(6))
             .as((shelf, tools, jump) -> new SandingShop(shelf, withBlock(tools), jump));
     Arbitrary<SandingArea> areas =
-        Arbitraries.doubles().between(0.01, 20).ofScale(6).map(a -> new SandingArea(a, a / 20));
+        Combinators.combine(
+                Arbitraries.doubles().between(0.01, 20).ofScale(6),
+                Arbitraries.integers().between(1, 200))
+            .as((a, pieces) -> new SandingArea(a, a / 20, pieces));
     return Combinators.combine(starts(), woods(), areas, wanted, shops).as(SandingRequest::new);
   }
 
@@ -208,14 +213,118 @@ class SandingPropertiesTest {
   @Property(tries = TRIES)
   void harderWoodAndMoreAreaAreNeverQuicker(@ForAll("requests") SandingRequest request) {
     SandingWood wood = request.wood();
-    // The same pores, so that the wood does not pass from soft to hard and change its last grade.
-    SandingWood soft =
-        new SandingWood(3000, 500, wood.pores(), wood.openGrained(), wood.figured(), false);
-    SandingWood hard =
-        new SandingWood(9000, 500, wood.pores(), wood.openGrained(), wood.figured(), false);
-    assertTrue(face(Questions.with(request, hard)) >= face(Questions.with(request, soft)));
-    double area = request.area().totalSquareMetre();
-    assertTrue(face(Questions.with(request, new SandingArea(area * 2, 0))) >= face(request));
+    // The same pores, and on one side of the hardness from which close-pored wood burnishes, so
+    // that the last grade stays.
+    for (double hardness : new double[] {2600, 6000}) {
+      SandingRequest soft = Questions.with(request, harder(wood, hardness));
+      SandingRequest hard = Questions.with(request, harder(wood, hardness * 2));
+      assertTrue(face(hard) >= face(soft));
+    }
+    SandingArea area = request.area();
+    SandingArea twice = new SandingArea(area.totalSquareMetre() * 2, 0, area.pieces());
+    assertTrue(face(Questions.with(request, twice)) >= face(request));
+  }
+
+  private static SandingWood harder(SandingWood wood, double hardnessNewton) {
+    return new SandingWood(
+        hardnessNewton, 500, wood.pores(), wood.openGrained(), wood.figured(), false);
+  }
+
+  /** The finest P number each kind of marks may be opened with, by any name of the grade. */
+  private static int finestOpening(StartSurface start) {
+    if (start instanceof StartSurface.Sawn) {
+      return 80;
+    }
+    if (start instanceof StartSurface.Planed planed && planed.knifePitchMetre() <= 0.00127) {
+      return 150;
+    }
+    boolean sandedOrFilm =
+        start instanceof StartSurface.SandedTo || start instanceof StartSurface.OldFilm;
+    return sandedOrFilm ? 2500 : 120;
+  }
+
+  @Property(tries = TRIES)
+  void noSurfaceIsOpenedFinerThanItsMarksAsk(@ForAll("requests") SandingRequest request) {
+    Sanding.plan(request)
+        .fold(
+            given -> {
+              List<SandingPass> passes = given.value().passes();
+              if (!passes.isEmpty()) {
+                int number = passes.get(0).grit().number();
+                assertTrue(number <= finestOpening(request.start()), passes.get(0).toString());
+              }
+              return true;
+            },
+            refused -> true);
+  }
+
+  @Property(tries = TRIES)
+  void atMostOneEverydayGradeIsSkippedOnBareWood(@ForAll("requests") SandingRequest request) {
+    Sanding.plan(request)
+        .fold(
+            given -> {
+              double before = request.start().depth().grainMicron();
+              for (SandingPass pass : given.value().passes()) {
+                double after = pass.grit().micron();
+                double limit = before / 1.05;
+                long skipped =
+                    List.of(80, 100, 120, 150, 180, 220, 320).stream()
+                        .map(number -> Questions.p(number).micron())
+                        .filter(grain -> grain < limit && grain > after * 1.05)
+                        .count();
+                assertTrue(
+                    before == Double.POSITIVE_INFINITY || skipped <= 1, pass + " after " + limit);
+                before = after;
+              }
+              return true;
+            },
+            refused -> true);
+  }
+
+  @Property(tries = TRIES)
+  void denseClosePoredWoodStopsAtP220UnderOilAndWaterborne(
+      @ForAll("requests") SandingRequest request,
+      @ForAll @Scale(6) @DoubleRange(min = 5400, max = 15_000) double hardness,
+      @ForAll boolean figured) {
+    SandingWood maple = new SandingWood(hardness, 700, Pores.DIFFUSE, false, figured, false);
+    SandingRequest asked = Questions.with(request, maple);
+    boolean soaksIn = asked.wanted().look() == FinishLook.OILED || asked.wanted().raisesGrain();
+    boolean fineOnly = asked.wanted().finalGrade().low() > 220;
+    boolean scuffed = asked.start().depth().light();
+    if (!soaksIn || fineOnly || scuffed) {
+      return;
+    }
+    Sanding.plan(asked)
+        .fold(
+            given -> {
+              List<SandingPass> passes = given.value().passes();
+              assertTrue(
+                  passes.isEmpty() || passes.get(passes.size() - 1).grit().micron() * 1.05 > 68,
+                  passes.toString());
+              return true;
+            },
+            refused -> true);
+  }
+
+  /** Of two sheens of one film the glossier never ends on coarser wood. */
+  @Property(tries = TRIES)
+  void aGlossierFilmNeverEndsCoarser(@ForAll("requests") SandingRequest request) {
+    double before = Double.POSITIVE_INFINITY;
+    for (FinishLook look :
+        List.of(FinishLook.MATT, FinishLook.SATIN, FinishLook.SEMI_GLOSS, FinishLook.GLOSS)) {
+      SurfaceWanted wanted = request.wanted();
+      SurfaceWanted sheen =
+          new SurfaceWanted(
+              wanted.finalGrade(),
+              look,
+              wanted.betweenCoatGrade(),
+              wanted.coats(),
+              wanted.raisesGrain(),
+              wanted.poresFilled());
+      double coarsest = GritTarget.of(sheen, request.wood()).coarsestMicron();
+      assertTrue(coarsest <= before, look + " " + wanted.finalGrade());
+      before = coarsest;
+    }
   }
 
   @Property(tries = TRIES)

@@ -21,14 +21,15 @@ class SandingTest {
   }
 
   private static SurfaceWanted wanted(boolean raises, boolean filled) {
-    return new SurfaceWanted(Questions.grades(180, 220), Optional.empty(), 1, raises, filled);
+    return new SurfaceWanted(
+        Questions.grades(180, 220), FinishLook.SATIN, Optional.empty(), 1, raises, filled);
   }
 
   @Test
   void endGrainIsOneGradeFiner() {
     SandingPass ends = plan(Questions.of(PITS)).extras().endGrain().orElseThrow();
     assertEquals("P220", ends.grit().label());
-    SandingRequest none = Questions.with(Questions.of(PITS), new SandingArea(1, 0));
+    SandingRequest none = Questions.with(Questions.of(PITS), new SandingArea(1, 0, 1));
     assertTrue(plan(none).extras().endGrain().isEmpty());
   }
 
@@ -139,7 +140,7 @@ class SandingTest {
   @Test
   void shelfGapOffersTheGradeThatSavesMost() {
     SandingRequest request =
-        Questions.of(new StartSurface.Sawn(SawnBy.BANDSAW)).withShop(shelf(120, 180, 220));
+        Questions.of(new StartSurface.TornGrain(300)).withShop(shelf(120, 180, 220));
     ShelfAdvice advice = Questions.given(ShelfGap.plan(request));
     assertTrue(advice.nowSeconds().isPresent());
     ShelfAdvice.Offer best = advice.offers().get(0);
@@ -147,6 +148,38 @@ class SandingTest {
     assertEquals(
         best.thenSeconds(),
         plan(request.withShop(request.shop().withGrit(best.grit()))).totals().faceSeconds());
+  }
+
+  @Test
+  void aShelfThatCannotOpenTheSurfaceIsOfferedWhatDoes() {
+    SandingRequest sawn =
+        Questions.of(new StartSurface.Sawn(SawnBy.BANDSAW)).withShop(shelf(120, 180, 220));
+    assertEquals(List.of("shelf"), Questions.refused(Sanding.plan(sawn)));
+    ShelfAdvice advice = Questions.given(ShelfGap.plan(sawn));
+    assertTrue(advice.nowSeconds().isEmpty());
+    assertTrue(advice.offers().stream().anyMatch(offer -> offer.grit().number() == 80));
+    advice.offers().forEach(offer -> assertTrue(offer.grit().number() <= 80));
+  }
+
+  @Test
+  void everyFurtherPieceIsHandledForEveryGradeAndFace() {
+    SandingRequest sanded = Questions.of(new StartSurface.SandedTo(Questions.p(80)));
+    SandingRequest one = Questions.with(sanded, new SandingArea(4, 0, 1));
+    SandingRequest hundred = Questions.with(one, new SandingArea(4, 0, 100));
+    SandingSchedule whole = plan(one);
+    SandingSchedule pieces = plan(hundred);
+    assertEquals(Questions.labels(whole.passes()), Questions.labels(pieces.passes()));
+    double handling = 10.0 * 3 * 99 * pieces.passes().size();
+    assertEquals(whole.totals().faceSeconds() + handling, pieces.totals().faceSeconds(), 1e-6);
+  }
+
+  @Test
+  void aSurfaceThatWillDoIsOpenedWithTheGradeTheRestEndsOn() {
+    for (int number : List.of(180, 220, 400)) {
+      SandingRequest request = Questions.of(new StartSurface.SandedTo(Questions.p(number)));
+      assertEquals("P180", Sanding.opener(request).orElseThrow().grit().label());
+    }
+    assertTrue(Sanding.opener(Questions.of(PITS)).isEmpty());
   }
 
   @Test
@@ -227,11 +260,11 @@ class SandingTest {
 
   @Test
   void aLongFirstPassWithTheCoarsestGradeIsSaid() {
-    SandingRequest sawn = Questions.of(new StartSurface.Sawn(SawnBy.BANDSAW));
+    SandingRequest torn = Questions.of(new StartSurface.TornGrain(300));
     assertTrue(
-        Questions.cautions(Sanding.plan(sawn.withShop(shelf(120, 180)))).contains("long-pass"));
+        Questions.cautions(Sanding.plan(torn.withShop(shelf(120, 180)))).contains("long-pass"));
     assertFalse(
-        Questions.cautions(Sanding.plan(sawn.withShop(shelf(60, 80, 100, 120, 150, 180))))
+        Questions.cautions(Sanding.plan(torn.withShop(shelf(60, 80, 100, 120, 150, 180))))
             .contains("long-pass"));
   }
 
@@ -246,9 +279,10 @@ class SandingTest {
   @Test
   void discSharesAddUpOverParts() {
     // One grade on the shelf, so that the path is the same however small the part.
-    SandingRequest all = Questions.of(PITS).withShop(shelf(180));
+    SandingRequest part =
+        Questions.of(new StartSurface.SandedTo(Questions.p(120))).withShop(shelf(180));
+    SandingRequest all = Questions.with(part, new SandingArea(4, 0, 1));
     SandingPass whole = plan(all).passes().get(0);
-    SandingRequest part = Questions.with(all, new SandingArea(0.25, 0));
     assertEquals(whole.discShare(), 4 * plan(part).passes().get(0).discShare(), 1e-9);
     assertEquals(2, whole.discs());
     assertEquals(1, plan(part).passes().get(0).discs());
