@@ -56,7 +56,7 @@ function ask(v, f) {
   const finish = chosen.finish;
   return {
     start: surface(v, f),
-    wood: species.sanding,
+    wood: Object.assign({}, species.sanding, { figured: v.figured }),
     area: { totalSquareMetre: v.area, endGrainSquareMetre: v.ends, pieces: v.pieces },
     wanted: {
       finalGrade: finish['final-grade'],

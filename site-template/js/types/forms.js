@@ -9,7 +9,7 @@ var FormValues;
 /**
  * Fields a page's forms have that its scripts read by name.
  * @typedef {{
- *   species: string, ends: number, pieces: number, sheen: string, dust: string, capture: string, celsius: number,
+ *   species: string, ends: number, pieces: number, sheen: string, figured: boolean, dust: string, capture: string, celsius: number,
  *   finish: string, adhesive: string, record: string, place: string, surface: string, method: string,
  *   saw: string, sanded: string, torn: number, film: number, fate: string, pores: boolean, weight: string, ball: number,
  *   stepover: number, changes: number, mixing: number, volume: number, rounds: number, rings: string, fits: boolean,

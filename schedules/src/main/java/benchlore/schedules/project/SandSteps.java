@@ -29,6 +29,11 @@ import java.util.Optional;
 
 /** Sands every part to the grade its finish asks for, and counts the discs. */
 final class SandSteps {
+  private static final Message ONE_GRADE_AFTER_THE_OTHER =
+      Message.of(
+          "All of it with one grade before the next is taken: pencil lines across the wood, sand"
+              + " until they are gone, wipe, look in raking light.");
+
   private final ProjectRequest request;
   private final PlanBuilder draft;
   private final List<Message> notes = new ArrayList<>();
@@ -36,6 +41,7 @@ final class SandSteps {
   private List<Caution> cautions = List.of();
   private final Discs discs;
   private final SurfaceSteps surface;
+  private boolean severalGrades;
   private double seconds;
   private double between;
   private double dustKilogram;
@@ -63,6 +69,9 @@ final class SandSteps {
     }
     if (draft.refused()) {
       return;
+    }
+    if (severalGrades) {
+      notes.add(ONE_GRADE_AFTER_THE_OTHER);
     }
     notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
     List<Interval> slots =
@@ -124,6 +133,7 @@ final class SandSteps {
       grades.append(pass.grit().label()).append(" for {").append(minutes.size()).append("}");
       minutes.add(Quantity.of(pass.seconds(), Unit.SECOND));
     }
+    severalGrades = severalGrades || passes.size() > 1;
     if (!minutes.isEmpty()) {
       notes.add(new Message(names + ": " + grades + ".", minutes));
     }

@@ -22,10 +22,11 @@ public final class Sanding {
   private Sanding() {}
 
   /**
-   * The cheapest schedule in hands-on time.
+   * The schedule with the least hands-on time among those a master would teach: opened as coarse as
+   * the marks ask, no more than one everyday grade skipped, ended as the finish's look asks.
    *
    * @param request the question; figures outside the ranges its records give are refused, and so is
-   *     a shelf from which the finish's grade can't be reached within the jump limit
+   *     a shelf from which there is no such way
    * @return the schedule with its working and cautions, or every reason against it
    */
   public static Answer<SandingSchedule> plan(SandingRequest request) {

@@ -99,6 +99,7 @@ final class SandingWorking {
   static WorkingLine pass(SandingPass pass, SandingRequest request) {
     List<Figure> inputs = new ArrayList<>();
     inputs.add(Figure.input("side hardness", request.wood().hardnessNewton(), Unit.NEWTON));
+    inputs.add(Figure.input("pieces", request.area().pieces(), Unit.COUNT));
     return pass(pass, request.area().totalSquareMetre(), inputs);
   }
 

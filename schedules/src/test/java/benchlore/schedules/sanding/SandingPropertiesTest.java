@@ -105,7 +105,9 @@ class SandingPropertiesTest {
                 Arbitraries.oneOf(
                     everydayShelves(), everydayShelves(), everydayShelves(), shelves()),
                 Arbitraries.subsetOf(SandingTool.values()),
-                Arbitraries.doubles().between(1.2, 2.5).ofScale(6))
+                Arbitraries.oneOf(
+                    Arbitraries.doubles().between(1.2, 2.5).ofScale(6),
+                    Arbitraries.doubles().between(1.6, 2.5).ofScale(6)))
             .as((shelf, tools, jump) -> new SandingShop(shelf, withBlock(tools), jump));
     Arbitrary<SandingArea> areas =
         Combinators.combine(
@@ -256,6 +258,27 @@ class SandingPropertiesTest {
               return true;
             },
             refused -> true);
+  }
+
+  /** Coarser paper than the row is for deep marks; P40 and P60 lie ready and are not taken. */
+  @Property(tries = TRIES)
+  void ordinaryPlanerMarksAreOpenedWithinTheirRow(
+      @ForAll("requests") SandingRequest request,
+      @ForAll @Scale(6) @DoubleRange(min = 0.0005, max = 0.002) double pitch,
+      @ForAll FinishLook look) {
+    SurfaceWanted wanted =
+        new SurfaceWanted(Questions.grades(150, 220), look, Optional.empty(), 1, false, false);
+    SandingShop shop =
+        new SandingShop(
+            Questions.shelf(40, 60, 80, 100, 120, 150, 180, 220, 320),
+            request.shop().tools(),
+            SandingShop.USUAL_JUMP);
+    SandingRequest planed =
+        Questions.with(request.withStart(new StartSurface.Planed(pitch, 0.03)), wanted)
+            .withShop(shop);
+    List<SandingPass> passes = Questions.given(Sanding.plan(planed)).passes();
+    int opening = passes.get(0).grit().number();
+    assertTrue(opening >= 100 && opening <= (pitch <= 0.00127 ? 150 : 120), passes.toString());
   }
 
   @Property(tries = TRIES)
