@@ -63,6 +63,20 @@ public record Release(
     return curve.orElseGet(() -> ReleaseByMethod.of(method, slowestEvaporation()));
   }
 
+  /**
+   * The same coat where putting it on takes so long: what leaves quickly leaves over all that time,
+   * not in the method's usual few minutes.
+   *
+   * @param seconds from the first stroke to the last, 0 or more
+   */
+  public Release putOnOver(double seconds) {
+    ReleaseCurve usual = curveUsed();
+    ReleaseCurve spread =
+        new ReleaseCurve(
+            usual.quickShare(), Math.max(usual.quickSecond(), seconds), usual.decaySecond());
+    return new Release(startSecond, volatileKilogram, shares, method, Optional.of(spread));
+  }
+
   /** The same coat brushed on, with the brush's usual release. */
   Release brushed() {
     return new Release(

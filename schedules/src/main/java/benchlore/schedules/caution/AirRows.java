@@ -55,28 +55,24 @@ public final class AirRows {
           "defer-to-sds",
           "the label and data sheet win",
           HEALTH,
-          "These figures are for the solvents named; the product in hand may hold others.",
-          "Where the label, the safety data sheet or local codes ask for more, they win.");
+          "The product in hand may hold more than the solvents named.",
+          "Where label, safety data sheet or local codes ask for more, they win.");
 
   public static final CautionRow NEAR_WET_FILM =
       CautionRow.memory(
           "near-wet-film",
           "richer air beside wet work",
           HEALTH,
-          "Beside and below wet work the air is several times richer than the room's average, since"
-              + " most solvent vapour sinks.",
-          "Draw air away from your face across the work to the exhaust, and clear pits and floor"
-              + " level too.");
+          "Close to wet work the air is several times richer, most of all below it.",
+          "Draw air away from your face, and clear pits and floor level too.");
 
   public static final CautionRow SOLVENT_CONTAINER =
       CautionRow.practice(
           "solvent-container",
           "lids on, rags in a closed can",
           DANGER,
-          "An open can or a bin of wet rags gives off vapour all the while, which is not counted"
-              + " here.",
-          "Lid on between fillings, closed metal containers only, no more in the room than the job"
-              + " needs; waste solvent goes to a collection point, never down a drain.");
+          "An open can or a bin of wet rags gives off vapour not counted here.",
+          "Lids on between fillings, metal cans only; waste solvent to a collection point.");
 
   public static final CautionRow SPRAY_MIST =
       CautionRow.practice(
@@ -93,9 +89,8 @@ public final class AirRows {
           "exhaust-fan",
           "no vapour through the fan's motor",
           DANGER,
-          "A fan with the vapour going through its motor can light it.",
-          "Use a fan rated for flammable vapour, or blow clean air in and let the vapour out by"
-              + " another opening.");
+          "Vapour going through a fan's motor can light.",
+          "Use a fan rated for flammable vapour, or blow clean air in and let it out elsewhere.");
 
   public static final CautionRow STATIC =
       CautionRow.practice(
@@ -180,18 +175,16 @@ public final class AirRows {
           "dust-fire",
           "dust can burn",
           DANGER,
-          "Fine dust burns fast, and stirred up it can explode, in a collector above all.",
-          "No sparks from metal into the same bag, no flame in the room, earth the hose, and do not"
-              + " let dust lie on ledges and floor.");
+          "Fine dust burns fast; stirred up it can explode, in a collector above all.",
+          "No sparks or flame near it, earth the hose, leave no dust lying.");
 
   public static final CautionRow DUST_CLEAN_UP =
       CautionRow.practice(
           "dust-clean-up",
           "dust clean up",
           HEALTH,
-          "Blowing and dry sweeping put the dust back into the air.",
-          "Vacuum with a high-efficiency filter or wipe damp, with a fitted particle mask still"
-              + " on.");
+          "Blowing and sweeping put the dust back into the air.",
+          "Vacuum with a high-efficiency filter or wipe damp, respirator still on.");
 
   private AirRows() {}
 }

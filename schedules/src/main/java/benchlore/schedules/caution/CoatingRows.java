@@ -105,8 +105,8 @@ public final class CoatingRows {
           "first-coat-soaks",
           "first coat soaks",
           WORK,
-          "The figure is for a surface that takes up nothing; bare wood drinks the first coat.",
-          "Have more at hand than the figure, most for end grain and open or soft woods.");
+          "Bare wood drinks the first coat; the figure is for a surface that takes up nothing.",
+          "Have more at hand, most for end grain and open or soft woods.");
 
   public static final CautionRow TRY_ON_OFFCUT =
       CautionRow.practice(

@@ -9,18 +9,16 @@ public final class FitRows {
           "seasons-are-a-guess",
           "the seasons are a guess",
           WORK,
-          "The air of the two seasons is a rough figure for such a place, not yours.",
-          "Hang a cheap hygrometer there; give the driest and dampest month it shows, or measure an"
-              + " old board of the same wood in both.");
+          "The air of the two seasons is a rough figure for such a place.",
+          "Hang a cheap hygrometer there through the driest and dampest month.");
 
   public static final CautionRow MOVEMENT_OUTSIDE_STRAIGHT_RANGE =
       CautionRow.practice(
           "movement-outside-straight-range",
           "movement outside the straight range",
           WORK,
-          "The year runs from {0} to {1} moisture; the movement figures are proven only from {2} to"
-              + " {3}.",
-          "Leave a little more room than the figure and check it in the damp season.");
+          "The year runs from {0} to {1} moisture; movement is proven only from {2} to {3}.",
+          "Leave a little more room, and check it in the damp season.");
 
   public static final CautionRow WOOD_OFF_SERVICE_MOISTURE =
       CautionRow.practice(
@@ -28,7 +26,7 @@ public final class FitRows {
           "wood off service moisture",
           WORK,
           "The wood is at {0}; where it will live it averages {1}.",
-          "Bring it nearer before fitting, or expect the gap to change by the figures.");
+          "Bring it nearer before fitting, or expect the gap to change.");
 
   public static final CautionRow LET_WOOD_SETTLE =
       CautionRow.memory(
@@ -53,16 +51,15 @@ public final class FitRows {
           "dry fit first",
           WORK,
           "Finish on both faces closes a gap that was right on bare wood.",
-          "Test-fit with tape in place of the film before the first coat; take the tape off before"
-              + " finishing.");
+          "Test-fit with tape in place of the film; take it off before finishing.");
 
   public static final CautionRow GAP_TOO_WIDE_FOR_TAPE =
       CautionRow.practice(
           "gap-too-wide-for-tape",
           "gap too wide for tape",
           WORK,
-          "The gap of {0} takes too many layers of every tape given; a thick stack squashes.",
-          "Use a slip of wood or card planed to the gap, checked with a caliper.");
+          "The gap of {0} takes too many layers of tape; a thick stack squashes.",
+          "Use a slip of wood or card planed to it.");
 
   public static final CautionRow WIDE_GAP_WHEN_DRY =
       CautionRow.practice(
@@ -70,7 +67,7 @@ public final class FitRows {
           "a wide gap in the dry season",
           WORK,
           "In the dry season the finished gap opens to {0}.",
-          "Use quarter-sawn wood, a narrower part, or a framed panel instead.");
+          "Quarter-sawn wood, a narrower part or a framed panel opens less.");
 
   public static final CautionRow PANEL_MUST_MOVE =
       CautionRow.practice(

@@ -66,8 +66,8 @@ public final class GlueUpRows {
           "stale-surface",
           "a stale surface",
           WORK,
-          "A cut face starts to change within {0} and bonds less well after.",
-          "Take a light cut or abrade across the face just before you spread.");
+          "A cut face bonds less well after {0}.",
+          "Take a light cut or abrade across it just before you spread.");
 
   public static final CautionRow OILY_WOOD =
       CautionRow.practice(
@@ -158,8 +158,7 @@ public final class GlueUpRows {
           "sunken joint",
           WORK,
           "Water in the adhesive swells the wood at the joint for days.",
-          "Cut flush only after {0}: planed sooner, the joint sinks when it dries and shows under"
-              + " gloss.");
+          "Cut flush only after {0}, or the joint sinks and shows under gloss.");
 
   public static final CautionRow CREEP =
       CautionRow.practice(

@@ -87,7 +87,7 @@ public final class SandingRows {
           "pores stay open",
           WORK,
           "The pores of this wood will show as fine pits through any film.",
-          "That is right for an open-pored look. For a flat film ask for filled pores.");
+          "Right for an open-pored look; for a flat film ask for filled pores.");
 
   public static final CautionRow KNOCK_OFF_LIGHTLY =
       CautionRow.practice(

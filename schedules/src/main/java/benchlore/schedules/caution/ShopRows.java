@@ -11,39 +11,32 @@ public final class ShopRows {
           "oily-rags",
           "rags heat up by themselves",
           DANGER,
-          "Rags, pads and dust wet with an oil-based finish or filler heat up by themselves and can"
-              + " catch fire within hours.",
-          "Spread them flat outdoors until hard, or soak them in water in a closed metal can; never"
-              + " heap them or bin them wet.");
+          "Rags and pads wet with oil finish heat up by themselves and can catch fire within hours.",
+          "Spread them flat outdoors until hard, or sink them in water in a closed metal can.");
 
   public static final CautionRow WOOD_DUST =
       CautionRow.practice(
           "wood-dust",
           "wood dust",
           HEALTH,
-          "Fine wood dust harms the lungs, can sensitise, and over years can cause cancer of the"
-              + " nose; hardwoods such as oak and beech are the worst.",
-          "Sand with extraction and a close-fitting particle respirator until the air is clear;"
-              + " vacuum, don't sweep or blow.");
+          "Fine wood dust harms the lungs and can cause cancer of the nose.",
+          "Sand with extraction and a fitted particle respirator; vacuum, never sweep.");
 
   public static final CautionRow FINISH_DUST_FIRE =
       CautionRow.practice(
           "finish-dust-fire",
           "finish dust can burn",
           DANGER,
-          "Sanding dust from a finish can heat up by itself in a bag and burn hours later.",
-          "Empty the bag after each session into a lidded metal can outdoors; follow the finish's"
-              + " label and safety data sheet.");
+          "Sanding dust of a finish can light in the bag hours later.",
+          "Empty it after each session into a lidded metal can outdoors.");
 
   public static final CautionRow FINISH_DUST =
       CautionRow.practice(
           "finish-dust",
           "finish dust",
           HEALTH,
-          "Dust of a finish harms the lungs, and that of an oil finish can heat up by itself in a"
-              + " bag or bin.",
-          "Wear a close-fitting particle respirator, use extraction, and empty the dust into a"
-              + " lidded metal can outdoors; the label and safety data sheet win.");
+          "Dust of a finish harms the lungs, and oil-finish dust can light by itself.",
+          "Particle respirator, extraction, dust into a lidded metal can outdoors; label and data sheet win.");
 
   public static final CautionRow FILLER_VAPOUR =
       CautionRow.practice(
@@ -67,8 +60,7 @@ public final class ShopRows {
           "rotating cutter",
           DANGER,
           "A spinning bit takes fingers and throws what is loose.",
-          "Clamp the work, wear eye and ear protection, unplug before you touch a bit, and feed"
-              + " against the rotation.");
+          "Clamp the work, guard eyes and ears, unplug before you touch a bit, feed against the rotation.");
 
   public static final CautionRow JOINT_TOO_YOUNG =
       CautionRow.practice(

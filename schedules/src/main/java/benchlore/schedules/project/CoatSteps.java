@@ -307,11 +307,12 @@ final class CoatSteps {
     }
     Release release =
         new Release(
-            0,
-            kilogram,
-            request.materials().solvents(),
-            request.coats().method(),
-            Optional.empty());
+                0,
+                kilogram,
+                request.materials().solvents(),
+                request.coats().method(),
+                Optional.empty())
+            .putOnOver(ProjectFigures.pace(request.coats().method()).high() * area);
     return Optional.of(
         told(
             Air.plan(

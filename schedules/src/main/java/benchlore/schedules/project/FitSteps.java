@@ -70,7 +70,7 @@ final class FitSteps {
     Film film = new Film(coats.coats(), coats.wetFilmMicron(), solids);
     return fit.withOpening(
         new Opening(
-            film, film, ProjectFigures.SLIP.high(), Opening.Hanging.CENTRED, Tape.common()));
+            film, film, ProjectFigures.SLIP.high(), Opening.Hanging.ONE_EDGE, Tape.common()));
   }
 
   private static Message note(Part part, FitSchedule schedule) {
@@ -85,11 +85,16 @@ final class FitSteps {
     Quantity gap = Quantity.of(clearance.gapMetre(), Unit.METRE);
     if (clearance.stacks().isEmpty()) {
       return Message.of(
-          part.name() + ": leave {0} each side, set with a slip of that thickness.", gap);
+          part.name() + ": leave {0} at the latch side, set with a slip of that thickness; a part that"
+              + " slides needs half of it on each side.",
+          gap);
     }
     FitSchedule.TapeStack stack = clearance.stacks().get(0);
     return Message.of(
-        part.name() + ": leave {0} each side. {1} layers of " + stack.tape().name() + " give it.",
+        part.name()
+            + ": leave {0} at the latch side. {1} layers of "
+            + stack.tape().name()
+            + " give it; a part that slides needs half of it on each side.",
         gap,
         Quantity.of(stack.layers(), Unit.COUNT));
   }

@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param boards boards glued edge to edge into one blank, 1 to 20; 1 needs no glue
  * @param surface the surface after machining, before sanding
  * @param machiningSecond hands-on time to machine one part, as the maker expects it, 0 to a week
- * @param moves whether it moves in an opening: a door, a hatch, a drawer
+ * @param moves whether it moves in an opening, hung at one edge: a door, a hatch
  */
 public record Part(
     String name,
