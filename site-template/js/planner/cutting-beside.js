@@ -5,18 +5,6 @@ import * as engine from './engine.js';
 import * as figureText from './figure-text.js';
 import * as view from './view.js';
 
-// A folded section whose heading carries the answer.
-function fold(question, answer, words, body) {
-  return el(
-    'details',
-    { class: 'all-working' },
-    el('summary', null, question, ' ', el('strong', null, answer.given ? words(answer.value) : 'Not as asked.')),
-    answer.given
-      ? [body(answer), view.cautions(answer.cautions), view.working(answer.working)]
-      : view.refused(answer)
-  );
-}
-
 function reach(cut, bit, f, v) {
   const bearing =
     v.bearing === 'NONE' ? null : { seat: v.bearing, diameterMetre: f.si('wide'), heightMetre: f.si('tall') };
@@ -127,21 +115,21 @@ function length(metre) {
 export function beside(cut, request, v, f) {
   const driven = v.machine === 'LIGHT_CNC' || v.machine === 'RIGID_CNC';
   return [
-    fold(
+    view.fold(
       'Does it reach?',
       reach(cut, request.bit, f, v),
       value => (value.reaches ? 'Yes, ' + length(value.stickOutMetre) + ' out of the collet.' : 'No.'),
       reached
     ),
     driven
-      ? fold(
+      ? view.fold(
           'Tabs to hold the part:',
           tabs(request, v, f),
           value => count(value.count, 'tab', 'tabs') + ', ' + length(value.heightMetre) + ' high.',
           tabbed
         )
       : null,
-    fold(
+    view.fold(
       'Flatten a face:',
       flatten(cut, request, v, f),
       value =>

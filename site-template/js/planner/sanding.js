@@ -248,6 +248,22 @@ function worthBuying(request) {
   ];
 }
 
+// What to ask for where paper is sold by the other scale.
+function otherScale(passes) {
+  const rows = passes.map(p => [p, engine.grade({ grit: p.grit, system: 'CAMI' })]).filter(r => r[1].given);
+  return rows.length
+    ? [
+        heading('Where paper is marked without a P'),
+        listOf(rows, r => [
+          label(r[0].grit),
+          ' is nearest to ',
+          el('strong', null, String(r[1].value.grit.number)),
+          '.'
+        ])
+      ]
+    : null;
+}
+
 function show(answer, v, f) {
   const value = answer.value;
   return [
@@ -264,6 +280,7 @@ function show(answer, v, f) {
     passes(value),
     v.surface === 'BallNose' ? draw.ridges(f.si('ball'), f.si('stepover')) : null,
     worthBuying(ask(v, f)),
+    otherScale(value.passes),
     dust(value.totals, v),
     machineOrSand(v, f, ask(v, f)),
     view.working(answer.working)

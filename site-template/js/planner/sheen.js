@@ -5,6 +5,7 @@ import { el } from '../page/dom.js';
 import * as dates from './dates.js';
 import * as engine from './engine.js';
 import { data } from './records.js';
+import { beside } from './sheen-beside.js';
 import * as view from './view.js';
 
 const swatches = document.getElementById('swatches');
@@ -156,7 +157,8 @@ function show(answer, v) {
     el('h2', null, 'How to get there'),
     answer.value.ways.map(way),
     change(v),
-    view.working(answer.working)
+    view.working(answer.working),
+    beside(v)
   ];
 }
 

@@ -169,3 +169,15 @@ export function usualCoats(finish) {
 export function record(r) {
   return el('a', { href: document.documentElement.dataset.root + r.url }, r.title);
 }
+
+// A folded section whose heading carries the answer.
+export function fold(question, answer, words, body) {
+  return el(
+    'details',
+    { class: 'all-working' },
+    el('summary', null, question, ' ', el('strong', null, answer.given ? words(answer.value) : 'Not as asked.')),
+    answer.given
+      ? [body(answer), cautions(answer.cautions), working(answer.working)]
+      : refused(answer)
+  );
+}

@@ -113,6 +113,15 @@ var AirPlan;
  */
 var CutPlan;
 
+/** @typedef {{dewPointCelsius: number, marginCelsius: number, leastSurfaceCelsius: number, sound: boolean}} */
+var DewMargin;
+
+/** @typedef {{stage: string, soonest: number, planned: number}} */
+var DryStage;
+
+/** @typedef {{grit: {system: string, number: number}, ratio: number}} */
+var GradeMatch;
+
 /**
  * Whether a bit can make a cut.
  * @typedef {{

@@ -15,7 +15,7 @@ var FormValues;
  *   stepover: number, changes: number, mixing: number, volume: number, rounds: number, rings: string, fits: boolean,
  *   fixed: boolean, hanging: boolean, slip: number, wet: number, openingCoats: number, humidity: number, low: number,
  *   high: number, slowest: number, fastest: number, marked: number, stock: string, side: string, machine: string,
- *   inside: boolean, airs: string, gun: string, bearing: string, overlap: number, existing: string, wanted: string, beside: string, today: string, last: string, nights: string, heated: boolean
+ *   inside: boolean, air: number, damp: number, target: number, airs: string, gun: string, bearing: string, overlap: number, existing: string, wanted: string, beside: string, today: string, last: string, nights: string, heated: boolean
  * }}
  */
 var PlannerFields;

@@ -61,6 +61,24 @@ public final class EngineEntry {
     return answer(request, EngineJson::mist);
   }
 
+  /** See {@link EngineJson#dew}. */
+  @JSExport
+  public static JSObject dew(JSObject request) {
+    return answer(request, EngineJson::dew);
+  }
+
+  /** See {@link EngineJson#coats}. */
+  @JSExport
+  public static JSObject coats(JSObject request) {
+    return answer(request, EngineJson::coats);
+  }
+
+  /** See {@link EngineJson#grade}. */
+  @JSExport
+  public static JSObject grade(JSObject request) {
+    return answer(request, EngineJson::grade);
+  }
+
   /** See {@link EngineJson#drying}. */
   @JSExport
   public static JSObject drying(JSObject request) {

@@ -21,6 +21,7 @@ import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.project.Step;
+import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.MachineOrSand;
 import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.time.Date;
@@ -104,6 +105,9 @@ final class AnswerFieldsTest {
     same(r::sanding, Sanding::plan, EngineJson::sanding);
     same(r::machineOrSand, MachineOrSand::plan, EngineJson::machineOrSand);
     same(r::drying, Coating::drying, EngineJson::drying);
+    same(r::dew, Coating::dew, EngineJson::dew);
+    same(r::coats, Coating::coats, EngineJson::coats);
+    same(r::grade, g -> Grits.convert(g.grit(), g.system()), EngineJson::grade);
     same(r::sheen, SheenRoute::plan, EngineJson::sheen);
     same(r::glueUp, GlueUp::plan, EngineJson::glueUp);
     same(r::air, Air::plan, EngineJson::air);

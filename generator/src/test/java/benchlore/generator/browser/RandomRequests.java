@@ -16,6 +16,8 @@ import benchlore.schedules.air.Release;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatedArea;
+import benchlore.schedules.coating.CoatsRequest;
+import benchlore.schedules.coating.DewRequest;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.QuantityRequest;
 import benchlore.schedules.coating.SheenRequest;
@@ -50,6 +52,7 @@ import benchlore.schedules.project.Shop;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.room.DailySwing;
 import benchlore.schedules.sanding.FinishLook;
+import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.MachineOrSandRequest;
@@ -209,6 +212,22 @@ final class RandomRequests {
   DryingRequest drying() {
     Moment start = moment();
     return new DryingRequest(dice.one(finishes), dice.figure(20, 250), climate(start), start);
+  }
+
+  DewRequest dew() {
+    return new DewRequest(dice.figure(-5, 35), dice.figure(20, 100), dice.figure(-5, 40));
+  }
+
+  CoatsRequest coats() {
+    return new CoatsRequest(dice.one(finishes), dice.figure(20, 250), dice.figure(5, 400));
+  }
+
+  /** A grade in hand and the scale it is asked for in. */
+  record Grade(Grit grit, GritSystem system) {}
+
+  Grade grade() {
+    GritSystem from = dice.one(GritSystem.values());
+    return new Grade(dice.one(Grits.all(from)), dice.one(GritSystem.values()));
   }
 
   /** A day, often with nights that were otherwise about a moment; half of them fit to coat in. */

@@ -61,17 +61,6 @@ public final class Coating {
   }
 
   /**
-   * How much liquid a job takes, losses included.
-   *
-   * @param request the job
-   * @return cubic metres of liquid; refused for an empty area, for figures outside their ranges and
-   *     for a method the finish is not made for
-   */
-  public static Answer<Quantity> quantity(QuantityRequest request) {
-    return LiquidQuantity.plan(request);
-  }
-
-  /**
    * How many coats build a dry film.
    *
    * @param request the film wanted

@@ -1,5 +1,8 @@
 package benchlore.schedules.exchange;
 
+import benchlore.schedules.coating.CoatsRequest;
+import benchlore.schedules.coating.DewMargin;
+import benchlore.schedules.coating.DewRequest;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.StageTime;
@@ -18,6 +21,25 @@ final class DryingJson {
         f.number("wetFilmMicron"),
         climate(f.group("climate")),
         f.moment("start"));
+  }
+
+  static DewRequest dew(RequestReader f) {
+    return new DewRequest(
+        f.number("airCelsius"), f.number("humidityPercent"), f.number("surfaceCelsius"));
+  }
+
+  static void margin(AnswerWriter out, DewMargin margin) {
+    out.number("dewPointCelsius", margin.dewPointCelsius())
+        .number("marginCelsius", margin.marginCelsius())
+        .number("leastSurfaceCelsius", margin.leastSurfaceCelsius())
+        .flag("sound", margin.sound());
+  }
+
+  static CoatsRequest coats(RequestReader f) {
+    return new CoatsRequest(
+        Finish.table().read(f.group("finish")),
+        f.number("wetFilmMicron"),
+        f.number("targetDryFilmMicron"));
   }
 
   static Climate climate(RequestReader f) {

@@ -62,6 +62,22 @@ public final class EngineJson {
         request, answer, f -> Coating.drying(DryingJson.request(f)), DryingJson::times);
   }
 
+  /** Whether a surface is fit to coat; keys as {@link benchlore.schedules.coating.DewRequest}. */
+  public static void dew(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, f -> Coating.dew(DryingJson.dew(f)), DryingJson::margin);
+  }
+
+  /** Coats to a dry film; keys as {@link benchlore.schedules.coating.CoatsRequest}. */
+  public static void coats(Node request, Sink answer) {
+    AnswerJson.answer(
+        request, answer, f -> Coating.coats(DryingJson.coats(f)), AnswerJson::quantity);
+  }
+
+  /** The grade of another scale nearest to this one: keys {@code grit} and {@code system}. */
+  public static void grade(Node request, Sink answer) {
+    AnswerJson.answer(request, answer, SandingJson::converted, SandingJson::match);
+  }
+
   /** Finds the ways to a sheen; keys as {@link benchlore.schedules.coating.SheenRequest}. */
   public static void sheen(Node request, Sink answer) {
     AnswerJson.answer(request, answer, f -> SheenRoute.plan(SheenJson.request(f)), SheenJson::plan);

@@ -1,10 +1,12 @@
 package benchlore.schedules.exchange;
 
+import benchlore.schedules.answer.Answer;
 import benchlore.schedules.material.Pores;
 import benchlore.schedules.sanding.BetweenCoats;
 import benchlore.schedules.sanding.FinishLook;
 import benchlore.schedules.sanding.GrainRaising;
 import benchlore.schedules.sanding.Grit;
+import benchlore.schedules.sanding.GritMatch;
 import benchlore.schedules.sanding.GritSystem;
 import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.sanding.MachineOrSandCurve;
@@ -28,6 +30,14 @@ import benchlore.schedules.sanding.SurfaceWanted;
 /** Sanding, and machining against it: requests and answers. */
 final class SandingJson {
   private SandingJson() {}
+
+  static Answer<GritMatch> converted(RequestReader f) {
+    return Grits.convert(grit(f.group("grit")), f.word("system", GritSystem.values()));
+  }
+
+  static void match(AnswerWriter out, GritMatch match) {
+    out.group("grit", match.grit(), SandingJson::grit).number("ratio", match.ratio());
+  }
 
   static SandingRequest request(RequestReader f) {
     return request(f, surface(f.group("start")));

@@ -1,12 +1,9 @@
 package benchlore.schedules.movement;
 
-import benchlore.schedules.answer.Answer;
-import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
-import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
@@ -57,30 +54,6 @@ public final class Moisture {
     double layers = (2 * two + one) / (1 + one + two);
     double dissolved = kh / (1 - kh);
     return 1800 / w * (dissolved + layers);
-  }
-
-  /**
-   * Equilibrium moisture content with its working.
-   *
-   * @param celsius air temperature, -1.2 to 60
-   * @param relativeHumidityPercent 0 to 100
-   * @return percent of the oven-dry mass; refused outside those ranges
-   */
-  public static Answer<Quantity> equilibrium(double celsius, double relativeHumidityPercent) {
-    Checks checks =
-        new Checks()
-            .within("celsius", celsius, LOW_CELSIUS, HIGH_CELSIUS, Unit.CELSIUS)
-            .within("relativeHumidityPercent", relativeHumidityPercent, 0, 100, Unit.PERCENT);
-    if (!checks.isValid()) {
-      return Answer.refuse(checks.refusals());
-    }
-    WorkingLine line =
-        line(
-            QuantityKey.EQUILIBRIUM_MOISTURE,
-            "moisture content",
-            new SteadyAir(celsius, relativeHumidityPercent),
-            Provenance.input());
-    return Answer.of(line.result().quantity(), List.of(line), List.of());
   }
 
   /** The line of working for air already checked. */

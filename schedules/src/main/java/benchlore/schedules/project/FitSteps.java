@@ -85,7 +85,8 @@ final class FitSteps {
     Quantity gap = Quantity.of(clearance.gapMetre(), Unit.METRE);
     if (clearance.stacks().isEmpty()) {
       return Message.of(
-          part.name() + ": leave {0} at the latch side, set with a slip of that thickness; a part that"
+          part.name()
+              + ": leave {0} at the latch side, set with a slip of that thickness; a part that"
               + " slides needs half of it on each side.",
           gap);
     }

@@ -74,6 +74,12 @@ final class SandSteps {
       notes.add(ONE_GRADE_AFTER_THE_OTHER);
     }
     notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
+    step();
+    surface.add();
+    discs.purchases().forEach(draft::buy);
+  }
+
+  private void step() {
     List<Interval> slots =
         draft.book(StepId.Task.SAND.once(), "sanding", seconds - between - surface.seconds());
     if (!slots.isEmpty()) {
@@ -92,8 +98,6 @@ final class SandSteps {
               working,
               Optional.empty()));
     }
-    surface.add();
-    discs.purchases().forEach(draft::buy);
   }
 
   /** Of alike surfaces only the roughest is planned, so all are looked at first. */

@@ -50,7 +50,7 @@ class HostileCoatingTest {
   void badWetFilm(double micron) {
     Finish finish = FinishMaker.oil().make();
     Answers.refused(Coating.drying(new DryingRequest(finish, micron, ROOM, NINE)));
-    Answers.refused(Coating.quantity(job(finish, table(), 2, micron)));
+    Answers.refused(LiquidQuantity.plan(job(finish, table(), 2, micron)));
     Answers.refused(Coating.coats(new CoatsRequest(finish, micron, 100)));
     Answers.refused(Coating.coats(new CoatsRequest(finish, 80, micron)));
     Answers.refused(plan(finish, table(), 2, micron));
@@ -60,8 +60,8 @@ class HostileCoatingTest {
   @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY, 1e12})
   void badArea(double size) {
     Finish finish = FinishMaker.oil().make();
-    Answers.refused(Coating.quantity(job(finish, new CoatedArea(size, 1, true), 2, 80)));
-    Answers.refused(Coating.quantity(job(finish, new CoatedArea(1, size, true), 2, 80)));
+    Answers.refused(LiquidQuantity.plan(job(finish, new CoatedArea(size, 1, true), 2, 80)));
+    Answers.refused(LiquidQuantity.plan(job(finish, new CoatedArea(1, size, true), 2, 80)));
     Answers.refused(plan(finish, new CoatedArea(size, size, false), 2, 80));
   }
 
@@ -69,14 +69,14 @@ class HostileCoatingTest {
   @ValueSource(ints = {-3, 0, 51, Integer.MAX_VALUE, Integer.MIN_VALUE})
   void badCoats(int coats) {
     Finish finish = FinishMaker.oil().make();
-    Answers.refused(Coating.quantity(job(finish, table(), coats, 80)));
+    Answers.refused(LiquidQuantity.plan(job(finish, table(), coats, 80)));
     Answers.refused(plan(finish, table(), coats, 80));
   }
 
   @Test
   void nothingToCoat() {
     Finish finish = FinishMaker.oil().make();
-    Answers.refused(Coating.quantity(job(finish, new CoatedArea(0, 0, true), 2, 80)));
+    Answers.refused(LiquidQuantity.plan(job(finish, new CoatedArea(0, 0, true), 2, 80)));
   }
 
   static Stream<Arguments> badFinishes() {

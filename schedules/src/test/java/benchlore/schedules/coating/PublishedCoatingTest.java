@@ -105,7 +105,7 @@ class PublishedCoatingTest {
             100 * dryMicron / solids,
             ApplicationMethod.BRUSH,
             SprayGun.HVLP);
-    Answer.Given<Quantity> answer = Answers.given(Coating.quantity(request));
+    Answer.Given<Quantity> answer = Answers.given(LiquidQuantity.plan(request));
     Optional<WorkingLine> line =
         answer.working().stream()
             .filter(l -> l.key() == QuantityKey.THEORETICAL_SPREADING_RATE)

@@ -22,7 +22,7 @@ class QuantityTest {
   private static double litres(CoatedArea area, int coats, double micron, ApplicationMethod how) {
     QuantityRequest request =
         new QuantityRequest(FinishMaker.oil().make(), area, coats, micron, how, SprayGun.HVLP);
-    return Answers.value(Coating.quantity(request)).value() * 1000;
+    return Answers.value(LiquidQuantity.plan(request)).value() * 1000;
   }
 
   /** 1.2 m2, three coats of 30 um dry at 38 %: 0.0947 L a coat before losses. */
@@ -44,7 +44,7 @@ class QuantityTest {
             80,
             ApplicationMethod.BRUSH,
             SprayGun.HVLP);
-    assertEquals(List.of("first-coat-soaks"), Answers.codes(Coating.quantity(request)));
+    assertEquals(List.of("first-coat-soaks"), Answers.codes(LiquidQuantity.plan(request)));
   }
 
   @Test
@@ -81,7 +81,7 @@ class QuantityTest {
             80,
             ApplicationMethod.FLOOD,
             SprayGun.HVLP);
-    assertEquals(List.of("method"), Answers.refused(Coating.quantity(request)));
+    assertEquals(List.of("method"), Answers.refused(LiquidQuantity.plan(request)));
   }
 
   /** Typical lacquer sheet: 3 to 5 wet mil at 17 %, at most 3 mil dry, so 3 to 5 coats. */
