@@ -9,6 +9,7 @@ import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.DryingMechanism;
 import benchlore.schedules.material.FinishFamily;
+import benchlore.schedules.material.FinishRole;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.room.Climate;
@@ -256,5 +257,20 @@ class SequenceTest {
       DryingTimes under = more.coats().get(i - 1).drying();
       assertTrue(!more.coats().get(i).start().isBefore(under.moment(Stage.RECOAT_OPENS).get()));
     }
+  }
+
+  @Test
+  void allCoatsOfAnOilAreOfOneTin() {
+    FinishMaker oil = FinishMaker.oil();
+    oil.role = FinishRole.PENETRATING;
+    oil.bond = CoatBond.ANY_TIME;
+    for (CoatStep coat :
+        Answers.value(plan(oil, 3, ROOM, CoatSessions.ALWAYS, Sheen.SATIN)).coats()) {
+      assertEquals(Optional.of(Sheen.SATIN), coat.sheen());
+    }
+    oil.sheens = List.of(Sheen.MATT);
+    CoatingSchedule plain = schedule(oil, 2, CoatSessions.ALWAYS);
+    assertEquals(Optional.empty(), plain.coats().get(1).sheen());
+    assertFalse(plain.rubOut());
   }
 }
