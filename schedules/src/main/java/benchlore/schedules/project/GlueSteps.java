@@ -168,16 +168,23 @@ final class GlueSteps {
   private void finish() {
     Moment machine = sessions.machineFrom();
     Moment from = draft.ready();
+    boolean water = request.materials().adhesive().waterBased();
     draft.add(
         new Step(
             StepId.Task.WAIT_JOINTS.once(),
-            "Let the joints settle before machining",
+            water
+                ? "Let the joints settle before machining"
+                : "Let the joints harden before machining",
             Step.Kind.WAIT,
             List.of(new Interval(from, from.orLater(machine))),
             List.of(
                 Message.of(
-                    "Glue water swells the wood at a joint. Planed flat now, the joint sinks later"
-                        + " and shows under the finish.")),
+                    water
+                        ? "Glue water swells the wood at a joint. Planed flat now, the joint sinks"
+                            + " later and shows under the finish. For a matt or oiled face two or"
+                            + " three days do; or rough it out tomorrow and skim it last."
+                        : "This adhesive brings no water, so nothing sinks; it only has to be hard"
+                            + " before a cutter meets it.")),
             List.of(),
             List.of(),
             Optional.empty()));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
@@ -213,5 +214,37 @@ class ProjectTest {
     assertTrue(settle.isPresent());
     assertEquals(Step.Kind.WAIT, settle.get().kind());
     assertFalse(plan(request).find("dry-clamp").orElseThrow().start().isBefore(settle.get().end()));
+  }
+
+  @Test
+  void anAdhesiveWithoutWaterSinksNoJoint() {
+    ProjectRequest usual = Projects.of(Projects.evenings(), HEATED, 1);
+    String swells = plan(usual).find("wait-joints").orElseThrow().notes().get(0).pattern();
+    assertTrue(swells.contains("swells"), swells);
+    Materials made = usual.materials();
+    Adhesive yellow = made.adhesive();
+    Adhesive dry =
+        new Adhesive(
+            yellow.family(),
+            Adhesive.Setting.REACTION,
+            false,
+            yellow.times(),
+            yellow.air(),
+            yellow.line(),
+            yellow.bond());
+    ProjectRequest request =
+        new ProjectRequest(
+            usual.start(),
+            usual.parts(),
+            new Materials(made.wood(), dry, made.finish(), made.solvents()),
+            usual.coats(),
+            usual.shop(),
+            usual.place(),
+            usual.settled(),
+            usual.moisturePercent());
+    Step wait = plan(request).find("wait-joints").orElseThrow();
+    assertFalse(wait.notes().get(0).pattern().contains("swells"));
+    double days = wait.start().secondsUntil(wait.end()) / 86_400;
+    assertTrue(days < 2, "waits " + days + " days without water to lose");
   }
 }
