@@ -36,11 +36,7 @@ final class ReadersTest {
   private static final Pattern EXPORT =
       Pattern.compile("public static (?:JSObject|String|double) (\\w+)\\(");
 
-  /** Entries no page or plan asks yet; what gets a reader leaves the list. */
-  private static final List<String> UNREAD_ENTRIES =
-      List.of("Grits.nearest(GritSystem)", "SandingPace.plan(Grit)");
-
-  /** Exports no page asks yet; the version is for whoever looks at the script. */
+  /** The version is for whoever looks at the script. */
   private static final List<String> UNREAD_EXPORTS = List.of("engineVersion");
 
   @Test
@@ -73,7 +69,7 @@ final class ReadersTest {
       }
     }
     assertTrue(entries > 10, "only " + entries + " entries were found");
-    assertEquals(UNREAD_ENTRIES, unread.stream().sorted().toList());
+    assertEquals(List.of(), unread.stream().sorted().toList());
   }
 
   private static boolean called(String call, Path but, SortedMap<Path, String> code) {

@@ -14,7 +14,7 @@ import benchlore.schedules.quantity.Numeric;
  * thinner air: at 1500 m the true ppm is a fifth higher than here. Sources: gas constant from the
  * 2019 SI; the conversion is that of national fact sheets on converting exposure limits.
  */
-public final class Vapour {
+final class Vapour {
   private static final double GAS_CONSTANT = 8.314462618;
   private static final double STANDARD_PASCAL = 101_325;
   private static final double KELVIN_AT_ZERO = 273.15;
@@ -27,7 +27,7 @@ public final class Vapour {
    * @param celsius air temperature, above -273
    * @return m3/mol, 0.02406 at 20 deg C
    */
-  public static double molarVolume(double celsius) {
+  static double molarVolume(double celsius) {
     return GAS_CONSTANT * (celsius + KELVIN_AT_ZERO) / STANDARD_PASCAL;
   }
 
@@ -39,7 +39,7 @@ public final class Vapour {
    * @param celsius air temperature
    * @return ppm by volume
    */
-  public static double ppm(double kilogramPerCubicMetre, double molarMass, double celsius) {
+  static double ppm(double kilogramPerCubicMetre, double molarMass, double celsius) {
     return molarVolume(celsius) * 1e6 * kilogramPerCubicMetre / molarMass;
   }
 
@@ -51,7 +51,7 @@ public final class Vapour {
    * @param celsius air temperature
    * @return kg/m3; multiply by a million for mg/m3
    */
-  public static double kilogramPerCubicMetre(double ppm, double molarMass, double celsius) {
+  static double kilogramPerCubicMetre(double ppm, double molarMass, double celsius) {
     return ppm * molarMass / molarVolume(celsius) / 1e6;
   }
 
@@ -63,8 +63,7 @@ public final class Vapour {
    * @param effectiveChangesPerSecond air flow / mixing factor / volume, above 0
    * @return seconds: ln(from / to) / changes
    */
-  public static double clearanceSecond(
-      double fromPpm, double toPpm, double effectiveChangesPerSecond) {
+  static double clearanceSecond(double fromPpm, double toPpm, double effectiveChangesPerSecond) {
     return Numeric.log(fromPpm / toPpm) / effectiveChangesPerSecond;
   }
 }

@@ -59,7 +59,7 @@ public final class Grits {
    * @param micron grain size, 1 to 3000 micrometres; anything else is refused
    * @return the grade with its ratio; a caution if no grade of the scale comes close
    */
-  public static Answer<GritMatch> nearest(GritSystem system, double micron) {
+  static Answer<GritMatch> nearest(GritSystem system, double micron) {
     Objects.requireNonNull(system, "system");
     Checks checks =
         new Checks().within("micron", micron, FINEST_MICRON, COARSEST_MICRON, Unit.MICRON);

@@ -16,8 +16,7 @@ import java.util.Objects;
  * @param discsPerSquareMetre share of a disc's life that takes
  * @param scratchMicron depth of the scratches the grade leaves in turn
  */
-public record SandingPace(
-    double secondsPerSquareMetre, double discsPerSquareMetre, double scratchMicron) {
+record SandingPace(double secondsPerSquareMetre, double discsPerSquareMetre, double scratchMicron) {
 
   /**
    * The pace of a grade; from memory like every removal rate here, so out by a factor of two.
@@ -28,7 +27,7 @@ public record SandingPace(
    * @param depthMicron depth of the marks to take out, 1 to 5000
    * @return the pace with its working
    */
-  public static Answer<SandingPace> plan(
+  static Answer<SandingPace> plan(
       Grit grit, SandingTool tool, SandingWood wood, double depthMicron) {
     Objects.requireNonNull(grit, "grit");
     Objects.requireNonNull(tool, "tool");
