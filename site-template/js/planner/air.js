@@ -24,7 +24,7 @@ const SOURCES = [
 // Where there is no time to tell, what stands in its place.
 const BACK = {
   NEVER_OVER: 'within the limits all the time; window open until the film is dry',
-  WITHIN_WORK: 'over the limits while you work; window open until the film is dry',
+  WITHIN_WORK: 'thickest while you work; window open until the film is dry',
   NOT_COUNTED: 'not told: stay out until the film is hard (isocyanate or formaldehyde)',
   UNKNOWN: 'not told: stay out until dry and the smell is gone'
 };
@@ -41,7 +41,8 @@ function ask(v, f) {
 
 function coatAsked(v, f) {
   const finish = data.finish(v.finish);
-  const kilogram = f.si('liquid') * finish.finish.voc.high;
+  const voc = finish.finish.voc;
+  const kilogram = (f.si('liquid') * (voc.low + voc.high)) / 2;
   const releases = [];
   for (let i = 0; i < v.rounds; i++) {
     releases.push({
@@ -49,7 +50,9 @@ function coatAsked(v, f) {
       volatileKilogram: kilogram,
       shares: finish.shares,
       method: v.method,
-      curve: null
+      curve: null,
+      workSecond: f.si('work'),
+      flashPointCelsius: finish.finish['flash-point'] ? finish.finish['flash-point'].low : null
     });
   }
   return {
@@ -57,6 +60,7 @@ function coatAsked(v, f) {
     releases: releases,
     ignitionSources: SOURCES.filter(s => v[s]),
     isocyanate: finish.finish.isocyanate,
+    formaldehyde: finish.finish.formaldehyde,
     selfHeatingRags: finish.finish['self-heating-rags']
   };
 }
@@ -81,13 +85,13 @@ function curve(value, told) {
   out.append(...powers(top, y), ...draw.ticks(0, last / 3600, 5).map(h => hour(x, h)));
   out.append(
     svg('path', { class: 'plan-limit', d: 'M44 ' + y(1).toFixed(1) + 'H420' }),
-    draw.words(416, y(1) - 5, 'limit for breathing', { 'text-anchor': 'end' }),
+    draw.words(416, y(1) - 5, 'limit for 8 hours', { 'text-anchor': 'end' }),
     svg('path', { class: 'plan-line-hand', d: line.join('') })
   );
   if (told) {
     out.append(...value.reEntries.filter(r => drawn(r, last)).flatMap(r => reEntry(x(r.second))));
   }
-  const words = 'How many times the limit for breathing is in the air, tenfold from line to line.';
+  const words = 'How many times the limit for 8 hours is in the air at a moment, tenfold from line to line.';
   return el('figure', { class: 'ladder' }, out, el('figcaption', null, words));
 }
 
@@ -136,15 +140,24 @@ function room(v, need, enough, tooLittle) {
   );
 }
 
+// The working of the flow that governs.
+function governing(answer, flow) {
+  if (flow.governs === 'FIRE') {
+    return view.line(answer, 'FLOW_FOR_FIRE_TENTH');
+  }
+  return flow.healthEightHour > flow.healthShort
+    ? view.line(answer, 'FLOW_FOR_HEALTH_OVER_8_HOURS')
+    : view.line(answer, 'FLOW_FOR_HEALTH');
+}
+
 function figures(answer, verdict) {
-  const { flow, reEntries, peaks, respirator } = answer.value;
+  const { flow, reEntries, peaks, respirator, eightHour } = answer.value;
   const entry = reEntries[reEntries.length - 1];
   const after = verdict === 'AFTER';
-  const governs = view.line(answer, flow.governs === 'FIRE' ? 'FLOW_FOR_FIRE_TENTH' : 'FLOW_FOR_HEALTH');
+  const governs = governing(answer, flow);
   const changes = ' ' + figureText.text(flow.changesPerHour, flow.changesPerHour, 'per-hour') + ' changes';
-  const most = peaks.index
-    ? figureText.text(peaks.index.value, peaks.index.value, 'ratio') + ' × the limit'
-    : 'no limit known';
+  const times = value => figureText.text(value, value, 'ratio') + ' × the limit';
+  const known = eightHour.index !== null && eightHour.index !== undefined;
   const share = peaks.percentLowerExplosive ? view.q(peaks.percentLowerExplosive.value, 'percent') : 'not known';
   return view.glance([
     view.figure('Air needed', view.q(flow.governing, 'cubic-metre-per-second'), governs, changes),
@@ -153,17 +166,26 @@ function figures(answer, verdict) {
       after ? view.q(entry.second, 'second') : BACK[verdict],
       after ? view.line(answer, 'RE_ENTRY') : null
     ),
-    view.figure('Most at once', most, view.line(answer, 'HIGHEST_MIXTURE_INDEX')),
+    view.figure(
+      'Over 8 hours',
+      known ? times(eightHour.index) : 'no limit known',
+      known ? view.line(answer, 'EIGHT_HOUR_MIXTURE_INDEX') : null
+    ),
+    view.figure(
+      'In the worst quarter hour',
+      peaks.quarterHour ? times(peaks.quarterHour.value) : 'no limit known',
+      peaks.quarterHour ? view.line(answer, 'QUARTER_HOUR_INDEX') : null
+    ),
     view.figure('Of the explosive limit', share, view.line(answer, 'HIGHEST_SHARE_OF_THE_LOWER_EXPLOSIVE_LIMIT')),
     view.figure('Mask', mask(respirator))
   ]);
 }
 
 function brushed(value, v) {
-  if (value.brushedPeakIndex === null || v.method !== 'SPRAY') {
+  if (value.brushedIndex === null || v.method !== 'SPRAY') {
     return null;
   }
-  const times = figureText.text(value.brushedPeakIndex, value.brushedPeakIndex, 'ratio');
+  const times = figureText.text(value.brushedIndex, value.brushedIndex, 'ratio');
   return el('p', null, 'Brushed instead of sprayed, the same coat would reach ' + times + ' × the limit.');
 }
 
@@ -179,9 +201,7 @@ function show(answer, v, f) {
 function coat(answer, v, f) {
   const value = answer.value;
   const entry = value.reEntries[value.reEntries.length - 1];
-  // Catalysed lacquers give off formaldehyde, which is not among the solvents reckoned with.
-  const formaldehyde = data.finish(v.finish).finish.family === 'catalysed-lacquer';
-  const verdict = formaldehyde ? 'NOT_COUNTED' : entry.verdict;
+  const verdict = entry.verdict;
   const wins = 'The safety data sheet and your local codes win. A mask stands in for no air: it comes on top.';
   return [
     figures(answer, verdict),

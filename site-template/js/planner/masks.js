@@ -7,6 +7,7 @@ const MASKS = {
   VAPOUR_HALF_MASK: 'half mask, organic vapour cartridges',
   VAPOUR_HALF_MASK_PREFILTER: 'half mask, organic vapour cartridges with particle prefilters',
   FULL_FACE_VAPOUR: 'full face, organic vapour cartridges',
+  FULL_FACE_FORMALDEHYDE: 'full face, cartridges approved for formaldehyde and organic vapour',
   SUPPLIED_AIR: 'supplied air: not a job for a garage'
 };
 

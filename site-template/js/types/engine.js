@@ -95,8 +95,9 @@ var DayRow;
 /**
  * What the air planner shows.
  * @typedef {{
- *   flow: {governing: number, governs: string, changesPerHour: number}, respirator: {respirator: string},
- *   peaks: {index: ?Quantity, percentLowerExplosive: ?Quantity}, brushedPeakIndex: ?number,
+ *   flow: {governing: number, governs: string, changesPerHour: number, healthEightHour: number, healthShort: number},
+ *   respirator: {respirator: string}, eightHour: {index: ?number},
+ *   peaks: {quarterHour: ?Quantity, percentLowerExplosive: ?Quantity}, brushedIndex: ?number,
  *   reEntries: !Array<{verdict: string, second: ?number}>, curve: !Array<{second: number, index: ?number}>
  * }}
  */
@@ -252,6 +253,7 @@ var Wood;
 /**
  * @typedef {{
  *   family: string, role: string, voc: !Datum, coats: !Datum, isocyanate: boolean,
+ *   formaldehyde: boolean,
  *   methods: !Array<string>, sheens: !Array<string>
  * }}
  */

@@ -1,6 +1,7 @@
 package benchlore.generator.site;
 
 import benchlore.generator.content.Facts;
+import benchlore.generator.content.Kind;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.content.MistakenFor;
@@ -9,6 +10,7 @@ import benchlore.generator.page.CaptionedDrawing;
 import benchlore.generator.page.CompareModel;
 import benchlore.generator.page.RecordModel;
 import benchlore.generator.planning.Content;
+import benchlore.generator.planning.EngineData;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +44,7 @@ final class RecordPage {
     return new RecordModel(
         entry,
         shownNames(entry),
-        text(entry.text()),
+        text(entry),
         all,
         work(entry),
         views.facts(entry.facts()),
@@ -50,14 +52,26 @@ final class RecordPage {
         pictured);
   }
 
-  private RecordModel.Text text(LibraryRecord.Text text) {
+  private RecordModel.Text text(LibraryRecord entry) {
+    LibraryRecord.Text text = entry.text();
     return new RecordModel.Text(
         markdown.line(text.does()),
         markdown.line(text.looks()),
         markdown.block(text.use()),
         text.wrong().stream().map(markdown::line).toList(),
-        text.safety().stream().map(markdown::line).toList(),
+        safety(entry),
         text.body().isEmpty() ? "" : markdown.block(text.body()));
+  }
+
+  /** What the record says, and the mask that the engine would ask for. */
+  private List<String> safety(LibraryRecord entry) {
+    List<String> lines = new ArrayList<>();
+    entry.text().safety().forEach(line -> lines.add(markdown.line(line)));
+    if (entry.kind() == Kind.FINISHES) {
+      EngineData.finish(entry)
+          .ifPresent(finish -> MaskLines.of(finish).forEach(l -> lines.add(markdown.line(l))));
+    }
+    return lines;
   }
 
   private RecordModel.Work work(LibraryRecord entry) {

@@ -314,11 +314,14 @@ final class RandomRequests {
               dice.figure(0.01, 0.5),
               EngineData.organic(dice.one(finishes), library),
               dice.one(ApplicationMethod.values()),
-              Optional.empty()));
+              Optional.empty(),
+              dice.yes() ? 0 : dice.figure(60, 20_000),
+              dice.yes() ? OptionalDouble.empty() : OptionalDouble.of(dice.figure(-20, 100))));
     }
     List<IgnitionSource> ignition =
         dice.whole(0, 4) == 0 ? dice.some(List.of(IgnitionSource.values())) : List.of();
-    return new AirRequest(room(), releases, ignition, dice.whole(0, 9) == 0, dice.yes());
+    return new AirRequest(
+        room(), releases, ignition, dice.whole(0, 9) == 0, dice.whole(0, 9) == 0, dice.yes());
   }
 
   DustRequest dust() {

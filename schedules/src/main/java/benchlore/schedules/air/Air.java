@@ -2,6 +2,9 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.Hazards;
 import java.util.Objects;
 
 /**
@@ -18,6 +21,21 @@ import java.util.Objects;
  */
 public final class Air {
   private Air() {}
+
+  /**
+   * The mask to have at hand for a finish before any figures are known; {@link #plan} asks for the
+   * same one, for none where the air is ample, or for more where the air needs it.
+   *
+   * @param method how it goes on
+   */
+  public static Respirator usualMask(Finish finish, ApplicationMethod method) {
+    Hazards hazards = finish.liquid().hazards();
+    return RespiratorChoice.usual(
+        hazards.isocyanate(),
+        hazards.formaldehyde(),
+        method == ApplicationMethod.SPRAY,
+        finish.liquid().voc().high() > 0 && !finish.liquid().solvents().isEmpty());
+  }
 
   /**
    * Plans the air for a set of coats in one room.

@@ -37,7 +37,7 @@ final class AirCautions {
           AirRows.OVER_TENTH_OF_EXPLOSIVE_LIMIT.caution(
               List.of(Quantity.of(explosive, Unit.PERCENT)), List.of(air(schedule))));
     }
-    double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
+    double index = schedule.worstIndex();
     Respirator mask = schedule.respirator().respirator();
     if (index > FlowNeeded.FINE_INDEX) {
       cautions.add(

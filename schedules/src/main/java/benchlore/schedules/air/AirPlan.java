@@ -37,16 +37,18 @@ final class AirPlan {
     double until = curveEnd(reEntries);
     ConcentrationSamples samples = ConcentrationSamples.of(exposure, until);
     AirSchedule.Peaks peaks = peaks(samples);
-    double peakIndex = peaks.index().map(p -> p.value()).orElse(0.0);
-    return new AirSchedule(
-        curve(samples),
-        peaks,
-        eightHour(),
-        coverage,
-        FlowNeeded.of(exposure, request.room(), healthKnown, fireKnown),
-        reEntries,
-        RespiratorChoice.vapour(request, peakIndex, coverage.healthComplete()),
-        brushedPeakIndex(until));
+    AirSchedule unmasked =
+        new AirSchedule(
+            curve(samples),
+            peaks,
+            eightHour(),
+            coverage,
+            FlowNeeded.of(exposure, request.room(), healthKnown, fireKnown),
+            reEntries,
+            new RespiratorAdvice(Respirator.NONE, List.of()),
+            brushedIndex());
+    return unmasked.with(
+        RespiratorChoice.vapour(request, unmasked.worstIndex(), coverage.healthComplete()));
   }
 
   private static AirSchedule.Coverage coverage(List<Solvent> solvents) {
@@ -88,6 +90,8 @@ final class AirPlan {
     return new AirSchedule.Peaks(
         PeakSearch.highest(samples, LimitScale.PPM),
         peak(healthKnown, samples, LimitScale.HEALTH),
+        healthKnown ? Optional.of(worstQuarterHour(samples)) : Optional.empty(),
+        peak(ceilingKnown(), samples, LimitScale.CEILING),
         peak(fireKnown, samples, LimitScale.EXPLOSIVE),
         peak(idlhKnown(), samples, LimitScale.IDLH));
   }
@@ -95,6 +99,29 @@ final class AirPlan {
   private static Optional<AirSchedule.Peak> peak(
       boolean known, ConcentrationSamples samples, LimitScale scale) {
     return known ? Optional.of(PeakSearch.highest(samples, scale)) : Optional.empty();
+  }
+
+  /** The worst 15 minutes among those that begin or end at a moment looked at. */
+  private static AirSchedule.Peak worstQuarterHour(ConcentrationSamples samples) {
+    Exposure exposure = samples.exposure();
+    AirSchedule.Peak worst = new AirSchedule.Peak(0, 0);
+    for (int i = 0; i < samples.size(); i++) {
+      for (double before : List.of(0.0, 0.5, 1.0)) {
+        double from = Math.max(0, samples.second(i) - before * FlowNeeded.QUARTER_HOUR);
+        double index = exposure.average(LimitScale.QUARTER_HOUR, from, FlowNeeded.QUARTER_HOUR);
+        worst = index > worst.value() ? new AirSchedule.Peak(from, index) : worst;
+      }
+    }
+    return worst;
+  }
+
+  private boolean ceilingKnown() {
+    for (Solvent solvent : request.solvents()) {
+      if (solvent.exposure().ceiling().isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean idlhKnown() {
@@ -112,7 +139,7 @@ final class AirPlan {
     double from = 0;
     double worst = -1;
     for (Exposure.Coat coat : exposure.coats()) {
-      double start = coat.emission().startSecond();
+      double start = coat.startSecond();
       double average = exposure.average(scale, start, FlowNeeded.EIGHT_HOURS);
       if (average > worst) {
         worst = average;
@@ -127,11 +154,11 @@ final class AirPlan {
   private List<AirSchedule.ReEntry> reEntries() {
     List<AirSchedule.ReEntry> list = new ArrayList<>();
     for (Exposure.Coat coat : exposure.coats()) {
-      double start = coat.emission().startSecond();
+      double start = coat.startSecond();
       OptionalDouble health = reEntry(healthKnown, LimitScale.HEALTH, FlowNeeded.FINE_INDEX, start);
       OptionalDouble fire =
           reEntry(fireKnown, LimitScale.EXPLOSIVE, FireRule.TENTH.percent(), start);
-      double quick = coat.emission().curve().quickSecond();
+      double quick = coat.quickEndSecond() - start;
       AirSchedule.Verdict verdict = verdict(health, fire);
       OptionalDouble second =
           verdict == AirSchedule.Verdict.AFTER
@@ -143,7 +170,7 @@ final class AirPlan {
   }
 
   private AirSchedule.Verdict verdict(OptionalDouble health, OptionalDouble fire) {
-    if (request.isocyanate() || formaldehyde()) {
+    if (request.isocyanate() || request.formaldehyde()) {
       return AirSchedule.Verdict.NOT_COUNTED;
     }
     if (health.isEmpty() || fire.isEmpty()) {
@@ -157,22 +184,14 @@ final class AirPlan {
         : AirSchedule.Verdict.UNKNOWN;
   }
 
-  private boolean formaldehyde() {
-    for (Solvent solvent : request.solvents()) {
-      if (solvent.id().equals("formaldehyde")) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   private OptionalDouble reEntry(boolean known, LimitScale scale, double threshold, double start) {
     return known
         ? ReEntrySearch.secondsAfter(exposure, scale, threshold, start)
         : OptionalDouble.empty();
   }
 
-  private OptionalDouble brushedPeakIndex(double until) {
+  /** The worst index, each limit over its own time, if what is sprayed were brushed. */
+  private OptionalDouble brushedIndex() {
     if (!request.sprays() || !healthKnown) {
       return OptionalDouble.empty();
     }
@@ -180,9 +199,15 @@ final class AirPlan {
     for (Release release : request.releases()) {
       brushed.add(release.method() == ApplicationMethod.SPRAY ? release.brushed() : release);
     }
-    Exposure other = Exposure.of(request.room(), brushed);
-    return OptionalDouble.of(
-        PeakSearch.highest(ConcentrationSamples.of(other, until), LimitScale.HEALTH).value());
+    AirRequest other =
+        new AirRequest(
+            request.room(),
+            brushed,
+            request.ignitionSources(),
+            request.isocyanate(),
+            request.formaldehyde(),
+            request.selfHeatingRags());
+    return OptionalDouble.of(of(other).worstIndex());
   }
 
   private static OptionalDouble when(boolean known, double value) {

@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param releases one for each coat, in any order, at least one
  * @param ignitionSources everything in the room, or open to it, that can light a vapour
  * @param isocyanate true if a finish holds isocyanates (two-part urethanes, moisture-cured ones)
+ * @param formaldehyde true if a finish gives off formaldehyde as it cures (acid-catalysed ones)
  * @param selfHeatingRags true if a finish dries by oxidation, so that rags heat up by themselves
  */
 public record AirRequest(
@@ -20,6 +21,7 @@ public record AirRequest(
     List<Release> releases,
     List<IgnitionSource> ignitionSources,
     boolean isocyanate,
+    boolean formaldehyde,
     boolean selfHeatingRags) {
   /** Copies the lists; refuses nulls. */
   public AirRequest {

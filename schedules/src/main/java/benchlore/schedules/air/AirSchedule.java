@@ -16,8 +16,8 @@ import java.util.OptionalDouble;
  * @param flow the outdoor air needed
  * @param reEntries for each coat, in order of start
  * @param respirator what to wear while the air is not fine, and where it stops protecting
- * @param brushedPeakIndex highest mixture index if the sprayed coats were brushed instead; empty if
- *     nothing is sprayed or no limit is known
+ * @param brushedIndex the worst index, each limit over its own time, if the sprayed coats were
+ *     brushed instead; empty if nothing is sprayed or no limit is known
  */
 public record AirSchedule(
     List<Point> curve,
@@ -27,7 +27,7 @@ public record AirSchedule(
     FlowNeeded flow,
     List<ReEntry> reEntries,
     RespiratorAdvice respirator,
-    OptionalDouble brushedPeakIndex) {
+    OptionalDouble brushedIndex) {
   /** Copies the lists. */
   public AirSchedule {
     curve = List.copyOf(curve);
@@ -57,7 +57,10 @@ public record AirSchedule(
    * The highest values.
    *
    * @param ppm all solvents together
-   * @param index mixture index; empty if no limit is known
+   * @param index concentration over the 8-hour limits at one moment; empty if no limit is known
+   * @param quarterHour mixture index of the worst 15 minutes, which begin then; empty if no limit
+   *     is known
+   * @param ceiling mixture index against the ceilings; empty if no solvent has one
    * @param percentLowerExplosive percent; empty if no limit is known
    * @param dangerShare sum of concentration / level immediately dangerous to life or health; empty
    *     if no such level is known
@@ -65,6 +68,8 @@ public record AirSchedule(
   public record Peaks(
       Peak ppm,
       Optional<Peak> index,
+      Optional<Peak> quarterHour,
+      Optional<Peak> ceiling,
       Optional<Peak> percentLowerExplosive,
       Optional<Peak> dangerShare) {}
 
@@ -157,13 +162,9 @@ public record AirSchedule(
     /** Yes. */
     AFTER(""),
     /** The room's air never passes the limits, so there is nothing to wait for. */
-    NEVER_OVER(
-        "With this much air the room's vapour stays within the limits all the time. Keep the"
-            + " window open until the film is dry."),
-    /** It passes them, and is within them again before the coat is on. */
-    WITHIN_WORK(
-        "The room's vapour is over the limits while you work and within them before you are done."
-            + " Keep the window open until the film is dry."),
+    NEVER_OVER("With this much air the vapour stays within the limits all the time."),
+    /** It passes the 8-hour figure for a while, and is back below it before the coat is on. */
+    WITHIN_WORK("The vapour is thickest while you work; keep others out till you are done."),
     /** What harms most here is not what the figures count. */
     NOT_COUNTED(
         "No time to come back is told: isocyanate or formaldehyde decides here, and these figures"
@@ -186,6 +187,17 @@ public record AirSchedule(
   }
 
   /**
+   * How many times what may be breathed the room's air holds, each limit over its own time: the
+   * greatest of the average of 8 hours, of the worst 15 minutes and of the worst moment against a
+   * ceiling. 0 where no limit is known.
+   */
+  public double worstIndex() {
+    double short15 = peaks.quarterHour().map(Peak::value).orElse(0.0);
+    double moment = peaks.ceiling().map(Peak::value).orElse(0.0);
+    return Math.max(eightHour.index().orElse(0), Math.max(short15, moment));
+  }
+
+  /**
    * The same air where the work is known to last.
    *
    * @param workSecond from a coat's start to its last stroke
@@ -198,23 +210,13 @@ public record AirSchedule(
     return withReEntries(later);
   }
 
-  /** The same air where formaldehyde, which is not among the solvents, decides. */
-  public AirSchedule withoutReEntry() {
-    List<ReEntry> untold = new ArrayList<>();
-    for (ReEntry one : reEntries) {
-      untold.add(
-          new ReEntry(
-              one.coatStartSecond(),
-              one.healthSecond(),
-              one.fireSecond(),
-              Verdict.NOT_COUNTED,
-              OptionalDouble.empty()));
-    }
-    return withReEntries(untold);
+  /** The same air with this mask. */
+  AirSchedule with(RespiratorAdvice mask) {
+    return new AirSchedule(curve, peaks, eightHour, coverage, flow, reEntries, mask, brushedIndex);
   }
 
   private AirSchedule withReEntries(List<ReEntry> others) {
     return new AirSchedule(
-        curve, peaks, eightHour, coverage, flow, others, respirator, brushedPeakIndex);
+        curve, peaks, eightHour, coverage, flow, others, respirator, brushedIndex);
   }
 }

@@ -5,6 +5,7 @@ import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.Solvent;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
+import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,12 +74,11 @@ final class AirWorking {
   private void addRelease() {
     List<Figure> inputs = new ArrayList<>();
     for (Release release : request.releases()) {
-      ReleaseCurve curve = release.curveUsed();
-      Provenance from = release.curve().isPresent() ? Provenance.input() : ReleaseByMethod.FROM;
       inputs.add(Figure.input("solvent of a coat", release.volatileKilogram(), Unit.KILOGRAM));
-      inputs.add(Figure.of("quick share", curve.quickShare(), Unit.RATIO, from));
-      inputs.add(Figure.of("quick time", curve.quickSecond(), Unit.SECOND, from));
-      inputs.add(Figure.of("decay time", curve.decaySecond(), Unit.SECOND, from));
+      Provenance from = release.curve().isPresent() ? Provenance.input() : ReleaseByMethod.FROM;
+      for (Release.Share share : release.shares()) {
+        addCurve(release.curveOf(share), from, inputs);
+      }
     }
     add(
         QuantityKey.HIGHEST_VAPOUR,
@@ -87,6 +87,12 @@ final class AirWorking {
             + " solved exactly; ppm = concentration / molar mass x molar volume",
         inputs,
         DILUTION);
+  }
+
+  private static void addCurve(ReleaseCurve curve, Provenance from, List<Figure> inputs) {
+    inputs.add(Figure.of("quick share", curve.quickShare(), Unit.RATIO, from));
+    inputs.add(Figure.of("quick time", curve.quickSecond(), Unit.SECOND, from));
+    inputs.add(Figure.of("decay time", curve.decaySecond(), Unit.SECOND, from));
   }
 
   private void addHealth() {
@@ -104,12 +110,59 @@ final class AirWorking {
           limits,
           MIXTURE);
     }
+    addSpells();
     addOptional(
         QuantityKey.EIGHT_HOUR_MIXTURE_INDEX,
         figure("8-hour mixture index", schedule.eightHour().index(), Unit.RATIO),
         "average = (solvent released - solvent still in the air) / flow / 8 hours, each over its"
             + " limit",
         AVERAGE);
+  }
+
+  /** The worst quarter of an hour and the worst moment against a ceiling. */
+  private void addSpells() {
+    List<Figure> spells = new ArrayList<>();
+    List<Figure> ceilings = new ArrayList<>();
+    for (Solvent solvent : request.solvents()) {
+      Optional<SourcedRange> own = solvent.exposure().shortTerm();
+      own.ifPresent(d -> spells.add(limit("15-minute limit of ", solvent, d)));
+      if (own.isEmpty() && ExposureLimit.of(solvent).isPresent()) {
+        double factor = LimitScale.EXCURSION;
+        spells.add(
+            Figure.of(
+                "8-hour limits allowed over 15 minutes",
+                factor,
+                Unit.RATIO,
+                LimitScale.EXCURSION_FROM));
+      }
+      solvent.exposure().ceiling().ifPresent(d -> ceilings.add(limit("ceiling of ", solvent, d)));
+    }
+    schedule
+        .peaks()
+        .quarterHour()
+        .ifPresent(
+            peak ->
+                add(
+                    QuantityKey.QUARTER_HOUR_INDEX,
+                    Figure.computed("index of the worst 15 minutes", peak.value(), Unit.RATIO),
+                    "index = sum of average of 15 minutes / limit for 15 minutes",
+                    spells,
+                    MIXTURE));
+    schedule
+        .peaks()
+        .ceiling()
+        .ifPresent(
+            peak ->
+                add(
+                    QuantityKey.CEILING_INDEX,
+                    Figure.computed("index against the ceilings", peak.value(), Unit.RATIO),
+                    "index = sum of concentration / ceiling",
+                    ceilings,
+                    MIXTURE));
+  }
+
+  private static Figure limit(String name, Solvent solvent, SourcedRange limit) {
+    return Figure.of(name + solvent.id(), limit.low(), Unit.PPM, limit.from());
   }
 
   private void addDanger() {
@@ -134,7 +187,7 @@ final class AirWorking {
     }
     addOptional(
         QuantityKey.HIGHEST_MIXTURE_INDEX_IF_BRUSHED,
-        figure("highest mixture index if brushed", schedule.brushedPeakIndex(), Unit.RATIO),
+        figure("index if brushed", schedule.brushedIndex(), Unit.RATIO),
         "the sprayed coats worked out again with the brush's release",
         ReleaseByMethod.FROM);
   }
@@ -167,11 +220,12 @@ final class AirWorking {
 
   private void addFlow() {
     FlowNeeded flow = schedule.flow();
-    String health = "flow = mixing factor x sum of greatest release / limit";
+    String health =
+        "flow = mixing factor x sum of greatest release / limit for 15 minutes, or ceiling";
     Unit unit = Unit.CUBIC_METRE_PER_SECOND;
     addOptional(
         QuantityKey.FLOW_FOR_HEALTH,
-        figure("flow for health", flow.healthEveryMoment(), unit),
+        figure("flow for health over 15 minutes", flow.healthShort(), unit),
         health,
         DILUTION);
     String eight = "flow = mixing factor x sum of release in 8 hours / 8 hours / limit";
@@ -194,7 +248,8 @@ final class AirWorking {
     add(
         QuantityKey.AIR_CHANGES_NEEDED,
         Figure.computed("air changes needed", flow.changesPerHour(), Unit.PER_HOUR),
-        "air changes = the greater of flow for health and for fire at 10 % / volume",
+        "air changes = the greatest of the flows for 8 hours, for 15 minutes and for fire at 10 % /"
+            + " volume",
         List.of(Figure.input("room volume", request.room().volume(), Unit.CUBIC_METRE)),
         DILUTION);
   }

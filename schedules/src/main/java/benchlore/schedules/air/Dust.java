@@ -100,7 +100,7 @@ public final class Dust {
         average / level,
         inEight * request.room().mixingFactor() / FlowNeeded.EIGHT_HOURS / level,
         clear(peak / level, room),
-        RespiratorChoice.dust(peak / level));
+        RespiratorChoice.dust(Math.max(average, peak / LimitScale.EXCURSION) / level));
   }
 
   private static OptionalDouble clear(double peakIndex, MixedRoom room) {

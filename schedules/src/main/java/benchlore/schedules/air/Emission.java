@@ -3,7 +3,7 @@ package benchlore.schedules.air;
 import benchlore.schedules.quantity.Numeric;
 
 /**
- * The release of one coat over time, kg/s.
+ * The release of one solvent of one coat over time, kg/s.
  *
  * <pre>
  * 0 &lt;= s &lt; F:  g = q M / F            (s = seconds since the start of the coat)
@@ -11,12 +11,16 @@ import benchlore.schedules.quantity.Numeric;
  * </pre>
  *
  * @param startSecond start of the coat
- * @param kilogram M, mass released in all
+ * @param kilogram M, mass of it released in all
  * @param curve q, F and tau
  */
 record Emission(double startSecond, double kilogram, ReleaseCurve curve) {
-  static Emission of(Release release) {
-    return new Emission(release.startSecond(), release.volatileKilogram(), release.curveUsed());
+  /** One solvent of a coat. */
+  static Emission of(Release release, Release.Share share) {
+    return new Emission(
+        release.startSecond(),
+        release.volatileKilogram() * share.massShare(),
+        release.curveOf(share));
   }
 
   double quickEndSecond() {

@@ -24,6 +24,9 @@ enum Flammability {
   private static final double WATERBORNE_MOST_SOLVENT = 0.2;
 
   static Flammability of(Release release, Solvent solvent) {
+    if (release.flashPointCelsius().orElse(0) > FLAMMABLE_TO_CELSIUS) {
+      return HARD_TO_LIGHT;
+    }
     if (solvent.fire().flashPoint().isEmpty()) {
       return solvent.fire().lowerExplosiveLimit().isPresent() ? FLAMMABLE : UNKNOWN;
     }

@@ -9,21 +9,22 @@ import java.util.OptionalDouble;
  * health: Q = K x sum(release of a solvent / its limit);  fire: Q = K x release / (share x LEL)
  * </pre>
  *
- * <p>At the greatest release rate: air so supplied can never pass the threshold, in a room of any
- * size. Source: the dilution ventilation equation Q' = G / C, Q = K Q', with a mixture's flows
- * added as for like effects.
+ * <p>Each limit over its own time: what is released in 8 hours against the 8-hour limits; the
+ * greatest release rate against the limits for 15 minutes, against ceilings and against the lower
+ * explosive limit: air so supplied can never pass them, in a room of any size. Source: the dilution
+ * ventilation equation Q' = G / C, Q = K Q', with a mixture's flows added as for like effects.
  *
- * @param healthEveryMoment keeps the index at or below 1 at every moment; empty if no limit is
- *     known
- * @param healthEightHour keeps it there only on the average of 8 hours, the basis of the limits
+ * @param healthShort keeps every 15 minutes within the limits for 15 minutes and every moment
+ *     within the ceilings; empty if no limit is known
+ * @param healthEightHour keeps the average of 8 hours within the 8-hour limits
  * @param fireTenth keeps below 10 % of the lower explosive limit; empty if none is known
  * @param fireQuarter keeps below 25 %: never a place to be, shown for comparison
- * @param governs which of {@code healthEveryMoment} and {@code fireTenth} is greater
+ * @param governs which of health (the greater of its two) and {@code fireTenth} is greater
  * @param governing the greater, m3/s
  * @param changesPerHour the greater as air changes of this room
  */
 public record FlowNeeded(
-    OptionalDouble healthEveryMoment,
+    OptionalDouble healthShort,
     OptionalDouble healthEightHour,
     OptionalDouble fireTenth,
     OptionalDouble fireQuarter,
@@ -46,20 +47,28 @@ public record FlowNeeded(
   /** Seconds in the 8 hours of a limit. */
   static final double EIGHT_HOURS = 28_800;
 
+  /** Seconds in the quarter of an hour of a short-term limit. */
+  static final double QUARTER_HOUR = 900;
+
   static FlowNeeded of(Exposure exposure, RoomAir room, boolean healthKnown, boolean fireKnown) {
     double k = room.mixingFactor();
-    double moment = k * exposure.greatestReleaseRate(LimitScale.HEALTH) / FINE_INDEX;
+    double spell =
+        k
+            * Math.max(
+                exposure.greatestReleaseRate(LimitScale.QUARTER_HOUR),
+                exposure.greatestReleaseRate(LimitScale.CEILING))
+            / FINE_INDEX;
     double tenth =
         k * exposure.greatestReleaseRate(LimitScale.EXPLOSIVE) / FireRule.TENTH.percent();
-    double health = healthKnown ? moment : 0;
+    double average = eightHour(exposure, room);
+    double health = healthKnown ? Math.max(spell, average) : 0;
     double fire = fireKnown ? tenth : 0;
     double governing = Math.max(health, fire);
     Governs governs =
         governing > 0 ? (fire > health ? Governs.FIRE : Governs.HEALTH) : Governs.NEITHER;
-    double average = eightHour(exposure, room);
     double quarter = tenth * FireRule.TENTH.percent() / FireRule.QUARTER.percent();
     return new FlowNeeded(
-        when(healthKnown, moment),
+        when(healthKnown, spell),
         when(healthKnown, average),
         when(fireKnown, tenth),
         when(fireKnown, quarter),

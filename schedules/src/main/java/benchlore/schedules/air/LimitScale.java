@@ -1,6 +1,7 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.Optional;
 
@@ -8,14 +9,30 @@ import java.util.Optional;
 enum LimitScale {
   /** Parts per million, all solvents together. */
   PPM,
-  /** Mixture index: sum of concentration / exposure limit. */
+  /** Mixture index: sum of concentration / limit for the average of 8 hours. */
   HEALTH,
+  /**
+   * Mixture index of a quarter of an hour: sum of concentration / limit for 15 minutes; where none
+   * is published, {@value #EXCURSION} times the 8-hour limit.
+   */
+  QUARTER_HOUR,
+  /** Mixture index of a moment: sum of concentration / ceiling, over the solvents that have one. */
+  CEILING,
   /** Percent of the lower explosive limit, by Le Chatelier's rule: sum of concentration / limit. */
   EXPLOSIVE,
   /** Sum of concentration / level immediately dangerous to life or health. */
   IDLH;
 
   private static final double PPM_OF_ONE_PERCENT = 10_000;
+
+  /** How far short spells may go where no short-term limit is published. */
+  static final double EXCURSION = 3;
+
+  /** Where that factor comes from. */
+  static final Provenance EXCURSION_FROM =
+      Provenance.commonPractice(
+          "hygienists' rule for spells without a limit of their own: at most 3 times the 8-hour"
+              + " limit over 15 minutes");
 
   /**
    * What one ppm of a solvent adds to this scale.
@@ -26,6 +43,13 @@ enum LimitScale {
     return switch (this) {
       case PPM -> Optional.of(1.0);
       case HEALTH -> ExposureLimit.of(solvent).map(limit -> 1 / limit.ppm());
+      case QUARTER_HOUR ->
+          solvent
+              .exposure()
+              .shortTerm()
+              .map(d -> 1 / d.low())
+              .or(() -> ExposureLimit.of(solvent).map(limit -> 1 / (EXCURSION * limit.ppm())));
+      case CEILING -> solvent.exposure().ceiling().map(d -> 1 / d.low());
       case EXPLOSIVE ->
           solvent.fire().lowerExplosiveLimit().map(d -> 100 / (d.low() * PPM_OF_ONE_PERCENT));
       case IDLH -> solvent.exposure().idlh().map(SourcedRange::low).map(low -> 1 / low);
@@ -33,16 +57,10 @@ enum LimitScale {
   }
 
   /**
-   * What one kg/m3 of a coat's volatile part adds to this scale; a solvent without a figure adds
-   * nothing and is told of elsewhere.
+   * What one kg/m3 of a solvent adds to this scale; one without a figure adds nothing and is told
+   * of elsewhere.
    */
-  double perKilogramPerCubicMetre(Release release, double celsius) {
-    double sum = 0;
-    for (Release.Share share : release.shares()) {
-      Solvent solvent = share.solvent();
-      double ppm = Vapour.ppm(share.massShare(), solvent.molarMass().low(), celsius);
-      sum = ppm * perPpm(solvent).orElse(0.0) + sum;
-    }
-    return sum;
+  double perKilogramPerCubicMetre(Solvent solvent, double celsius) {
+    return Vapour.ppm(1, solvent.molarMass().low(), celsius) * perPpm(solvent).orElse(0.0);
   }
 }

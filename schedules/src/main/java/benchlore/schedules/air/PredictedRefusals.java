@@ -12,11 +12,11 @@ final class PredictedRefusals {
 
   static void check(AirRequest request, AirSchedule schedule, Checks checks) {
     fire(request, schedule, checks);
-    double index = schedule.peaks().index().map(p -> p.value()).orElse(0.0);
+    double index = RespiratorChoice.NEAR_WORK * schedule.worstIndex();
     if (index > Respirator.FULL_FACE_VAPOUR.protectionFactor().orElseThrow()) {
       add(
-          "The room's air would reach {0} times the exposure limits, more than any filtering mask"
-              + " takes.",
+          "Close to the work the air would hold {0} times what may be breathed, more than any"
+              + " filtering mask takes.",
           Quantity.of(index, Unit.RATIO), schedule, checks);
     }
     double danger = schedule.peaks().dangerShare().map(p -> p.value()).orElse(0.0);

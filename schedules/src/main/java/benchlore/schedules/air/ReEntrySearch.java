@@ -67,8 +67,8 @@ final class ReEntrySearch {
   private static OptionalDouble end(
       Exposure exposure, LimitScale scale, double threshold, double startSecond) {
     for (Exposure.Coat coat : exposure.coats()) {
-      if (coat.emission().startSecond() > startSecond) {
-        return OptionalDouble.of(coat.emission().startSecond());
+      if (coat.startSecond() > startSecond) {
+        return OptionalDouble.of(coat.startSecond());
       }
     }
     double from = exposure.lastQuickEndSecond();

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One coat's solvent going into the air. Any numbers may be given; the entry refuses what makes no
@@ -17,14 +18,18 @@ import java.util.Optional;
  * @param shares what that part is made of; shares by mass, together at most 1, the remainder being
  *     water; a share of the id "water" is dropped
  * @param method how the coat is put on
- * @param curve how the solvent leaves it; empty for the usual release of the method
+ * @param curve how the solvent leaves it; empty for the usual release of the method and solvent
+ * @param workSecond how long putting it on takes, 0 to a day; 0 if not known
+ * @param flashPointCelsius of the liquid as sold; empty if not known, then its solvents' own count
  */
 public record Release(
     double startSecond,
     double volatileKilogram,
     List<Share> shares,
     ApplicationMethod method,
-    Optional<ReleaseCurve> curve) {
+    Optional<ReleaseCurve> curve,
+    double workSecond,
+    OptionalDouble flashPointCelsius) {
   private static final String WATER = "water";
 
   /**
@@ -44,6 +49,7 @@ public record Release(
   public Release {
     Objects.requireNonNull(method, "method");
     Objects.requireNonNull(curve, "curve");
+    Objects.requireNonNull(flashPointCelsius, "flashPointCelsius");
     List<Share> solvents = new ArrayList<>(shares);
     solvents.removeIf(share -> share.solvent().id().equals(WATER));
     shares = List.copyOf(solvents);
@@ -58,37 +64,47 @@ public record Release(
     return sum;
   }
 
-  /** The curve given, or the method's usual one for the slowest solvent in the mixture. */
-  ReleaseCurve curveUsed() {
-    return curve.orElseGet(() -> ReleaseByMethod.of(method, slowestEvaporation()));
+  /** One of which neither the time to put it on nor the flash point is known. */
+  public Release(
+      double startSecond,
+      double volatileKilogram,
+      List<Share> shares,
+      ApplicationMethod method,
+      Optional<ReleaseCurve> curve) {
+    this(startSecond, volatileKilogram, shares, method, curve, 0, OptionalDouble.empty());
   }
 
   /**
-   * The same coat where putting it on takes so long: what leaves quickly leaves over all that time,
-   * not in the method's usual few minutes.
-   *
-   * @param seconds from the first stroke to the last, 0 or more
+   * The curve given, or the method's usual one for this solvent. What leaves quickly leaves over
+   * all the time that putting the coat on takes, not in the method's usual few minutes.
    */
-  public Release putOnOver(double seconds) {
-    ReleaseCurve usual = curveUsed();
-    ReleaseCurve spread =
-        new ReleaseCurve(
-            usual.quickShare(), Math.max(usual.quickSecond(), seconds), usual.decaySecond());
-    return new Release(startSecond, volatileKilogram, shares, method, Optional.of(spread));
+  ReleaseCurve curveOf(Share share) {
+    return curve.orElseGet(
+        () -> {
+          ReleaseCurve usual = ReleaseByMethod.of(method, share.solvent());
+          double quick = Math.max(usual.quickSecond(), workSecond);
+          return new ReleaseCurve(usual.quickShare(), quick, usual.decaySecond());
+        });
+  }
+
+  /** When the last of its solvents is done with leaving quickly, seconds from the plan's start. */
+  double quickEndSecond() {
+    double quick = workSecond;
+    for (Share share : shares) {
+      quick = Math.max(quick, curveOf(share).quickSecond());
+    }
+    return startSecond + quick;
   }
 
   /** The same coat brushed on, with the brush's usual release. */
   Release brushed() {
     return new Release(
-        startSecond, volatileKilogram, shares, ApplicationMethod.BRUSH, Optional.empty());
-  }
-
-  private double slowestEvaporation() {
-    double slowest = Double.MAX_VALUE;
-    for (Share share : shares) {
-      double rate = share.solvent().volatility().evaporationRate().map(d -> d.low()).orElse(0.0);
-      slowest = Math.min(slowest, rate);
-    }
-    return slowest;
+        startSecond,
+        volatileKilogram,
+        shares,
+        ApplicationMethod.BRUSH,
+        Optional.empty(),
+        workSecond,
+        flashPointCelsius);
   }
 }

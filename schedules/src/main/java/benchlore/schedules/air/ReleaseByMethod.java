@@ -1,6 +1,7 @@
 package benchlore.schedules.air;
 
 import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.Solvent;
 import benchlore.schedules.quantity.Provenance;
 
 /**
@@ -20,6 +21,9 @@ final class ReleaseByMethod {
 
   private static final double SLOW_BELOW = 0.8;
   private static final double SLOW_TAIL = 3;
+  private static final double LINGERS_BELOW = 0.1;
+  private static final double LINGERING_SHARE = 0.4;
+  private static final double LINGERING_TAIL = 6;
 
   private ReleaseByMethod() {}
 
@@ -35,15 +39,21 @@ final class ReleaseByMethod {
   }
 
   /**
-   * The release by a method; the tail is {@value #SLOW_TAIL} times as long where the slowest
-   * solvent evaporates below {@value #SLOW_BELOW} of n-butyl acetate or its rate is not known. The
-   * quick share stays, so that neither the peak nor the wait is understated.
+   * The release of a solvent by a method.
    *
-   * @param slowestEvaporation relative to n-butyl acetate; 0 for not known
+   * <p>Below {@value #SLOW_BELOW} of n-butyl acetate, or where the rate is not known, the tail is
+   * {@value #SLOW_TAIL} times as long; the quick share stays, so that neither the peak nor the wait
+   * is understated. Below {@value #LINGERS_BELOW} it is one of those that stay in a film for hours
+   * to let it melt together: the quick share is {@value #LINGERING_SHARE} of the usual one and the
+   * tail {@value #LINGERING_TAIL} times as long.
    */
-  static ReleaseCurve of(ApplicationMethod method, double slowestEvaporation) {
+  static ReleaseCurve of(ApplicationMethod method, Solvent solvent) {
     ReleaseCurve usual = of(method);
-    double tail = slowestEvaporation >= SLOW_BELOW ? 1 : SLOW_TAIL;
-    return new ReleaseCurve(usual.quickShare(), usual.quickSecond(), usual.decaySecond() * tail);
+    double rate = solvent.volatility().evaporationRate().map(d -> d.low()).orElse(LINGERS_BELOW);
+    boolean lingers = rate < LINGERS_BELOW;
+    double share = lingers ? LINGERING_SHARE : 1;
+    double tail = rate >= SLOW_BELOW ? 1 : lingers ? LINGERING_TAIL : SLOW_TAIL;
+    return new ReleaseCurve(
+        usual.quickShare() * share, usual.quickSecond(), usual.decaySecond() * tail);
   }
 }

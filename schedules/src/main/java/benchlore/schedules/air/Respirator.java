@@ -22,7 +22,14 @@ public enum Respirator {
   /** Full facepiece with organic-vapour cartridges, prefilters where sprayed. */
   FULL_FACE_VAPOUR(
       OptionalDouble.of(50), "full facepiece with organic-vapour cartridges and prefilters"),
-  /** Breathing air through a hose from clean air; the only class for isocyanates. */
+  /**
+   * Full facepiece with cartridges approved for formaldehyde; 29 CFR 1910.1048(g) asks for no less,
+   * and up to ten times its limit.
+   */
+  FULL_FACE_FORMALDEHYDE(
+      OptionalDouble.of(10),
+      "full facepiece with cartridges approved for formaldehyde and organic vapour"),
+  /** Breathing air through a hose from clean air: isocyanates, and sprayed formaldehyde. */
   SUPPLIED_AIR(OptionalDouble.empty(), "supplied air; never a cartridge");
 
   /** Where the protection factors come from. */

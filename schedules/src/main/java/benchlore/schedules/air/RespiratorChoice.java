@@ -2,6 +2,7 @@ package benchlore.schedules.air;
 
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.material.Solvent;
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import java.util.ArrayList;
@@ -20,28 +21,66 @@ final class RespiratorChoice {
   // fit programme page on boiling points.
   private static final double LOW_BOILING_CELSIUS = 65;
 
+  /** How much richer the air is at the face over wet work than the room's on the whole. */
+  static final double NEAR_WORK = 4;
+
+  /** Where that factor comes from. */
+  static final Provenance NEAR_WORK_FROM =
+      Provenance.fromMemory("two-zone models of a room: near the source several times the room");
+
   private RespiratorChoice() {}
 
-  static RespiratorAdvice vapour(AirRequest request, double peakIndex, boolean limitsComplete) {
-    if (request.isocyanate()) {
-      return advice(Respirator.SUPPLIED_AIR, request);
+  /**
+   * The mask for a coat, by what the finish gives off, how it goes on and what the figures say.
+   *
+   * @param worstIndex of the room's air, each limit over its own time
+   * @param limitsComplete whether every solvent has a limit
+   */
+  static RespiratorAdvice vapour(AirRequest request, double worstIndex, boolean limitsComplete) {
+    boolean vapour = !request.solvents().isEmpty();
+    Respirator usual =
+        usual(request.isocyanate(), request.formaldehyde(), request.sprays(), vapour);
+    boolean always = usual != Respirator.VAPOUR_HALF_MASK;
+    double face = NEAR_WORK * worstIndex;
+    boolean filters = usual.protectionFactor().isPresent();
+    if (filters && face > Respirator.VAPOUR_HALF_MASK.protectionFactor().orElseThrow()) {
+      boolean gas = usual == Respirator.FULL_FACE_FORMALDEHYDE;
+      return advice(gas ? Respirator.SUPPLIED_AIR : Respirator.FULL_FACE_VAPOUR, request);
     }
-    boolean spray = request.sprays();
-    if (peakIndex > Respirator.VAPOUR_HALF_MASK.protectionFactor().orElseThrow()) {
-      return advice(Respirator.FULL_FACE_VAPOUR, request);
-    }
-    if (spray) {
-      return advice(Respirator.VAPOUR_HALF_MASK_PREFILTER, request);
-    }
-    if (peakIndex > FlowNeeded.FINE_INDEX || !limitsComplete) {
-      return advice(Respirator.VAPOUR_HALF_MASK, request);
-    }
-    return new RespiratorAdvice(Respirator.NONE, List.of());
+    boolean needed = always || face > FlowNeeded.FINE_INDEX || !limitsComplete;
+    return needed && usual != Respirator.NONE
+        ? advice(usual, request)
+        : new RespiratorAdvice(Respirator.NONE, List.of());
   }
 
-  static RespiratorAdvice dust(double peakRatio) {
+  /**
+   * The mask to have at hand for a finish, before any figures: what a record page names, and the
+   * one a plan names when it asks for a mask, unless the air asks for more.
+   *
+   * @param vapour whether anything but water evaporates
+   */
+  static Respirator usual(
+      boolean isocyanate, boolean formaldehyde, boolean sprayed, boolean vapour) {
+    if (isocyanate || (formaldehyde && sprayed)) {
+      return Respirator.SUPPLIED_AIR;
+    }
+    if (formaldehyde) {
+      return Respirator.FULL_FACE_FORMALDEHYDE;
+    }
+    if (sprayed) {
+      return Respirator.VAPOUR_HALF_MASK_PREFILTER;
+    }
+    return vapour ? Respirator.VAPOUR_HALF_MASK : Respirator.NONE;
+  }
+
+  /**
+   * The mask for dust.
+   *
+   * @param worstIndex of the room's air, each limit over its own time
+   */
+  static RespiratorAdvice dust(double worstIndex) {
     Respirator kind =
-        peakRatio > Respirator.DUST_HALF_MASK.protectionFactor().orElseThrow()
+        worstIndex > Respirator.DUST_HALF_MASK.protectionFactor().orElseThrow()
             ? Respirator.DUST_FULL_FACE
             : Respirator.DUST_HALF_MASK;
     List<Message> limits = new ArrayList<>();
@@ -53,7 +92,7 @@ final class RespiratorChoice {
   private static RespiratorAdvice advice(Respirator kind, AirRequest request) {
     List<Message> limits = new ArrayList<>();
     if (kind == Respirator.SUPPLIED_AIR) {
-      addSuppliedAir(limits);
+      addSuppliedAir(request, limits);
     } else {
       addFit(kind, limits);
       addCartridge(request, limits);
@@ -61,10 +100,13 @@ final class RespiratorChoice {
     return new RespiratorAdvice(kind, limits);
   }
 
-  private static void addSuppliedAir(List<Message> limits) {
+  private static void addSuppliedAir(AirRequest request, List<Message> limits) {
     limits.add(
         Message.of(
-            "Isocyanates give no warning by smell below harm: no cartridge or dust mask counts."));
+            request.isocyanate()
+                ? "Isocyanates give no warning by smell below harm: no cartridge or dust mask"
+                    + " counts."
+                : "Sprayed, or this strong, formaldehyde is more than cartridges are made for."));
     limits.add(
         Message.of("The air must be tested breathing air, not that of a workshop compressor."));
   }
@@ -72,11 +114,8 @@ final class RespiratorChoice {
   private static void addCartridge(AirRequest request, List<Message> limits) {
     limits.add(
         Message.of(
-            "Change the cartridges by the maker's schedule, at least weekly and at once when smell"
-                + " comes through; keep them sealed between jobs."));
-    limits.add(
-        Message.of(
-            "Never where the air is near the level dangerous to life, short of oxygen or unknown."));
+            "Change cartridges by their schedule and at once when smell comes through; seal them"
+                + " between jobs."));
     for (Solvent solvent : request.solvents()) {
       if (lowBoiling(solvent)) {
         limits.add(
@@ -99,8 +138,7 @@ final class RespiratorChoice {
   private static void addFit(Respirator kind, List<Message> limits) {
     limits.add(
         Message.of(
-            "Good up to {0} times the exposure limit, if it fits and is fit-tested; a beard breaks"
-                + " the seal.",
+            "Good up to {0} times the limit if it seals: fit-tested, no beard.",
             Quantity.of(kind.protectionFactor().orElseThrow(), Unit.RATIO)));
   }
 }

@@ -62,6 +62,8 @@ public enum QuantityKey {
   DUST_OUTDOOR_AIR_NEEDED,
   /** Effective air changes. */
   EFFECTIVE_AIR_CHANGES,
+  /** Mixture index against the ceilings. */
+  CEILING_INDEX,
   /** 8-hour mixture index. */
   EIGHT_HOUR_MIXTURE_INDEX,
   /** Moisture content. */
@@ -160,6 +162,8 @@ public enum QuantityKey {
   POT_LIFE_HERE,
   /** Pressure to aim at. */
   PRESSURE_TO_AIM_AT,
+  /** Index of the worst 15 minutes. */
+  QUARTER_HOUR_INDEX,
   /** When the room is fit to sit in after a coat. */
   RE_ENTRY,
   /** Ridge height. */

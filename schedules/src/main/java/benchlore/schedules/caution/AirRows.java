@@ -20,7 +20,7 @@ public final class AirRows {
           "over-exposure-limit",
           "vapour over the exposure limit",
           HEALTH,
-          "At its highest the room's air holds {0} times the exposure limits.",
+          "The room's air holds {0} times what may be breathed.",
           "Give {0} of outdoor air, or coat less at a time; else {mask} while you work, and stay"
               + " out until the film is dry.");
 

@@ -29,6 +29,7 @@ final class AirJson {
         f.list("releases", AirJson::release),
         f.words("ignitionSources", IgnitionSource.values()),
         f.flag("isocyanate"),
+        f.flag("formaldehyde"),
         f.flag("selfHeatingRags"));
   }
 
@@ -47,7 +48,9 @@ final class AirJson {
             "curve",
             c ->
                 new ReleaseCurve(
-                    c.number("quickShare"), c.number("quickSecond"), c.number("decaySecond"))));
+                    c.number("quickShare"), c.number("quickSecond"), c.number("decaySecond"))),
+        f.number("workSecond"),
+        f.optionalNumber("flashPointCelsius"));
   }
 
   /** A room by its air changes. */
@@ -74,7 +77,7 @@ final class AirJson {
         .group("flow", schedule.flow(), AirJson::flow)
         .list("reEntries", schedule.reEntries(), AirJson::reEntry)
         .group("respirator", schedule.respirator(), AirJson::respirator)
-        .number("brushedPeakIndex", schedule.brushedPeakIndex());
+        .number("brushedIndex", schedule.brushedIndex());
   }
 
   private static void point(AnswerWriter out, AirSchedule.Point point) {
@@ -87,6 +90,8 @@ final class AirJson {
   private static void peaks(AnswerWriter out, AirSchedule.Peaks peaks) {
     out.group("ppm", peaks.ppm(), AirJson::peak)
         .optional("index", peaks.index(), AirJson::peak)
+        .optional("quarterHour", peaks.quarterHour(), AirJson::peak)
+        .optional("ceiling", peaks.ceiling(), AirJson::peak)
         .optional("percentLowerExplosive", peaks.percentLowerExplosive(), AirJson::peak)
         .optional("dangerShare", peaks.dangerShare(), AirJson::peak);
   }
@@ -115,7 +120,7 @@ final class AirJson {
   }
 
   private static void flow(AnswerWriter out, FlowNeeded flow) {
-    out.number("healthEveryMoment", flow.healthEveryMoment())
+    out.number("healthShort", flow.healthShort())
         .number("healthEightHour", flow.healthEightHour())
         .number("fireTenth", flow.fireTenth())
         .number("fireQuarter", flow.fireQuarter())

@@ -83,6 +83,8 @@ final class FinishFields {
       Field.flag("self-heating-rags", f -> f.liquid().hazards().selfHeatingRags());
   private static final Field<Finish, Boolean> ISOCYANATE =
       Field.flag("isocyanate", f -> f.liquid().hazards().isocyanate());
+  private static final Field<Finish, Boolean> FORMALDEHYDE =
+      Field.flag("formaldehyde", f -> f.liquid().hazards().formaldehyde());
   private static final Field<Finish, CoatBond> BOND =
       Field.word("bond", CoatBond.values(), f -> f.film().bond());
   private static final Field<Finish, SourcedRange> WET_FILM =
@@ -134,6 +136,7 @@ final class FinishFields {
               FLASH_POINT,
               SELF_HEATING_RAGS,
               ISOCYANATE,
+              FORMALDEHYDE,
               BOND,
               WET_FILM,
               COATS,
@@ -198,6 +201,10 @@ final class FinishFields {
         DENSITY.read(from),
         VOC.read(from),
         SOLVENTS.read(from),
-        new Hazards(FLASH_POINT.read(from), SELF_HEATING_RAGS.read(from), ISOCYANATE.read(from)));
+        new Hazards(
+            FLASH_POINT.read(from),
+            SELF_HEATING_RAGS.read(from),
+            ISOCYANATE.read(from),
+            FORMALDEHYDE.read(from)));
   }
 }

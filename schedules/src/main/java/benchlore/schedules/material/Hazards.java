@@ -10,9 +10,13 @@ import java.util.Optional;
  * @param flashPoint flash point, deg C
  * @param selfHeatingRags whether wet rags heat up by themselves and catch fire
  * @param isocyanate whether it holds isocyanate
+ * @param formaldehyde whether it gives off formaldehyde as it cures
  */
 public record Hazards(
-    Optional<SourcedRange> flashPoint, boolean selfHeatingRags, boolean isocyanate) {
+    Optional<SourcedRange> flashPoint,
+    boolean selfHeatingRags,
+    boolean isocyanate,
+    boolean formaldehyde) {
   /** Refuses a null. */
   public Hazards {
     Objects.requireNonNull(flashPoint, "flashPoint");

@@ -68,16 +68,22 @@ public record Solvent(
    *
    * @param oshaPel OSHA permissible exposure limit, 8-hour average, ppm
    * @param nioshRel NIOSH recommended exposure limit, up to 10-hour average, ppm
+   * @param shortTerm limit on the average of any 15 minutes, ppm
+   * @param ceiling not to be passed at any moment, ppm
    * @param idlh immediately dangerous to life or health, ppm
    */
   public record Exposure(
       Optional<SourcedRange> oshaPel,
       Optional<SourcedRange> nioshRel,
+      Optional<SourcedRange> shortTerm,
+      Optional<SourcedRange> ceiling,
       Optional<SourcedRange> idlh) {
     /** Refuses nulls and figures outside the limits of their fields. */
     public Exposure {
       SolventFields.OSHA_PEL.require(oshaPel);
       SolventFields.NIOSH_REL.require(nioshRel);
+      SolventFields.SHORT_TERM.require(shortTerm);
+      SolventFields.CEILING.require(ceiling);
       SolventFields.IDLH.require(idlh);
     }
   }

@@ -40,6 +40,10 @@ final class SolventFields {
       Field.optional("osha-pel", VAPOUR, s -> s.exposure().oshaPel());
   static final Field<Solvent, Optional<SourcedRange>> NIOSH_REL =
       Field.optional("niosh-rel", VAPOUR, s -> s.exposure().nioshRel());
+  static final Field<Solvent, Optional<SourcedRange>> SHORT_TERM =
+      Field.optional("short-term", VAPOUR, s -> s.exposure().shortTerm());
+  static final Field<Solvent, Optional<SourcedRange>> CEILING =
+      Field.optional("ceiling", VAPOUR, s -> s.exposure().ceiling());
   static final Field<Solvent, Optional<SourcedRange>> IDLH =
       Field.optional("idlh", VAPOUR, s -> s.exposure().idlh());
   static final Field<Solvent, Boolean> REFUSED_AT_HOME =
@@ -59,6 +63,8 @@ final class SolventFields {
               UPPER_EXPLOSIVE_LIMIT,
               OSHA_PEL,
               NIOSH_REL,
+              SHORT_TERM,
+              CEILING,
               IDLH,
               REFUSED_AT_HOME),
           SolventFields::read);
@@ -76,7 +82,12 @@ final class SolventFields {
             FLASH_POINT.read(from),
             LOWER_EXPLOSIVE_LIMIT.read(from),
             UPPER_EXPLOSIVE_LIMIT.read(from)),
-        new Solvent.Exposure(OSHA_PEL.read(from), NIOSH_REL.read(from), IDLH.read(from)),
+        new Solvent.Exposure(
+            OSHA_PEL.read(from),
+            NIOSH_REL.read(from),
+            SHORT_TERM.read(from),
+            CEILING.read(from),
+            IDLH.read(from)),
         REFUSED_AT_HOME.read(from));
   }
 }

@@ -1,15 +1,10 @@
 package benchlore.schedules.project;
 
-import benchlore.schedules.air.Air;
-import benchlore.schedules.air.AirRequest;
 import benchlore.schedules.air.AirSchedule;
-import benchlore.schedules.air.Release;
-import benchlore.schedules.air.Respirator;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
-import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
@@ -22,8 +17,6 @@ import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.coating.StageTime;
-import benchlore.schedules.material.Finish;
-import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
@@ -97,17 +90,15 @@ final class CoatSteps {
     }
     Answer.Given<CoatingSchedule> given = (Answer.Given<CoatingSchedule>) answer;
     CoatingSchedule coats = given.value();
-    Optional<Answer<AirSchedule>> air = air(coats);
+    double one = coats.liquid().value() / coats.coats().size();
+    double work = ProjectFigures.pace(request.coats().method()).high() * area;
+    Optional<Answer<AirSchedule>> air = CoatAir.plan(request, one, work, coatTime.seconds());
     if (air.isPresent() && air.get() instanceof Answer.Refused<AirSchedule> refused) {
       draft.refuse(refused.reasons());
       return Optional.empty();
     }
     Optional<Answer.Given<AirSchedule>> breathing = air.map(a -> (Answer.Given<AirSchedule>) a);
-    Overspray overspray =
-        Overspray.of(
-            request,
-            coats.liquid().value() / coats.coats().size(),
-            ProjectFigures.pace(request.coats().method()).high() * area);
+    Overspray overspray = Overspray.of(request, one, work);
     Around around = new Around(breathing, overspray, begin);
     for (int i = 0; i < coats.coats().size(); i++) {
       add(coats, i, given, around);
@@ -214,7 +205,7 @@ final class CoatSteps {
             Quantity.of(litres, Unit.CUBIC_METRE_LIQUID),
             Quantity.of(request.coats().wetFilmMicron(), Unit.MICRON)));
     notes.add(dries(coat, coat.number() == coats.coats().size()));
-    air.ifPresent(a -> notes.addAll(coat.number() == 1 ? airNotes(a.value()) : again(a.value())));
+    air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1)));
     return notes;
   }
 
@@ -235,16 +226,6 @@ final class CoatSteps {
 
   private static Duration planned(CoatStep coat, Stage stage) {
     return coat.drying().time(stage).map(StageTime::planned).orElse(Duration.ZERO);
-  }
-
-  /** The air as at the first coat, by its short names. */
-  private static List<Message> again(AirSchedule air) {
-    Respirator mask = air.respirator().respirator();
-    return List.of(
-        Message.of(
-            mask == Respirator.NONE
-                ? "Open the window and run the fan as at coat 1."
-                : capital(mask.advice()) + ", window open, as at coat 1."));
   }
 
   /** Why the first coat waits although it could go on. */
@@ -268,23 +249,6 @@ final class CoatSteps {
     return all;
   }
 
-  private static List<Message> airNotes(AirSchedule air) {
-    List<Message> notes = new ArrayList<>();
-    AirSchedule.ReEntry back = air.reEntries().get(0);
-    notes.add(
-        back.second().isPresent()
-            ? Message.of(
-                "With this much air the room is fine to sit in again about {0} after you begin.",
-                Quantity.of(back.second().getAsDouble(), Unit.SECOND))
-            : Message.of(back.verdict().words()));
-    Respirator respirator = air.respirator().respirator();
-    if (respirator != Respirator.NONE) {
-      notes.add(Message.of(capital(respirator.advice()) + "."));
-    }
-    notes.addAll(air.respirator().limits());
-    return notes;
-  }
-
   private Step.Window window(CoatStep before) {
     Moment opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
     Moment from = opens.upToQuarterHour();
@@ -296,50 +260,6 @@ final class CoatSteps {
   private List<Interval> when(StepId step, Moment start, Moment end) {
     List<Interval> done = request.progress().slots(step);
     return done.isEmpty() ? List.of(new Interval(start, end)) : done;
-  }
-
-  private Optional<Answer<AirSchedule>> air(CoatingSchedule coats) {
-    Finish finish = request.materials().finish();
-    double one = coats.liquid().value() / coats.coats().size();
-    double kilogram = one * finish.liquid().voc().high();
-    if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
-      return Optional.empty();
-    }
-    Release release =
-        new Release(
-                0,
-                kilogram,
-                request.materials().solvents(),
-                request.coats().method(),
-                Optional.empty())
-            .putOnOver(ProjectFigures.pace(request.coats().method()).high() * area);
-    return Optional.of(
-        told(
-            Air.plan(
-                new AirRequest(
-                    request.shop().room(),
-                    List.of(release),
-                    request.shop().ignition(),
-                    finish.liquid().hazards().isocyanate(),
-                    finish.liquid().hazards().selfHeatingRags()))));
-  }
-
-  /** No time to come back while the coat still goes on, nor where formaldehyde decides. */
-  private Answer<AirSchedule> told(Answer<AirSchedule> answer) {
-    if (!(answer instanceof Answer.Given<AirSchedule> given)) {
-      return answer;
-    }
-    boolean formaldehyde = request.materials().finish().family() == FinishFamily.CATALYSED_LACQUER;
-    AirSchedule air = given.value().afterWork(coatTime.seconds());
-    AirSchedule told = formaldehyde ? air.withoutReEntry() : air;
-    List<WorkingLine> working = new ArrayList<>();
-    for (WorkingLine line : given.working()) {
-      boolean back = line.key() == QuantityKey.RE_ENTRY;
-      if (!back || told.reEntries().get(0).second().isPresent()) {
-        working.add(line);
-      }
-    }
-    return Answer.of(told, working, given.cautions());
   }
 
   private void buy(CoatingSchedule coats) {
@@ -363,10 +283,5 @@ final class CoatSteps {
               Quantity.of(one * same, Unit.CUBIC_METRE_LIQUID),
               same == 1 ? "one coat" : same + " coats"));
     }
-  }
-
-  private static String capital(String words) {
-    char first = words.charAt(0);
-    return first >= 'a' && first <= 'z' ? (char) (first - 32) + words.substring(1) : words;
   }
 }

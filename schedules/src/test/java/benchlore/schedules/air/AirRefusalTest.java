@@ -29,7 +29,7 @@ class AirRefusalTest {
   }
 
   private static AirRequest with(Release release, IgnitionSource... sources) {
-    return new AirRequest(GARAGE, List.of(release), List.of(sources), false, false);
+    return new AirRequest(GARAGE, List.of(release), List.of(sources), false, false, false);
   }
 
   private static void assertToldInstead(List<Refusal> refusals, String input, String instead) {
@@ -60,7 +60,7 @@ class AirRefusalTest {
     RoomAir room = new RoomAir(volume, flow, k, celsius);
     Release release = coat("ethanol", 0.1, ApplicationMethod.WIPE);
     assertFalse(
-        refusals(new AirRequest(room, List.of(release), List.of(), false, false)).isEmpty());
+        refusals(new AirRequest(room, List.of(release), List.of(), false, false, false)).isEmpty());
   }
 
   @ParameterizedTest(name = "start {0}, mass {1}, share {2}, quick {3} in {4} s, decay {5} s")
@@ -90,7 +90,8 @@ class AirRefusalTest {
 
   @Test
   void noCoats() {
-    assertFalse(refusals(new AirRequest(GARAGE, List.of(), List.of(), false, false)).isEmpty());
+    assertFalse(
+        refusals(new AirRequest(GARAGE, List.of(), List.of(), false, false, false)).isEmpty());
   }
 
   @Test
@@ -98,20 +99,21 @@ class AirRefusalTest {
     RoomAir room = new RoomAir(-1, 0, 99, Double.NaN);
     Release release = coat("methylene chloride", -1, ApplicationMethod.SPRAY);
     List<IgnitionSource> sources = List.of(IgnitionSource.UNVENTED_FUEL_HEATER);
-    assertTrue(refusals(new AirRequest(room, List.of(release), sources, true, false)).size() >= 8);
+    assertTrue(
+        refusals(new AirRequest(room, List.of(release), sources, true, false, false)).size() >= 8);
   }
 
   @Test
   void sprayedIsocyanatesGoToALicensedShop() {
     Release spray = coat("n-butyl acetate", 0.01, ApplicationMethod.SPRAY);
-    AirRequest request = new AirRequest(GARAGE, List.of(spray), List.of(), true, false);
+    AirRequest request = new AirRequest(GARAGE, List.of(spray), List.of(), true, false, false);
     assertToldInstead(refusals(request), "isocyanate", "licensed finishing shop with supplied air");
   }
 
   @Test
   void brushedIsocyanatesGetSuppliedAirNeverACartridge() {
     Release brush = coat("n-butyl acetate", 0.01, ApplicationMethod.BRUSH);
-    AirRequest request = new AirRequest(GARAGE, List.of(brush), List.of(), true, false);
+    AirRequest request = new AirRequest(GARAGE, List.of(brush), List.of(), true, false, false);
     var given = assertInstanceOf(Answer.Given.class, Air.plan(request));
     assertTrue(((AirSchedule) given.value()).respirator().respirator() == Respirator.SUPPLIED_AIR);
   }
@@ -173,7 +175,8 @@ class AirRefusalTest {
   void nullsAreNamed() {
     assertThrows(NullPointerException.class, () -> Air.plan(null));
     assertThrows(
-        NullPointerException.class, () -> new AirRequest(null, List.of(), List.of(), false, false));
+        NullPointerException.class,
+        () -> new AirRequest(null, List.of(), List.of(), false, false, false));
     assertThrows(IllegalArgumentException.class, () -> Solvents.invented("", 100, 100, 1));
   }
 }

@@ -53,7 +53,7 @@ class PublishedAirTest {
         FlowNeeded.of(Exposure.of(room, List.of(even(solvent, day))), room, true, false);
     assertEquals(
         row.number("flow_m3_per_hour"),
-        3600 * flow.healthEveryMoment().orElseThrow(),
+        3600 * LimitScale.EXCURSION * flow.healthShort().orElseThrow(),
         row.number("tolerance"));
     assertEquals(
         row.number("flow_m3_per_hour"),

@@ -44,7 +44,11 @@ final class Solvents {
             range(row, "LEL_pct", Unit.PERCENT, 1),
             range(row, "UEL_pct", Unit.PERCENT, 1)),
         new Solvent.Exposure(
-            range(row, "OSHA_PEL_ppm", Unit.PPM, 1), niosh, range(row, "IDLH_ppm", Unit.PPM, 1)),
+            range(row, "OSHA_PEL_ppm", Unit.PPM, 1),
+            niosh,
+            Optional.empty(),
+            Optional.empty(),
+            range(row, "IDLH_ppm", Unit.PPM, 1)),
         name.equals("methylene chloride"));
   }
 
@@ -73,7 +77,12 @@ final class Solvents {
         SourcedRange.of(800, Unit.KILOGRAM_PER_CUBIC_METRE, from),
         new Solvent.Volatility(Optional.empty(), Optional.empty(), Optional.empty()),
         new Solvent.Fire(Optional.empty(), when(lowerPercent, Unit.PERCENT), Optional.empty()),
-        new Solvent.Exposure(when(limitPpm, Unit.PPM), Optional.empty(), Optional.empty()),
+        new Solvent.Exposure(
+            when(limitPpm, Unit.PPM),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty()),
         false);
   }
 

@@ -145,7 +145,7 @@ final class FinishMaker {
             of(950, Unit.KILOGRAM_PER_CUBIC_METRE),
             of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
             solvents,
-            new Hazards(Optional.empty(), rags, isocyanate)),
+            new Hazards(Optional.empty(), rags, isocyanate, false)),
         new FilmBuild(bond, of(wetFilm, Unit.MICRON), of(3, Unit.COUNT), maximumDryFilm, sheens),
         new FinishUse(
             List.of(ApplicationMethod.BRUSH, ApplicationMethod.ROLLER, ApplicationMethod.SPRAY),

@@ -191,7 +191,7 @@ final class Projects {
             of(900, Unit.KILOGRAM_PER_CUBIC_METRE),
             of(450, Unit.KILOGRAM_PER_CUBIC_METRE),
             List.of(new SolventShare("white-spirit", of(100, Unit.PERCENT))),
-            new Hazards(Optional.of(of(40, Unit.CELSIUS)), true, false)),
+            new Hazards(Optional.of(of(40, Unit.CELSIUS)), true, false, false)),
         new FilmBuild(
             CoatBond.WITHIN_WINDOW,
             of(80, Unit.MICRON),
@@ -220,7 +220,11 @@ final class Projects {
             Optional.of(of(0.6, Unit.PERCENT)),
             Optional.empty()),
         new Solvent.Exposure(
-            Optional.of(of(500, Unit.PPM)), Optional.of(of(59, Unit.PPM)), Optional.empty()),
+            Optional.of(of(500, Unit.PPM)),
+            Optional.of(of(59, Unit.PPM)),
+            Optional.of(of(305, Unit.PPM)),
+            Optional.empty(),
+            Optional.empty()),
         false);
   }
 }
