@@ -130,7 +130,6 @@ public final class Dust {
     }
     cautions.add(ShopRows.WOOD_DUST.caution());
     cautions.add(AirRows.DUST_FIRE.caution());
-    cautions.add(AirRows.DUST_CLEAN_UP.caution());
     return cautions;
   }
 }

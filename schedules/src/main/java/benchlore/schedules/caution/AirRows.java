@@ -53,26 +53,26 @@ public final class AirRows {
   public static final CautionRow DEFER_TO_SDS =
       CautionRow.practice(
           "defer-to-sds",
-          "the label and data sheet win",
+          "label wins",
           HEALTH,
           "The product in hand may hold more than the solvents named.",
-          "Where label, safety data sheet or local codes ask for more, they win.");
+          "Label, safety data sheet and local codes win.");
 
   public static final CautionRow NEAR_WET_FILM =
       CautionRow.memory(
           "near-wet-film",
-          "richer air beside wet work",
+          "rich air over wet work",
           HEALTH,
-          "Close to wet work the air is several times richer, most of all below it.",
-          "Draw air away from your face, and clear pits and floor level too.");
+          "Over wet work the air is several times richer than in the room.",
+          "Draw air away from your face; clear pits and floor level too.");
 
   public static final CautionRow SOLVENT_CONTAINER =
       CautionRow.practice(
           "solvent-container",
-          "lids on, rags in a closed can",
+          "lids on",
           DANGER,
           "An open can or a bin of wet rags gives off vapour not counted here.",
-          "Lids on between fillings, metal cans only; waste solvent to a collection point.");
+          "Lids on; waste in closed metal cans, then to a collection point.");
 
   public static final CautionRow SPRAY_MIST =
       CautionRow.practice(
@@ -87,10 +87,10 @@ public final class AirRows {
   public static final CautionRow EXHAUST_FAN =
       CautionRow.practice(
           "exhaust-fan",
-          "no vapour through the fan's motor",
+          "fan motor",
           DANGER,
           "Vapour going through a fan's motor can light.",
-          "Use a fan rated for flammable vapour, or blow clean air in and let it out elsewhere.");
+          "Use a fan rated for it, or blow clean air in and let it out elsewhere.");
 
   public static final CautionRow STATIC =
       CautionRow.practice(
@@ -139,10 +139,9 @@ public final class AirRows {
   public static final CautionRow MIST_AND_RAGS_BURN =
       CautionRow.memory(
           "mist-and-rags-burn",
-          "overspray and rags burn",
+          "mist and rags burn",
           DANGER,
-          "A solvent with a high flash point, or thinned with water, hardly lights as vapour in a"
-              + " cool shop, but mist and rags with it can still burn.",
+          "It hardly lights as vapour, but its mist and rags can still burn.",
           "Keep flames and glowing heaters off all the same.");
 
   public static final CautionRow DUST_NOT_CAPTURED =
@@ -173,18 +172,10 @@ public final class AirRows {
   public static final CautionRow DUST_FIRE =
       CautionRow.practice(
           "dust-fire",
-          "dust can burn",
+          "dust burns",
           DANGER,
-          "Fine dust burns fast; stirred up it can explode, in a collector above all.",
-          "No sparks or flame near it, earth the hose, leave no dust lying.");
-
-  public static final CautionRow DUST_CLEAN_UP =
-      CautionRow.practice(
-          "dust-clean-up",
-          "dust clean up",
-          HEALTH,
-          "Blowing and sweeping put the dust back into the air.",
-          "Vacuum with a high-efficiency filter or wipe damp, respirator still on.");
+          "Fine dust burns fast; stirred up it can explode.",
+          "No sparks or flame near it, earth the hose, leave none lying.");
 
   private AirRows() {}
 }

@@ -85,12 +85,10 @@ public final class CoatingRows {
   public static final CautionRow RECOAT_WINDOW_MISSED =
       CautionRow.practice(
           "recoat-window-missed",
-          "recoat window missed",
+          "window missed",
           WORK,
-          "This coat goes on after the recoat window has closed: it won't bond by itself and may"
-              + " peel.",
-          "Scuff the whole coat dull with the between-coats grade, dust it off, then coat; or come"
-              + " back while the window is open.");
+          "The recoat window has closed: unscuffed, this coat may peel.",
+          "Scuff it dull all over first, or come back while the window is open.");
 
   public static final CautionRow POT_LIFE =
       CautionRow.practice(
@@ -105,8 +103,8 @@ public final class CoatingRows {
           "first-coat-soaks",
           "first coat soaks",
           WORK,
-          "Bare wood drinks the first coat; the figure is for a surface that takes up nothing.",
-          "Have more at hand, most for end grain and open or soft woods.");
+          "Bare wood drinks the first coat; the figure is for what takes up nothing.",
+          "Have more at hand, most for end grain.");
 
   public static final CautionRow TRY_ON_OFFCUT =
       CautionRow.practice(

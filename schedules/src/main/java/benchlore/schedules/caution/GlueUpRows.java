@@ -64,7 +64,7 @@ public final class GlueUpRows {
   public static final CautionRow STALE_SURFACE =
       CautionRow.practice(
           "stale-surface",
-          "a stale surface",
+          "stale surface",
           WORK,
           "A cut face bonds less well after {0}.",
           "Take a light cut or abrade across it just before you spread.");
@@ -166,7 +166,7 @@ public final class GlueUpRows {
           "creep",
           WORK,
           "This adhesive gives slowly under steady load.",
-          "Not for bent laminations, loaded joints without a shoulder, or hot places.");
+          "Not for bent laminations, joints without a shoulder, or hot places.");
 
   public static final CautionRow KEEP_DRY =
       CautionRow.practice(

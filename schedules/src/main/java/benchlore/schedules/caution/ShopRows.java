@@ -9,10 +9,10 @@ public final class ShopRows {
   public static final CautionRow OILY_RAGS =
       CautionRow.practice(
           "oily-rags",
-          "rags heat up by themselves",
+          "oily rags",
           DANGER,
-          "Rags and pads wet with oil finish heat up by themselves and can catch fire within hours.",
-          "Spread them flat outdoors until hard, or sink them in water in a closed metal can.");
+          "Rags wet with oil finish heat up by themselves and catch fire within hours.",
+          "Spread them flat outdoors until hard, or under water in a lidded metal can.");
 
   public static final CautionRow WOOD_DUST =
       CautionRow.practice(
@@ -20,12 +20,12 @@ public final class ShopRows {
           "wood dust",
           HEALTH,
           "Fine wood dust harms the lungs and can cause cancer of the nose.",
-          "Sand with extraction and a fitted particle respirator; vacuum, never sweep.");
+          "Extraction, a fitted particle mask; vacuum or wipe damp, never sweep or blow.");
 
   public static final CautionRow FINISH_DUST_FIRE =
       CautionRow.practice(
           "finish-dust-fire",
-          "finish dust can burn",
+          "dust in the bag",
           DANGER,
           "Sanding dust of a finish can light in the bag hours later.",
           "Empty it after each session into a lidded metal can outdoors.");
@@ -35,8 +35,8 @@ public final class ShopRows {
           "finish-dust",
           "finish dust",
           HEALTH,
-          "Dust of a finish harms the lungs, and oil-finish dust can light by itself.",
-          "Particle respirator, extraction, dust into a lidded metal can outdoors; label and data sheet win.");
+          "Dust of a finish harms the lungs; oil-finish dust can light by itself.",
+          "Particle mask, extraction, dust into a lidded metal can outdoors.");
 
   public static final CautionRow FILLER_VAPOUR =
       CautionRow.practice(
@@ -44,15 +44,15 @@ public final class ShopRows {
           "filler vapour",
           DANGER,
           "An oil-based filler gives off vapour that burns and is bad to breathe.",
-          "Air the room, no flame or spark, gloves; its label and safety data sheet say the rest.");
+          "Air the room, no flame or spark, gloves; its label wins.");
 
   public static final CautionRow FILLER_DUST =
       CautionRow.memory(
           "filler-dust",
           "filler dust",
           HEALTH,
-          "Filler is mineral; its dust can hold silica, which scars lungs for good.",
-          "Sand it with extraction and a mask for fine dust, P100 or FFP3.");
+          "Filler dust can hold silica, which scars lungs for good.",
+          "Extraction and a mask for fine dust, P100 or FFP3.");
 
   public static final CautionRow ROTATING_CUTTER =
       CautionRow.practice(
@@ -60,7 +60,7 @@ public final class ShopRows {
           "rotating cutter",
           DANGER,
           "A spinning bit takes fingers and throws what is loose.",
-          "Clamp the work, guard eyes and ears, unplug before you touch a bit, feed against the rotation.");
+          "Clamp the work, guard eyes and ears, unplug before you touch a bit.");
 
   public static final CautionRow JOINT_TOO_YOUNG =
       CautionRow.practice(

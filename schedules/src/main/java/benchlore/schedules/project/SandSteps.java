@@ -8,6 +8,7 @@ import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Figure;
@@ -21,6 +22,7 @@ import benchlore.schedules.sanding.Sanding;
 import benchlore.schedules.sanding.SandingPass;
 import benchlore.schedules.sanding.SandingRequest;
 import benchlore.schedules.sanding.SandingSchedule;
+import benchlore.schedules.sanding.StartSurface;
 import benchlore.schedules.sanding.SurfaceWanted;
 import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
@@ -125,7 +127,7 @@ final class SandSteps {
       working.add(assumedHardness());
     }
     working.addAll(named(group.names(), given.working()));
-    cautions = Cautions.merged(cautions, given.cautions());
+    cautions = Cautions.merged(cautions, own(sanding.start(), given.cautions()));
   }
 
   private void passes(String names, List<SandingPass> passes) {
@@ -209,5 +211,19 @@ final class SandSteps {
             finish.use().raisesGrain(),
             request.coats().sheen() == Sheen.GLOSS),
         request.shop().sanding());
+  }
+
+  /** What sanding between coats adds is told where it is done, not at the bare wood. */
+  private static List<Caution> own(StartSurface start, List<Caution> all) {
+    if (start instanceof StartSurface.OldFilm) {
+      return all;
+    }
+    List<Caution> bare = new ArrayList<>();
+    for (Caution caution : all) {
+      if (!caution.code().equals(ShopRows.FINISH_DUST_FIRE.code())) {
+        bare.add(caution);
+      }
+    }
+    return bare;
   }
 }
