@@ -34,7 +34,8 @@ final class CoatAir {
       ProjectRequest request, double coatCubicMetre, double workSecond, double coatSecond) {
     Finish finish = request.materials().finish();
     Hazards hazards = finish.liquid().hazards();
-    double kilogram = coatCubicMetre * finish.liquid().voc().mid();
+    double voc = finish.liquid().voc().mid();
+    double kilogram = coatCubicMetre * voc;
     if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
       return Optional.empty();
     }
