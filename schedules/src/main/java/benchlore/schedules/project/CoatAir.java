@@ -35,7 +35,7 @@ final class CoatAir {
     Finish finish = request.materials().finish();
     Hazards hazards = finish.liquid().hazards();
     double voc = finish.liquid().voc().mid();
-    double kilogram = coatCubicMetre * voc;
+    double kilogram = voc * coatCubicMetre;
     if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
       return Optional.empty();
     }
