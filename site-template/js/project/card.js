@@ -63,6 +63,14 @@ function dangers(plan) {
   return list;
 }
 
+// Open times, amounts, clamps, grades, gaps: what is looked up at the bench.
+const MOST_FIGURES = 3;
+
+function figures(s) {
+  const told = s.kind === 'WORK' ? s.notes.filter(n => n.quantities.length > 0).slice(0, MOST_FIGURES) : [];
+  return told.length ? el('span', { class: 'card-figures' }, told.flatMap(n => [view.note(n), ' '])) : null;
+}
+
 function row(s) {
   const window_ =
     s.window && s.window.closes
@@ -72,7 +80,7 @@ function row(s) {
     'li',
     { class: s.kind === 'WORK' ? '' : 'card-wait' },
     el('span', { class: 'card-box', 'aria-hidden': 'true' }),
-    el('span', null, el('strong', null, s.title), el('br'), steps.when(s) + window_)
+    el('span', null, el('strong', null, s.title), el('br'), steps.when(s) + window_, figures(s))
   );
 }
 
