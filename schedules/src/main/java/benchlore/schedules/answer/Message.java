@@ -1,6 +1,7 @@
 package benchlore.schedules.answer;
 
 import benchlore.schedules.quantity.Quantity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -23,6 +24,25 @@ public record Message(String pattern, List<Quantity> quantities) {
     if (pattern.contains("{" + quantities.size() + "}")) {
       throw new IllegalArgumentException("no quantity for a place in: " + pattern);
     }
+  }
+
+  /**
+   * Several ways in one text, "one Or: another", their quantities numbered through.
+   *
+   * @param ways at least one
+   */
+  public static Message either(List<Message> ways) {
+    StringBuilder pattern = new StringBuilder();
+    List<Quantity> quantities = new ArrayList<>();
+    for (Message way : ways) {
+      String text = way.pattern();
+      for (int i = way.quantities().size() - 1; i >= 0; i--) {
+        text = text.replace("{" + i + "}", "{" + (i + quantities.size()) + "}");
+      }
+      pattern.append(pattern.length() == 0 ? "" : " Or: ").append(text);
+      quantities.addAll(way.quantities());
+    }
+    return new Message(pattern.toString(), quantities);
   }
 
   /** A sentence with its quantities in order. */

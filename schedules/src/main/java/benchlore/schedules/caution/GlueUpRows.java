@@ -181,8 +181,10 @@ public final class GlueUpRows {
           "cold-night",
           "cold night",
           WORK,
-          "The room falls below {0}; the joint gains nothing in those hours.",
-          "Keep it warm until full strength, or wait as long as planned here.");
+          "The room falls below {0} {1} after the clamps come off, before the joint has its full"
+              + " strength; it gains nothing while it is that cold.",
+          "Leave the clamps on and keep it at {0} or more for {1} after, or don't load it before"
+              + " the time planned here.");
 
   private GlueUpRows() {}
 }

@@ -4,7 +4,6 @@ import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -53,7 +52,7 @@ final class AirGate {
     Quantity bound = Quantity.of(limit.bound(request.finish()), limit.unit());
     String when = " From " + MomentWords.of(passed.first(), request.start()) + ".";
     Message problem = Message.of(problem(limit) + when, worst, bound);
-    Message remedy = ways.isEmpty() ? Message.of(remedy(limit), bound) : joined(ways);
+    Message remedy = ways.isEmpty() ? Message.of(remedy(limit), bound) : Message.either(ways);
     return new Refusal("climate", problem, remedy);
   }
 
@@ -88,20 +87,5 @@ final class AirGate {
           "Start early enough that the film is touch dry before the evening, or hold the work {0}"
               + " above the dew point with dry heat.";
     };
-  }
-
-  /** Several ways in one sentence each, their quantities numbered through. */
-  static Message joined(List<Message> ways) {
-    StringBuilder pattern = new StringBuilder();
-    List<Quantity> quantities = new ArrayList<>();
-    for (Message way : ways) {
-      String text = way.pattern();
-      for (int i = way.quantities().size() - 1; i >= 0; i--) {
-        text = text.replace("{" + i + "}", "{" + (i + quantities.size()) + "}");
-      }
-      pattern.append(pattern.length() == 0 ? "" : " Or: ").append(text);
-      quantities.addAll(way.quantities());
-    }
-    return new Message(pattern.toString(), quantities);
   }
 }

@@ -19,6 +19,7 @@ record BatchLimits(Assembly assembly, double potSecond) {
   static BatchLimits at(GlueUpRequest request, Moment start) {
     Adhesive adhesive = request.adhesive();
     Rate rate = SettingRates.open(adhesive, request.wood());
+    Rate potRate = SettingRates.pot(adhesive, request.wood());
     double wait = 0;
     double label = adhesive.times().openTime().low();
     if (adhesive.family() == Adhesive.Family.CONTACT) {
@@ -32,7 +33,7 @@ record BatchLimits(Assembly assembly, double potSecond) {
         adhesive
             .times()
             .potLife()
-            .map(life -> seconds(request, start, life.low(), rate))
+            .map(life -> seconds(request, start, life.low(), potRate))
             .orElse(Double.POSITIVE_INFINITY);
     return new BatchLimits(new Assembly(wait, open, closed, open + closed), pot);
   }

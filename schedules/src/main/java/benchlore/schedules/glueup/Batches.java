@@ -162,15 +162,15 @@ final class Batches {
   }
 
   private Optional<Batch> batch(BatchBuilder draft, Moment start) {
-    if (tooHot(start)) {
-      return Optional.empty();
-    }
     BatchLimits within = limitsAt(start);
     double wait = within.assembly().waitSecond();
     double touching = wait + draft.spreadSecond();
     int untilTight = Numeric.ceil(touching + draft.clampSecond());
     Moment tight = start.plusSeconds(untilTight);
     Adhesive adhesive = request.adhesive();
+    if (tooHot(start, untilTight)) {
+      return Optional.empty();
+    }
     OptionalDouble clamped =
         EquivalentAge.secondsUntil(
             request.climate(), tight, adhesive.times().clampTime().high(), setting);
@@ -197,8 +197,9 @@ final class Batches {
             tight.plusSeconds(until)));
   }
 
-  private boolean tooHot(Moment start) {
-    double celsius = request.climate().at(start).celsius();
+  /** Whether the air passes the adhesive's most before the joint is pressed. */
+  private boolean tooHot(Moment start, double untilTight) {
+    double celsius = AirExtremes.warmestCelsius(request.climate(), start, untilTight);
     return request
         .adhesive()
         .air()

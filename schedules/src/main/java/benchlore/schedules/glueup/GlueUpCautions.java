@@ -8,8 +8,10 @@ import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
+import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What to watch for in a glue-up that is otherwise fine. */
 final class GlueUpCautions {
@@ -62,15 +64,14 @@ final class GlueUpCautions {
       Quantity apart = Quantity.of(GlueUpFigures.APART.high(), Unit.PERCENT);
       cautions.add(GlueUpRows.MOISTURE_APART.caution(List.of(dry, wet), List.of(apart)));
     }
-    if (wettest > GlueUpFigures.DAMP.high()) {
-      Quantity most = Quantity.of(GlueUpFigures.DAMP.high(), Unit.PERCENT);
+    double damp = WoodLimits.most(adhesive).low();
+    if (wettest > damp) {
+      Quantity most = Quantity.of(damp, Unit.PERCENT);
       cautions.add(GlueUpRows.DAMP_WOOD.caution(List.of(wet), List.of(most)));
     }
-    boolean foaming = adhesive.setting() == Adhesive.Setting.MOISTURE_REACTION;
-    if (foaming && driest < GlueUpFigures.FOAMING_DRY.low()) {
-      cautions.add(GlueUpRows.TOO_DRY_TO_CURE.caution(dry));
-    } else if (driest < GlueUpFigures.DRY.low()) {
-      cautions.add(GlueUpRows.DRY_WOOD.caution(dry));
+    if (driest < WoodLimits.least(adhesive).high()) {
+      boolean thirsty = WoodLimits.livesOnWater(adhesive);
+      cautions.add((thirsty ? GlueUpRows.TOO_DRY_TO_CURE : GlueUpRows.DRY_WOOD).caution(dry));
     }
   }
 
@@ -169,11 +170,21 @@ final class GlueUpCautions {
     if (adhesive.bond().waterResistance() == Adhesive.WaterResistance.NONE) {
       cautions.add(GlueUpRows.KEEP_DRY.caution());
     }
+    coldBeforeFullStrength();
+  }
+
+  /** Cold after the clamps are off: when, and how long to keep it warm. */
+  private void coldBeforeFullStrength() {
     double minimum = adhesive.air().minimumTemperature().high();
-    double until = schedule.fullLoad().afterSecond();
-    double coldest = AirExtremes.coldestCelsius(request.climate(), request.start(), until);
-    if (Math.min(coldest, request.climate().lowestCelsius()) < minimum) {
-      cautions.add(GlueUpRows.COLD_NIGHT.caution(Quantity.of(minimum, Unit.CELSIUS)));
+    Moment off = schedule.clampsOff().at();
+    double left = off.secondsUntil(schedule.fullLoad().at());
+    OptionalDouble cold = AirExtremes.firstBelow(request.climate(), off, left, minimum);
+    if (cold.isPresent()) {
+      Quantity least = Quantity.of(minimum, Unit.CELSIUS);
+      cautions.add(
+          GlueUpRows.COLD_NIGHT.caution(
+              List.of(least, Quantity.of(cold.getAsDouble(), Unit.SECOND)),
+              List.of(least, Quantity.of(left, Unit.SECOND))));
     }
   }
 }

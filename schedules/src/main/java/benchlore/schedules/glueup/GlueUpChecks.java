@@ -36,6 +36,15 @@ final class GlueUpChecks {
   /** A filler may say more of itself than a glue line is reckoned with. */
   private void adhesive(Adhesive adhesive) {
     Adhesive.table().check(checks, "adhesive", adhesive);
+    Adhesive.Speed speed = adhesive.air().speed();
+    int rules = speed.rateQ10().isPresent() ? 1 : 0;
+    rules = speed.rateActivationEnergy().isPresent() ? rules + 1 : rules;
+    rules = speed.rateDatum().isPresent() ? rules + 1 : rules;
+    checks.require(
+        rules <= 1,
+        "adhesive",
+        "It is said in more than one way how much warmth hurries this adhesive.",
+        "Keep one: the factor for ten degrees, the activation energy, or where it stops.");
     if (checks.isValid()) {
       Adhesive.Line line = adhesive.line();
       checks.within(

@@ -27,10 +27,12 @@ final class GlueUpFigures {
       SourcedRange.of(2, Unit.PERCENT, Provenance.commonPractice("parts within two points"));
   static final SourcedRange DRY =
       SourcedRange.of(6, Unit.PERCENT, Provenance.commonPractice("dry indoor stock"));
-  static final SourcedRange DAMP =
-      SourcedRange.of(12, Unit.PERCENT, Provenance.commonPractice("top of the gluing range"));
-  static final SourcedRange WETTEST =
-      SourcedRange.of(20, Unit.PERCENT, Provenance.fromMemory("few adhesives bond wetter wood"));
+  static final SourcedRange DAMP_TO_WETTEST =
+      SourcedRange.range(
+          12,
+          20,
+          Unit.PERCENT,
+          Provenance.fromMemory("top of the gluing range; few adhesives bond wetter wood"));
   static final SourcedRange FOAMING_DRY = SourcedRange.of(8, Unit.PERCENT, WATER_PAGE);
   static final SourcedRange HUMID = SourcedRange.of(80, Unit.PERCENT, SettingRates.HUMIDITY_PAGE);
   static final SourcedRange EXTRA_HANDS =

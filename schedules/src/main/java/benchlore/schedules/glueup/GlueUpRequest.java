@@ -73,7 +73,8 @@ public record GlueUpRequest(
    * @param densityKilogramPerCubicMetre at about 12 % moisture, 80 to 1400; of mixed woods the
    *     lightest, which sets the pressure they all stand
    * @param oily true for oily or resinous species
-   * @param moisturePercents a meter reading of each part, percent; above 20 is refused as too wet
+   * @param moisturePercents a meter reading of each part, percent; above what the adhesive takes,
+   *     or above 20 if it states nothing, is refused as too wet
    * @param sinceMachinedSecond time since the faces were planed, sawn or abraded, 0 to 10 years
    */
   public record Wood(
@@ -133,6 +134,11 @@ public record GlueUpRequest(
     public static Pace usual(int people) {
       return new Pace(20, 400, 20, people);
     }
+  }
+
+  /** The same job in other air. */
+  GlueUpRequest with(Climate other) {
+    return new GlueUpRequest(adhesive, joints, wood, clamps, other, start, pace);
   }
 
   /** Copies the list; refuses nulls. */

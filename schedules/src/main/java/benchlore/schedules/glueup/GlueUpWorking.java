@@ -128,7 +128,15 @@ final class GlueUpWorking {
   private void potLife(SourcedRange label) {
     double pot = BatchLimits.at(request, request.start()).potSecond();
     line(QuantityKey.POT_LIFE_HERE, "pot life here", pot, Unit.SECOND)
-        .add("age(t) = pot life", List.of(low("pot life", label)), MATURITY);
+        .add(
+            "age(t) = pot life",
+            adhesive
+                .air()
+                .speed()
+                .potRateQ10()
+                .map(own -> List.of(low("pot life", label), high("Q10 in the pot", own)))
+                .orElse(List.of(low("pot life", label))),
+            MATURITY);
   }
 
   private void pressure() {
@@ -258,7 +266,7 @@ final class GlueUpWorking {
     air.add(high("clamp time", adhesive.times().clampTime()));
     air.add(Figure.input("wettest part", request.wood().wettestPercent(), Unit.PERCENT));
     line(QuantityKey.BATCH_IN_CLAMPS, name + ": in clamps", clamped, Unit.SECOND)
-        .add("age(t) = clamp time, by Q10 ^ ((T - Tref) / 10), damp air and wood", air, MATURITY);
+        .add("age(t) = clamp time, by " + ruleFormula() + ", damp air and wood", air, MATURITY);
   }
 
   private void moments() {
@@ -292,9 +300,31 @@ final class GlueUpWorking {
     air.add(Figure.input("air at the start", celsius, Unit.CELSIUS));
     air.add(Figure.input("humidity at the start", percent, Unit.PERCENT));
     air.add(low("reference air", adhesive.air().referenceTemperature()));
-    air.add(low("Q10, low end", SettingRates.q10(adhesive)));
-    air.add(high("Q10, high end", SettingRates.q10(adhesive)));
+    Adhesive.Speed speed = adhesive.air().speed();
+    SourcedRange rule =
+        speed
+            .rateActivationEnergy()
+            .or(speed::rateDatum)
+            .orElseGet(() -> SettingRates.q10(adhesive));
+    air.add(low(ruleName() + ", low end", rule));
+    air.add(high(ruleName() + ", high end", rule));
     return air;
+  }
+
+  private String ruleName() {
+    Adhesive.Speed speed = adhesive.air().speed();
+    if (speed.rateActivationEnergy().isPresent()) {
+      return "activation energy";
+    }
+    return speed.rateDatum().isPresent() ? "stops at" : "Q10";
+  }
+
+  private String ruleFormula() {
+    Adhesive.Speed speed = adhesive.air().speed();
+    if (speed.rateActivationEnergy().isPresent()) {
+      return "exp(E / R (1 / Tref - 1 / T))";
+    }
+    return speed.rateDatum().isPresent() ? "(T - T0) / (Tref - T0)" : "Q10 ^ ((T - Tref) / 10)";
   }
 
   private Draughted line(QuantityKey key, String name, double value, Unit unit) {

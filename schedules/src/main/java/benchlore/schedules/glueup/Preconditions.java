@@ -7,12 +7,10 @@ import benchlore.schedules.glueup.GlueUpRequest.Clamps;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.material.Adhesive;
-import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
-import benchlore.schedules.time.Moment;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** The hard stops: a joint made past one of these does not hold, however long it stays clamped. */
 final class Preconditions {
@@ -38,8 +36,8 @@ final class Preconditions {
         "This adhesive can't be relied on to hold oily or resinous wood.",
         "Use one that takes oily wood, such as an epoxy, on freshly abraded faces.");
     double wettest = request.wood().wettestPercent();
-    if (wettest > GlueUpFigures.WETTEST.high()) {
-      checks.add(wet(wettest));
+    if (wettest > WoodLimits.most(adhesive).high()) {
+      checks.add(wet(adhesive, wettest));
     }
     for (Joint joint : request.joints()) {
       gap(checks, joint, adhesive);
@@ -74,40 +72,21 @@ final class Preconditions {
 
   private static Refusal cold(GlueUpRequest request, double celsius) {
     double minimum = request.adhesive().air().minimumTemperature().high();
-    int hours = hoursUntilWarm(request, minimum);
-    String heat =
-        "Heat room, wood and adhesive to at least {0} and hold it until the clamps come off, or use"
-            + " an adhesive made for the cold.";
     Quantity least = Quantity.of(minimum, Unit.CELSIUS);
-    Message remedy =
-        hours > 0
-            ? Message.of(
-                heat + " By this room's curve it is warm enough {1} later.",
-                least,
-                Quantity.of(hours * 3600.0, Unit.SECOND))
-            : Message.of(heat, least);
+    List<Message> ways = GlueWays.of(request);
     return new Refusal(
         "climate",
         Message.of(
-            "At {0} this adhesive does not bond: its least is {1}. Colder, it dries to chalk or"
-                + " never cures, and no length of clamping mends it.",
+            "At {0} this adhesive does not bond: its least is {1}, from the first glue until the"
+                + " clamps come off. Colder, it dries to chalk or never cures, and no length of"
+                + " clamping mends it.",
             Quantity.of(celsius, Unit.CELSIUS), least),
-        remedy);
-  }
-
-  /** Hours to the first start whose air stays warm until clamps come off; 0 if none in a day. */
-  private static int hoursUntilWarm(GlueUpRequest request, double minimumCelsius) {
-    for (int hour = 1; hour <= 24; hour++) {
-      Moment start = request.start().plusHours(hour);
-      double assembly = BatchLimits.at(request, start).assembly().totalSecond();
-      Moment tight = start.plusSeconds(Numeric.ceil(assembly));
-      OptionalDouble clamped = Milestones.clampSeconds(request, tight);
-      double seconds = clamped.orElse(86_400) + assembly;
-      if (AirExtremes.coldestCelsius(request.climate(), start, seconds) >= minimumCelsius) {
-        return hour;
-      }
-    }
-    return 0;
+        ways.isEmpty()
+            ? Message.of(
+                "Heat room, wood and adhesive to at least {0} and hold it until the clamps come"
+                    + " off, or use an adhesive made for the cold.",
+                least)
+            : Message.either(ways));
   }
 
   private static Refusal hot(double celsius, double maximum) {
@@ -121,14 +100,17 @@ final class Preconditions {
             Quantity.of(maximum, Unit.CELSIUS)));
   }
 
-  private static Refusal wet(double percent) {
+  private static Refusal wet(Adhesive adhesive, double percent) {
+    SourcedRange most = WoodLimits.most(adhesive);
     return new Refusal(
         "moisturePercents",
         Message.of(
-            "Wood at {0} is too wet to glue and will shrink.", Quantity.of(percent, Unit.PERCENT)),
+            "Wood at {0} is too wet for this adhesive: its most is {1}, and the wood will shrink"
+                + " after.",
+            Quantity.of(percent, Unit.PERCENT), Quantity.of(most.high(), Unit.PERCENT)),
         Message.of(
             "Dry it, stacked on stickers, until every part reads {0} or less.",
-            Quantity.of(GlueUpFigures.DAMP.high(), Unit.PERCENT)));
+            Quantity.of(most.low(), Unit.PERCENT)));
   }
 
   private static void gap(Checks checks, Joint joint, Adhesive adhesive) {

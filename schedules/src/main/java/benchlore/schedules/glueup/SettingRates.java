@@ -1,19 +1,22 @@
 package benchlore.schedules.glueup;
 
 import benchlore.schedules.material.Adhesive;
-import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate.Reading;
 import benchlore.schedules.room.EquivalentAge.Rate;
+import benchlore.schedules.room.TemperatureRule;
+import java.util.Optional;
 
 /**
  * How fast an adhesive dries, sets and lets its water go, against the air its figures hold for.
  *
  * <pre>
- * open:      r = Q10 ^ ((T - Tref) / 10) / (h m),  h, m at most 1; r at least 1/2
- * setting:   r = Q10 ^ ((T - Tref) / 10) / (h m),  h, m at least 1; r = 0 below the minimum
+ * open:      r = w(T) / (h m),  h, m at most 1; r at least 1/2
+ * setting:   r = w(T) / (h m),  h, m at least 1; r = 0 below the minimum
+ * pot:       r = w(T) of the pot's own factor, else as open
+ * w: the adhesive's own rule, one of {@link TemperatureRule}; else Q10 by what makes it set
  * machining: r = 7 d / d(T), straight lines through d(20) = 7 d, d(50) = 4 d, d(70) = 1 d
  * h: by relative humidity, 30 % 0.75, 50 % 1, 70 % 1.5, 80 % 1.6;  m: by wood moisture, 4 % 0.7, 6 % 0.85,
  * 8 % 1, 12 % 1.25, 16 % 1.6; both for adhesives that lose water only
@@ -55,15 +58,27 @@ final class SettingRates {
     if (adhesive.setting() == Adhesive.Setting.COOLING) {
       return air -> 1 + Math.max(0, reference - air.celsius()) * COOLING_PER_DEGREE;
     }
-    double slowPerDegree = perDegree(q10(adhesive).low());
-    double fastPerDegree = perDegree(q10(adhesive).high());
+    TemperatureRule weak = rule(adhesive, false, reference);
+    TemperatureRule strong = rule(adhesive, true, reference);
     double dry = Math.min(1, woodFactor(adhesive, wood.driestPercent()));
     return air -> {
-      double degrees = air.celsius() - reference;
-      double warmth = Numeric.exp(degrees * (degrees < 0 ? slowPerDegree : fastPerDegree));
+      double warmth = (air.celsius() < reference ? weak : strong).rate(air.celsius());
       double thin = Math.min(1, airFactor(adhesive, air)) * dry;
       return Math.max(LEAST_OPEN_RATE, warmth) / thin;
     };
+  }
+
+  /** Rate at which a mixed batch goes off in the pot: by its own factor, else as it lies open. */
+  static Rate pot(Adhesive adhesive, GlueUpRequest.Wood wood) {
+    Optional<SourcedRange> own = adhesive.air().speed().potRateQ10();
+    if (own.isEmpty()) {
+      return open(adhesive, wood);
+    }
+    double reference = adhesive.air().referenceTemperature().low();
+    TemperatureRule weak = new TemperatureRule.Q10(own.get().low(), reference);
+    TemperatureRule strong = new TemperatureRule.Q10(own.get().high(), reference);
+    return air ->
+        Math.max(LEAST_OPEN_RATE, (air.celsius() < reference ? weak : strong).rate(air.celsius()));
   }
 
   /** Rate at which the joint sets; 0 below the adhesive's minimum. */
@@ -71,15 +86,14 @@ final class SettingRates {
     double reference = adhesive.air().referenceTemperature().high();
     double minimum = adhesive.air().minimumTemperature().high();
     boolean cooling = adhesive.setting() == Adhesive.Setting.COOLING;
-    double slowPerDegree = cooling ? 0 : perDegree(q10(adhesive).low());
-    double fastPerDegree = cooling ? 0 : perDegree(q10(adhesive).high());
+    TemperatureRule weak = rule(adhesive, false, reference);
+    TemperatureRule strong = rule(adhesive, true, reference);
     double damp = Math.max(1, woodFactor(adhesive, wood.wettestPercent()));
     return air -> {
       if (air.celsius() < minimum) {
         return 0;
       }
-      double degrees = air.celsius() - reference;
-      double warmth = Numeric.exp(degrees * (degrees < 0 ? fastPerDegree : slowPerDegree));
+      double warmth = cooling ? 1 : (air.celsius() < reference ? strong : weak).rate(air.celsius());
       double slow = Math.max(1, airFactor(adhesive, air)) * damp;
       return warmth / slow;
     };
@@ -90,10 +104,31 @@ final class SettingRates {
     return air -> WARMTH_DAY[1] / interpolate(WARMTH, WARMTH_DAY, air.celsius());
   }
 
+  /**
+   * How warmth hurries this adhesive.
+   *
+   * @param strong the end of the record's range at which it is hurried and held up most
+   * @param reference where the rate is 1, deg C
+   */
+  private static TemperatureRule rule(Adhesive adhesive, boolean strong, double reference) {
+    Adhesive.Speed speed = adhesive.air().speed();
+    if (speed.rateActivationEnergy().isPresent()) {
+      SourcedRange energy = speed.rateActivationEnergy().get();
+      return new TemperatureRule.Arrhenius(strong ? energy.high() : energy.low(), reference);
+    }
+    if (speed.rateDatum().isPresent()) {
+      SourcedRange datum = speed.rateDatum().get();
+      return new TemperatureRule.NurseSaul(strong ? datum.high() : datum.low(), reference);
+    }
+    SourcedRange factor = q10(adhesive);
+    return new TemperatureRule.Q10(strong ? factor.high() : factor.low(), reference);
+  }
+
   /** The adhesive's own factor, else the usual one for how it sets. */
   static SourcedRange q10(Adhesive adhesive) {
     return adhesive
         .air()
+        .speed()
         .rateQ10()
         .orElseGet(
             () ->
@@ -118,10 +153,6 @@ final class SettingRates {
     return adhesive.setting() == Adhesive.Setting.WATER_LOSS
         ? interpolate(MOISTURE, MOISTURE_TIME, percent)
         : 1;
-  }
-
-  private static double perDegree(double q10) {
-    return Numeric.log(q10) / 10;
   }
 
   /** Straight lines between the points, level outside them. */

@@ -134,19 +134,81 @@ public record Adhesive(
    * @param referenceTemperature air temperature the times hold for, deg C
    * @param minimumTemperature below this it does not bond: air, wood and adhesive; deg C
    * @param maximumTemperature above this it must not be used; absent: none stated; deg C
-   * @param rateQ10 how many times faster it sets for each 10 deg C; absent: by the setting
+   * @param speed how much faster it sets when warmer
+   * @param wood how damp the wood may be
    */
   public record Air(
       SourcedRange referenceTemperature,
       SourcedRange minimumTemperature,
       Optional<SourcedRange> maximumTemperature,
-      Optional<SourcedRange> rateQ10) {
+      Speed speed,
+      WoodMoisture wood) {
     /** Refuses nulls. */
     public Air {
       Objects.requireNonNull(referenceTemperature, "referenceTemperature");
       Objects.requireNonNull(minimumTemperature, "minimumTemperature");
       Objects.requireNonNull(maximumTemperature, "maximumTemperature");
+      Objects.requireNonNull(speed, "speed");
+      Objects.requireNonNull(wood, "wood");
+    }
+
+    /** An adhesive that states a factor for ten degrees or none, and nothing of damp wood. */
+    public Air(
+        SourcedRange referenceTemperature,
+        SourcedRange minimumTemperature,
+        Optional<SourcedRange> maximumTemperature,
+        Optional<SourcedRange> rateQ10) {
+      this(
+          referenceTemperature,
+          minimumTemperature,
+          maximumTemperature,
+          new Speed(rateQ10, Optional.empty(), Optional.empty(), Optional.empty()),
+          WoodMoisture.UNSTATED);
+    }
+  }
+
+  /**
+   * How much faster it sets when warmer: at most one of the first three; none: by what makes it
+   * set.
+   *
+   * @param rateQ10 how many times faster for each 10 deg C
+   * @param rateActivationEnergy apparent activation energy, J/mol: the Arrhenius rule
+   * @param rateDatum where setting stops, deg C: the Nurse-Saul rule
+   * @param potRateQ10 how many times faster a mixed batch goes off in the pot for each 10 deg C;
+   *     absent: as the film does
+   */
+  public record Speed(
+      Optional<SourcedRange> rateQ10,
+      Optional<SourcedRange> rateActivationEnergy,
+      Optional<SourcedRange> rateDatum,
+      Optional<SourcedRange> potRateQ10) {
+    /** Refuses nulls. */
+    public Speed {
       Objects.requireNonNull(rateQ10, "rateQ10");
+      Objects.requireNonNull(rateActivationEnergy, "rateActivationEnergy");
+      Objects.requireNonNull(rateDatum, "rateDatum");
+      Objects.requireNonNull(potRateQ10, "potRateQ10");
+    }
+  }
+
+  /**
+   * How damp the wood may be, percent by meter.
+   *
+   * @param leastWoodMoisture drier than its high end it wants a wipe with water or sets badly;
+   *     absent: none stated
+   * @param mostWoodMoisture above its low end with care, above its high end not at all; absent: the
+   *     engine's usual limits
+   */
+  public record WoodMoisture(
+      Optional<SourcedRange> leastWoodMoisture, Optional<SourcedRange> mostWoodMoisture) {
+    /** Nothing stated. */
+    public static final WoodMoisture UNSTATED =
+        new WoodMoisture(Optional.empty(), Optional.empty());
+
+    /** Refuses nulls. */
+    public WoodMoisture {
+      Objects.requireNonNull(leastWoodMoisture, "leastWoodMoisture");
+      Objects.requireNonNull(mostWoodMoisture, "mostWoodMoisture");
     }
   }
 

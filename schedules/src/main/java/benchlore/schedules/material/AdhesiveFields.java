@@ -9,7 +9,7 @@ import java.util.Optional;
 /** Every field of an adhesive: its key, what may stand there, where the record keeps it. */
 final class AdhesiveFields {
   private static final double WEEK = 7 * 86_400.0;
-  private static final Limits PRESSURE = new Limits(Unit.PASCAL, 0, 3e6);
+  private static final Limits PRESSURE = new Limits(Unit.PASCAL, 0, 1e7);
 
   private static final Field<Adhesive, Adhesive.Family> FAMILY =
       Field.word("family", Adhesive.Family.values(), Adhesive::family);
@@ -50,7 +50,28 @@ final class AdhesiveFields {
           new Limits(Unit.CELSIUS, 0, 120),
           a -> a.air().maximumTemperature());
   private static final Field<Adhesive, Optional<SourcedRange>> RATE_Q10 =
-      Field.optional("rate-q10", new Limits(Unit.RATIO, 1, 4), a -> a.air().rateQ10());
+      Field.optional("rate-q10", new Limits(Unit.RATIO, 1, 4), a -> a.air().speed().rateQ10());
+  private static final Field<Adhesive, Optional<SourcedRange>> RATE_ACTIVATION_ENERGY =
+      Field.optional(
+          "rate-activation-energy",
+          new Limits(Unit.JOULE_PER_MOLE, 0, 200_000),
+          a -> a.air().speed().rateActivationEnergy());
+  private static final Field<Adhesive, Optional<SourcedRange>> RATE_DATUM =
+      Field.optional(
+          "rate-datum", new Limits(Unit.CELSIUS, -40, 40), a -> a.air().speed().rateDatum());
+  private static final Field<Adhesive, Optional<SourcedRange>> POT_RATE_Q10 =
+      Field.optional(
+          "pot-rate-q10", new Limits(Unit.RATIO, 1, 4), a -> a.air().speed().potRateQ10());
+  private static final Field<Adhesive, Optional<SourcedRange>> LEAST_WOOD_MOISTURE =
+      Field.optional(
+          "least-wood-moisture",
+          new Limits(Unit.PERCENT, 0, 30),
+          a -> a.air().wood().leastWoodMoisture());
+  private static final Field<Adhesive, Optional<SourcedRange>> MOST_WOOD_MOISTURE =
+      Field.optional(
+          "most-wood-moisture",
+          new Limits(Unit.PERCENT, 0, 60),
+          a -> a.air().wood().mostWoodMoisture());
   private static final Field<Adhesive, SourcedRange> SPREAD =
       Field.figure(
           "spread", new Limits(Unit.KILOGRAM_PER_SQUARE_METRE, 0.02, 5), a -> a.line().spread());
@@ -90,6 +111,11 @@ final class AdhesiveFields {
               MINIMUM_TEMPERATURE,
               MAXIMUM_TEMPERATURE,
               RATE_Q10,
+              RATE_ACTIVATION_ENERGY,
+              RATE_DATUM,
+              POT_RATE_Q10,
+              LEAST_WOOD_MOISTURE,
+              MOST_WOOD_MOISTURE,
               SPREAD,
               DENSITY,
               PRESSURE_SOFTWOOD,
@@ -113,7 +139,13 @@ final class AdhesiveFields {
             REFERENCE_TEMPERATURE.read(from),
             MINIMUM_TEMPERATURE.read(from),
             MAXIMUM_TEMPERATURE.read(from),
-            RATE_Q10.read(from)),
+            new Adhesive.Speed(
+                RATE_Q10.read(from),
+                RATE_ACTIVATION_ENERGY.read(from),
+                RATE_DATUM.read(from),
+                POT_RATE_Q10.read(from)),
+            new Adhesive.WoodMoisture(
+                LEAST_WOOD_MOISTURE.read(from), MOST_WOOD_MOISTURE.read(from))),
         line(from),
         new Adhesive.Bond(OILY_WOODS.read(from), WATER_RESISTANCE.read(from), CREEPS.read(from)));
   }

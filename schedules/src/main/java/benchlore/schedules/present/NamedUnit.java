@@ -79,6 +79,8 @@ public enum NamedUnit {
   MILLIGRAM_PER_CUBIC_METRE(Unit.AIRBORNE_KILOGRAM_PER_CUBIC_METRE, 1e-6, "mg/m³", "mg/m3|mg/m³"),
   /** Molar mass. */
   GRAM_PER_MOLE(Unit.KILOGRAM_PER_MOLE, 1e-3, "g/mol"),
+  /** Activation energy. */
+  KILOJOULE_PER_MOLE(Unit.JOULE_PER_MOLE, 1e3, "kJ/mol"),
   /** A reading in degrees Celsius. */
   CELSIUS(Unit.CELSIUS, 1, "°C", "°C|C"),
   /** A reading in degrees Fahrenheit. */

@@ -33,6 +33,8 @@ public enum Unit {
   AIRBORNE_KILOGRAM_PER_CUBIC_METRE,
   /** Kilograms a mole: molar mass. */
   KILOGRAM_PER_MOLE,
+  /** Joules a mole: activation energy. */
+  JOULE_PER_MOLE,
   /** Degrees Celsius, a reading. */
   CELSIUS,
   /** Degrees Celsius, a difference. */

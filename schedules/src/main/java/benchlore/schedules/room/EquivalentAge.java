@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
  *
  * <pre>
  * equivalent age = integral of r(air at t) dt,  r = 1 in the air the data sheet was written for
- * Q10 rate: r = Q10 ^ ((T - Tref) / 10)
+ * r by temperature: {@link TemperatureRule}
  * </pre>
  *
  * <p>The integral is the one concrete practice calls maturity or equivalent age (ASTM C1074 states
@@ -49,6 +49,11 @@ public final class EquivalentAge {
   public static Rate q10(double q10, double referenceCelsius) {
     double perDegree = Numeric.log(q10) / 10;
     return air -> Numeric.exp(perDegree * (air.celsius() - referenceCelsius));
+  }
+
+  /** The rate by a rule of temperature alone. */
+  public static Rate of(TemperatureRule rule) {
+    return air -> rule.rate(air.celsius());
   }
 
   /**

@@ -82,6 +82,11 @@ final class Samples {
     SourcedRange hard = soft;
     SourcedRange gap = of(0.15e-3, Unit.METRE);
     Optional<SourcedRange> q10 = Optional.empty();
+    Optional<SourcedRange> energy = Optional.empty();
+    Optional<SourcedRange> datum = Optional.empty();
+    Optional<SourcedRange> potQ10 = Optional.empty();
+    Optional<SourcedRange> least = Optional.empty();
+    Optional<SourcedRange> most = Optional.empty();
     Optional<SourcedRange> pot = Optional.empty();
     OilyWoods oily = OilyWoods.WITH_CARE;
 
@@ -97,7 +102,12 @@ final class Samples {
           setting,
           waterBased,
           new Adhesive.Times(open, closed, clamp, handle, full, machine, pot),
-          new Adhesive.Air(reference, minimum, maximum, q10),
+          new Adhesive.Air(
+              reference,
+              minimum,
+              maximum,
+              new Adhesive.Speed(q10, energy, datum, potQ10),
+              new Adhesive.WoodMoisture(least, most)),
           new Adhesive.Line(spread, density, soft, medium, hard, gap),
           new Adhesive.Bond(oily, WaterResistance.SPLASH, true));
     }

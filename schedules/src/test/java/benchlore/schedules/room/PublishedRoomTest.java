@@ -10,7 +10,6 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /** The room's formulas against published figures, one row a test. */
 class PublishedRoomTest {
   private static final Moment START = Moment.of(2026, 1, 1, 0, 0);
-  private static final double GAS_CONSTANT = 8.314462618;
 
   @ParameterizedTest(name = "{arguments}")
   @CsvFileSource(resources = "/published/room/saturation.csv", numLinesToSkip = 1)
@@ -33,20 +32,17 @@ class PublishedRoomTest {
     double parameter = row.getDouble(4);
     EquivalentAge.Rate rate =
         switch (row.getString(0)) {
-          case "q10" -> EquivalentAge.q10(parameter, reference);
-          case "linear" -> air -> air.celsius() - parameter;
-          case "arrhenius" -> air -> arrhenius(air.celsius(), reference, parameter);
+          case "q10" -> EquivalentAge.of(new TemperatureRule.Q10(parameter, reference));
+          case "linear", "nurse-saul" ->
+              EquivalentAge.of(new TemperatureRule.NurseSaul(parameter, reference));
+          case "arrhenius" -> EquivalentAge.of(new TemperatureRule.Arrhenius(parameter, reference));
           default -> throw new IllegalArgumentException(row.getString(0));
         };
     Climate room = Climate.steady(row.getDouble(2), 50);
     double hours = EquivalentAge.ageSeconds(room, START, row.getDouble(1) * 3600, rate) / 3600;
     // A degree-day sum is printed in degree days, an equivalent age in hours.
-    double found = row.getString(0).equals("linear") ? hours / 24 : hours;
+    double degrees = reference - parameter;
+    double found = row.getString(0).equals("linear") ? hours / 24 * degrees : hours;
     assertEquals(row.getDouble(5), found, row.getDouble(6));
-  }
-
-  private static double arrhenius(double celsius, double reference, double joulePerMole) {
-    double inverse = 1 / (reference + 273.15) - 1 / (celsius + 273.15);
-    return Math.exp(joulePerMole / GAS_CONSTANT * inverse);
   }
 }
