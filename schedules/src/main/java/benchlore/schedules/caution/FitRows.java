@@ -17,7 +17,8 @@ public final class FitRows {
           "movement-outside-straight-range",
           "movement outside the straight range",
           WORK,
-          "The year runs from {0} to {1} moisture; movement is proven only from {2} to {3}.",
+          "The year runs from {0} to {1} moisture; below {2} and above {3} wood no longer shrinks in"
+              + " step with its water, as reckoned here.",
           "Leave a little more room, and check it in the damp season.");
 
   public static final CautionRow WOOD_OFF_SERVICE_MOISTURE =

@@ -116,9 +116,9 @@ public final class Fit {
     double width = request.widthMetre();
     double now = request.moisturePercent();
     double most = range.high();
-    double swell = Movement.changeMetre(width, most, now, moisture.dampPercent());
-    double shrink = Movement.changeMetre(width, most, moisture.dryPercent(), now);
-    double year = Movement.changeMetre(width, most, moisture.dryPercent(), moisture.dampPercent());
+    double swell = Movement.acrossMetre(width, most, now, moisture.dampPercent());
+    double shrink = -Movement.acrossMetre(width, most, now, moisture.dryPercent());
+    double year = swell + shrink;
     Travel travel =
         new Travel(
             range.low(),
@@ -146,8 +146,10 @@ public final class Fit {
 
   private static double thicknessYearMetre(FitRequest request, Moistures moisture) {
     SourcedRange range = Movement.over(request.wood(), request.rings().throughThickness());
-    return Movement.changeMetre(
-        request.thicknessMetre(), range.high(), moisture.dryPercent(), moisture.dampPercent());
+    double thick = request.thicknessMetre();
+    double now = request.moisturePercent();
+    double swell = Movement.acrossMetre(thick, range.high(), now, moisture.dampPercent());
+    return swell - Movement.acrossMetre(thick, range.high(), now, moisture.dryPercent());
   }
 
   private static WorkingLine thicknessLine(FitRequest request, Travel travel) {
@@ -180,15 +182,19 @@ public final class Fit {
 
   private static WorkingLine changeLine(
       QuantityKey key, Figure change, FitRequest request, double percent) {
+    boolean straight = Movement.isStraight(request.moisturePercent(), percent);
     return new WorkingLine(
         key,
         change,
-        "change = width x C x difference of moisture",
+        straight
+            ? "change = width x C x difference of moisture"
+            : "change = width x C x difference of moisture within 6 to 14 %, and beyond"
+                + " size there x difference / (1/C - 10 + moisture there)",
         List.of(
             Figure.input("width", request.widthMetre(), Unit.METRE),
             Figure.input("moisture as fitted", request.moisturePercent(), Unit.PERCENT),
             Figure.computed("moisture at the year's end point", percent, Unit.PERCENT)),
-        FitSources.MOVEMENT);
+        straight ? FitSources.MOVEMENT : FitSources.BEYOND);
   }
 
   private static Optional<Clearance> clearance(

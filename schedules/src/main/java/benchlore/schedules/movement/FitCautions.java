@@ -39,14 +39,14 @@ final class FitCautions {
 
   private void moisture() {
     Moistures moisture = schedule.moisture();
-    if (moisture.dryPercent() < FitFigures.STRAIGHT_LOW_PERCENT
-        || moisture.dampPercent() > FitFigures.STRAIGHT_HIGH_PERCENT) {
+    if (moisture.dryPercent() < FitFigures.LINE_LOW_PERCENT
+        || moisture.dampPercent() > FitFigures.LINE_HIGH_PERCENT) {
       cautions.add(
           FitRows.MOVEMENT_OUTSIDE_STRAIGHT_RANGE.caution(
               percent(moisture.dryPercent()),
               percent(moisture.dampPercent()),
-              percent(FitFigures.STRAIGHT_LOW_PERCENT),
-              percent(FitFigures.STRAIGHT_HIGH_PERCENT)));
+              percent(FitFigures.LINE_LOW_PERCENT),
+              percent(FitFigures.LINE_HIGH_PERCENT)));
     }
     double off = request.moisturePercent() - moisture.middlePercent();
     if (Math.abs(off) > FitFigures.OFF_MIDDLE_POINTS) {

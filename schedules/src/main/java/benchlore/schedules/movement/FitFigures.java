@@ -20,6 +20,14 @@ final class FitFigures {
 
   static final double STRAIGHT_HIGH_PERCENT = 14;
 
+  /** Where shrinkage starts and the second form ends, percent: the handbook's assumption. */
+  static final double GREEN_PERCENT = 30;
+
+  /** Where real wood leaves the line of the second form, percent. From memory of its curves. */
+  static final double LINE_LOW_PERCENT = 3;
+
+  static final double LINE_HIGH_PERCENT = 25;
+
   /** Off the middle of the year by more than this is worth a caution, points. From memory. */
   static final double OFF_MIDDLE_POINTS = 2;
 

@@ -9,6 +9,9 @@ final class FitSources {
   static final Provenance EMC = Provenance.source(HANDBOOK, "equation 4-5; FPL-RN-0268 (1998)");
   static final Provenance MOVEMENT =
       Provenance.source(HANDBOOK, "chapter 13, dimensional change, 6 to 14 % moisture");
+  static final Provenance BEYOND =
+      Provenance.source(
+          HANDBOOK, "equation 13-3, from green dimensions, beyond 6 to 14 % and to 30 %");
   static final Provenance FROM_SHRINKAGE =
       Provenance.source(HANDBOOK, "Tables 4-3 and 13-5: C = S/(3000 - 20 S) links the two");
   static final Provenance RINGS =

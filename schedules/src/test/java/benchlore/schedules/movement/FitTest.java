@@ -11,6 +11,7 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.movement.FitSchedule.Clearance;
 import benchlore.schedules.movement.FitSchedule.Slot;
 import benchlore.schedules.movement.FitSchedule.TapeStack;
+import benchlore.schedules.quantity.Provenance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,7 @@ class FitTest {
     double dry = Moisture.equilibriumPercent(21, 25);
     double coefficient = 7.1 / (3000 - 20 * 7.1);
     double swell = 0.4 * coefficient * (damp - 8);
-    double shrink = 0.4 * coefficient * (8 - dry);
+    double shrink = 0.4 * shrinking(coefficient, dry);
     assertEquals(swell, schedule.movement().swellMetre(), 1e-12);
     assertEquals(shrink, schedule.movement().shrinkMetre(), 1e-12);
     assertEquals(swell + shrink, schedule.movement().yearMetre(), 1e-12);
@@ -63,10 +64,19 @@ class FitTest {
   @Test
   void thicknessOfAFlatBoardMovesRadially() {
     FitRequest flat = board(0.025, 8, RingAngle.of(0));
-    double year = Moisture.equilibriumPercent(24, 60) - Moisture.equilibriumPercent(21, 25);
+    double points = Moisture.equilibriumPercent(24, 60) - 8;
+    double dry = Moisture.equilibriumPercent(21, 25);
     FitSchedule.Travel travel = schedule(flat).movement();
-    assertEquals(0.025 * 0.00158 * year, travel.thicknessYearMetre(), 1e-12);
-    assertEquals(0.2 * 0.00369 * year, travel.yearMetre(), 1e-12);
+    double thick = 0.00158 * points + shrinking(0.00158, dry);
+    double wide = 0.00369 * points + shrinking(0.00369, dry);
+    assertEquals(0.025 * thick, travel.thicknessYearMetre(), 1e-12);
+    assertEquals(0.2 * wide, travel.yearMetre(), 1e-12);
+  }
+
+  /** From 8 % by the handbook's first form to 6 %, and on below it by the second. */
+  private static double shrinking(double coefficient, double dryPercent) {
+    double atSix = 1 - coefficient * 2;
+    return coefficient * 2 + atSix * (6 - dryPercent) / (1 / coefficient - 10 + 6);
   }
 
   @Test
@@ -137,7 +147,27 @@ class FitTest {
             Optional.empty(),
             Optional.empty());
     assertTrue(codes(cold).contains("cold-wood-settles-slowly"));
-    assertTrue(codes(cold).contains("movement-outside-straight-range"));
+    // The handbook's second form serves a damp shed; only near green wood does no line hold.
+    assertFalse(codes(cold).contains("movement-outside-straight-range"));
+  }
+
+  @Test
+  void nearGreenWoodMovementIsNoLongerALine() {
+    Seasons fog =
+        new Seasons(new SteadyAir(15, 60), new SteadyAir(10, 99), Provenance.fromMemory("test"));
+    FitRequest request =
+        new FitRequest(
+            Woods.cherry(),
+            RingAngle.FLAT,
+            0.4,
+            0.02,
+            12,
+            new SteadyAir(15, 60),
+            fog,
+            Optional.empty(),
+            Optional.empty());
+    assertTrue(Moisture.equilibriumPercent(10, 99) > 25);
+    assertTrue(codes(request).contains("movement-outside-straight-range"));
   }
 
   /** Four points off in 25 mm: between one and three weeks, as shops report. */

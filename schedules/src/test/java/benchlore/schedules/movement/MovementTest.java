@@ -91,4 +91,64 @@ class MovementTest {
     double at = Movement.coefficientAt(one, other, degrees);
     return at >= Math.min(one, other) - 1e-15 && at <= Math.max(one, other) + 1e-15;
   }
+
+  /** Course page, problem 4.34: 13.25 in, 6 % shrinkage over 30 points, 19 to 10 %: 13.01 in. */
+  @Test
+  void theSecondFormMeetsAWorkedExample() {
+    double depth = 13.25 + Movement.changeByShrinkageMetre(13.25, 6, 19, 10);
+    assertEquals(13.01, depth, 0.005);
+  }
+
+  /** What shrinkage means: from green at 30 % to dry a size loses just that share. */
+  @ParameterizedTest
+  @ValueSource(doubles = {2.2, 7.6, 8.6, 11.9})
+  void fromGreenToDryItShrinksByTheShrinkage(double shrinkage) {
+    assertEquals(-shrinkage / 100, Movement.changeByShrinkageMetre(1, shrinkage, 30, 0), 1e-12);
+    double coefficient = Movement.coefficientFromShrinkage(shrinkage);
+    assertEquals(
+        Movement.changeByShrinkageMetre(1, shrinkage, 14, 25),
+        Movement.acrossMetre(1, coefficient, 14, 25),
+        1e-12);
+    assertTrue(Double.isNaN(Movement.changeByShrinkageMetre(1, shrinkage, 10, 31)));
+    assertTrue(Double.isNaN(Movement.changeByShrinkageMetre(1, 0, 10, 12)));
+  }
+
+  /** Handbook, chapter 13: with no more than 6 to 14 % either form serves, within a hair. */
+  @Test
+  void theTwoFormsAgreeAboutTheirExample() {
+    double shrinkage = 7.0; // that gives the example's coefficient, 0.00245
+    assertEquals(0.00245, Movement.coefficientFromShrinkage(shrinkage), 1e-5);
+    assertEquals(0.0017, Movement.changeByShrinkageMetre(0.232, shrinkage, 8, 11), 5e-5);
+  }
+
+  @Property(tries = 300)
+  boolean oneFormGoesOnWhereTheOtherEnds(
+      @ForAll @DoubleRange(min = 0, max = 30) double from,
+      @ForAll @Scale(5) @DoubleRange(min = 0.001, max = 0.004) double coefficient) {
+    for (double border : new double[] {6, 14, 30}) {
+      double under = Movement.acrossMetre(1, coefficient, from, border - 1e-9);
+      double over = Movement.acrossMetre(1, coefficient, from, border + 1e-9);
+      if (Math.abs(over - under) > 1e-10) {
+        return false;
+      }
+    }
+    return Movement.acrossMetre(1, coefficient, from, 30)
+            == Movement.acrossMetre(1, coefficient, from, 40)
+        && Math.abs(Movement.acrossMetre(1, coefficient, from, from)) < 1e-15;
+  }
+
+  @Property(tries = 200)
+  boolean withinSixToFourteenNothingIsNew(
+      @ForAll @DoubleRange(min = 6, max = 14) double from,
+      @ForAll @DoubleRange(min = 6, max = 14) double to) {
+    double first = Movement.changeMetre(0.5, 0.003, from, to);
+    return Math.abs(Movement.acrossMetre(0.5, 0.003, from, to) - first) < 1e-15;
+  }
+
+  @Property(tries = 200)
+  boolean moreWaterIsMoreWidth(
+      @ForAll @DoubleRange(min = 0, max = 30) double from,
+      @ForAll @DoubleRange(min = 0, max = 29) double to) {
+    return Movement.acrossMetre(1, 0.003, from, to) < Movement.acrossMetre(1, 0.003, from, to + 1);
+  }
 }
