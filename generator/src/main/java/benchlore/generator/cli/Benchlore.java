@@ -18,7 +18,7 @@ import picocli.CommandLine.Command;
       "Turns records of woods, finishes, glues, bits and tools into an offline site, and plans the"
           + " work: sanding, glue-up, coats, air."
     },
-    subcommands = {BuildCommand.class, CheckCommand.class, PlanCommand.class},
+    subcommands = {BuildCommand.class, CheckCommand.class, PlanCommand.class, ReckonCommand.class},
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",

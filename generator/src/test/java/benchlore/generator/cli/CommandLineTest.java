@@ -32,7 +32,7 @@ final class CommandLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "build", "check", "plan"})
+  @ValueSource(strings = {"", "build", "check", "plan", "reckon"})
   void helpReadsAsExpected(String command) throws IOException {
     Run help = command.isEmpty() ? Run.of("--help") : Run.of(command, "--help");
 

@@ -1,7 +1,5 @@
 package benchlore.schedules.cutting;
 
-import benchlore.schedules.quantity.Numeric;
-
 /**
  * Highest and starting speed by the largest diameter of the bit.
  *
@@ -45,7 +43,7 @@ final class BitSpeeds {
   }
 
   static double rimMetrePerSecond(double diameterMetre, double rpm) {
-    return Numeric.PI * diameterMetre * rpm / 60;
+    return RimSpeed.metrePerSecond(diameterMetre, rpm);
   }
 
   private static double lookUp(double[][] chart, double diameterMetre) {
