@@ -5,6 +5,7 @@ import * as dates from './dates.js';
 import { days } from './days.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
+import { labelled } from './label.js';
 import { data } from './records.js';
 import * as view from './view.js';
 
@@ -14,7 +15,7 @@ function ask(v, fields) {
   const wood = data.species(v.species).wood;
   const moisture = v.moisture;
   return {
-    adhesive: data.adhesive(v.adhesive).adhesive,
+    adhesive: labelled(data.adhesive(v.adhesive).adhesive, v.label),
     joints: [
       {
         name: 'joint',

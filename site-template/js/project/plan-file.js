@@ -159,6 +159,9 @@ export function of(v) {
     place: v.place,
     boards: { settled: v.settled, moisture: v.moisture + ' %' }
   };
+  if (v.label > 0) {
+    head['adhesive-minimum'] = v.label + ' °C';
+  }
   return Object.assign(head, shopOf(v), { parts });
 }
 
@@ -251,9 +254,16 @@ function headValues(file, v) {
   v.intro = words(file.intro);
 }
 
+/** The least temperature on the label, °C; 0 where the plan says none. */
+export function labelOf(file) {
+  const label = file['adhesive-minimum'];
+  return label === undefined ? 0 : measure.inUnit(label, '°C');
+}
+
 function recordValues(file, v) {
   v.species = words(file.species);
   v.adhesive = words(file.adhesive);
+  v.label = labelOf(file);
   v.place = words(file.place);
 }
 

@@ -2,6 +2,7 @@
 // adds the records it has.
 
 import * as engine from '../planner/engine.js';
+import { labelled } from '../planner/label.js';
 import { data } from '../planner/records.js';
 import * as planFile from './plan-file.js';
 
@@ -10,7 +11,7 @@ export function request(file) {
   const finish = data.finish(file.finish.record);
   const materials = {
     wood: data.species(file.species).wood,
-    adhesive: data.adhesive(file.adhesive).adhesive,
+    adhesive: labelled(data.adhesive(file.adhesive).adhesive, planFile.labelOf(file)),
     finish: finish.finish,
     solvents: finish.shares
   };

@@ -115,7 +115,31 @@ final class PlanFileFormsTest {
     }
     JsonNode request = JSON.readTree(PlanJson.render(like.request()));
     asked.set("materials", request.path("materials"));
+    if (plan.has("adhesive-minimum")) {
+      label((ObjectNode) asked.at("/materials/adhesive/minimum-temperature"), plan);
+    }
     return asked;
+  }
+
+  /** What the page's label.js makes of the adhesive. */
+  private static void label(ObjectNode minimum, JsonNode plan) {
+    double celsius = Double.parseDouble(plan.path("adhesive-minimum").asText().split(" ")[0]);
+    minimum.put("low", celsius).put("high", celsius);
+    minimum.putObject("from").put("kind", "INPUT").put("title", "").put("where", "");
+  }
+
+  @Test
+  void theLabelOfTheAdhesiveDecidesOverItsRecord() throws IOException {
+    Path file = FILES.resolve("sound/label-of-the-adhesive.yaml");
+    ProjectRequest labelled = read(Files.readString(file)).value().orElseThrow().get(0).request();
+    ProjectRequest usual =
+        read(Files.readString(FILES.resolve("sound/grain-and-wet-film.yaml")))
+            .value()
+            .orElseThrow()
+            .get(0)
+            .request();
+    assertEquals(13, labelled.materials().adhesive().air().minimumTemperature().high());
+    assertEquals(10, usual.materials().adhesive().air().minimumTemperature().high());
   }
 
   @Test

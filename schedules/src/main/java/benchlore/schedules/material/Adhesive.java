@@ -1,6 +1,8 @@
 package benchlore.schedules.material;
 
+import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
+import benchlore.schedules.quantity.Unit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -263,6 +265,20 @@ public record Adhesive(
     Objects.requireNonNull(air, "air");
     Objects.requireNonNull(line, "line");
     Objects.requireNonNull(bond, "bond");
+  }
+
+  /**
+   * This adhesive as the label of the one at hand has it, which decides over what makers say in
+   * general.
+   *
+   * @param minimumCelsius the least temperature on the label, -20 to 80
+   */
+  public Adhesive byLabel(double minimumCelsius) {
+    SourcedRange least = SourcedRange.of(minimumCelsius, Unit.CELSIUS, Provenance.input());
+    Air labelled =
+        new Air(
+            air.referenceTemperature(), least, air.maximumTemperature(), air.speed(), air.wood());
+    return new Adhesive(family, setting, waterBased, times, labelled, line, bond);
   }
 
   /** Every field of an adhesive. */

@@ -73,6 +73,7 @@ final class PlanForm {
             new Rule.Text("the first moment, such as 2027-04-02 18:00", TextForms::isMinute)),
         Field.of("species", ID),
         Field.of("adhesive", ID),
+        Field.perhaps("adhesive-minimum", temperature(", the least on the adhesive's label")),
         Field.of("finish", finish()),
         Field.of("place", words(PlaceClimate.values())),
         Field.of("boards", boards()),

@@ -1,6 +1,7 @@
 package benchlore.schedules.projectfile;
 
 import benchlore.schedules.answer.StepId;
+import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
@@ -33,7 +34,7 @@ record PlanReader(FileGroup plan, ShopReader shop, Records records) {
     Materials materials =
         new Materials(
             records.species(plan.text("species")).orElseThrow(),
-            records.adhesive(plan.text("adhesive")).orElseThrow(),
+            adhesive(),
             data,
             records.solvents(data));
     FileGroup boards = plan.group("boards");
@@ -48,6 +49,14 @@ record PlanReader(FileGroup plan, ShopReader shop, Records records) {
             boards.flag("settled"),
             boards.amount("moisture"));
     return plan.has("run") ? begun.with(progress(plan.group("run"))) : begun;
+  }
+
+  /**
+   * The record's adhesive; the least temperature on the label at hand decides over the record's.
+   */
+  private Adhesive adhesive() {
+    Adhesive record = records.adhesive(plan.text("adhesive")).orElseThrow();
+    return plan.has("adhesive-minimum") ? record.byLabel(plan.amount("adhesive-minimum")) : record;
   }
 
   /** What the page that runs the plan has ticked off; the rest begins when that was saved. */
