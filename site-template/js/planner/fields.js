@@ -21,13 +21,19 @@ function read(e) {
   return isMeasure(e) ? measure.parse(e.value, e.dataset.unit) : e.value;
 }
 
+// A choice that was a box once: an address of then still means what it meant.
+function asNow(e, word) {
+  const was = Array.from(e.options || []).find(option => option.dataset.was === word);
+  return was ? was.value : word;
+}
+
 // A word of an address as a value of the field.
 function fromWord(e, word) {
   if (e.type === 'checkbox') {
     return { true: true, false: false }[word];
   }
   if (!isMeasure(e)) {
-    return word;
+    return asNow(e, word);
   }
   return word.trim() === '' ? NaN : Number(word);
 }

@@ -167,6 +167,11 @@ export function of(v) {
 
 // ---- file -> values
 
+// Older files say only whether a part moves.
+function movesOf(word) {
+  return word === true ? 'hinged' : word === false ? 'fixed' : words(word);
+}
+
 function partValues(part, n, v) {
   const s = part.surface;
   const kind = Object.keys(s)[0];
@@ -178,7 +183,7 @@ function partValues(part, n, v) {
   v['grain-' + n] = part.grain || 'flat';
   v['boards-' + n] = part.boards;
   v['machining-' + n] = measure.inUnit(part.machining, 'min');
-  v['moves-' + n] = part.moves;
+  v['moves-' + n] = movesOf(part.moves);
   v['surface-' + n] = kind === 'sawn' ? s.sawn : kind;
   if (kind === 'ball-nose') {
     v['a-' + n] = measure.inUnit(s[kind].diameter, 'mm');

@@ -45,6 +45,7 @@ import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.movement.Tape;
 import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
 import benchlore.schedules.project.Progress;
 import benchlore.schedules.project.ProjectRequest;
@@ -495,6 +496,6 @@ final class RandomRequests {
         dice.whole(1, 5),
         surface(),
         dice.figure(60, 7200),
-        dice.yes());
+        dice.one(Moves.values()));
   }
 }

@@ -12,6 +12,7 @@ import benchlore.schedules.material.Species;
 import benchlore.schedules.present.PlanDays;
 import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
 import benchlore.schedules.project.Progress;
 import benchlore.schedules.project.ProjectPlan;
@@ -80,7 +81,7 @@ final class ProjectJson {
         f.whole("boards"),
         SandingJson.surface(f.group("surface")),
         f.number("machiningSecond"),
-        f.flag("moves"));
+        f.word("moves", Moves.values()));
   }
 
   private static Shop shop(RequestReader f) {

@@ -46,7 +46,7 @@ final class ProjectRequestJson {
         .number("boards", part.boards())
         .group("surface", part.surface(), ProjectRequestJson::surface)
         .number("machiningSecond", part.machiningSecond())
-        .flag("moves", part.moves());
+        .word("moves", part.moves());
   }
 
   /** The surfaces a plan file knows; a request in JSON may have others, which no file asks for. */

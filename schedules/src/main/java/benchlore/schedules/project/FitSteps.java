@@ -12,8 +12,6 @@ import benchlore.schedules.movement.FitRequest;
 import benchlore.schedules.movement.FitSchedule;
 import benchlore.schedules.movement.Opening;
 import benchlore.schedules.movement.Tape;
-import benchlore.schedules.quantity.Quantity;
-import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Interval;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,7 +34,7 @@ final class FitSteps {
       count = count + part.count();
       Answer<FitSchedule> answer = Fit.plan(question(request, part));
       if (answer instanceof Answer.Given<FitSchedule> given) {
-        notes.add(note(part, given.value()));
+        note(part, given.value(), notes);
         working.addAll(given.working());
         cautions = Cautions.merged(cautions, given.cautions());
       } else {
@@ -62,7 +60,7 @@ final class FitSteps {
 
   private static FitRequest question(ProjectRequest request, Part part) {
     FitRequest fit = StockSteps.fit(request, part);
-    if (!part.moves()) {
+    if (part.moves().hanging().isEmpty()) {
       return fit;
     }
     CoatChoice coats = request.coats();
@@ -70,33 +68,14 @@ final class FitSteps {
     Film film = new Film(coats.coats(), coats.wetFilmMicron(), solids);
     return fit.withOpening(
         new Opening(
-            film, film, ProjectFigures.SLIP.high(), Opening.Hanging.ONE_EDGE, Tape.common()));
+            film, film, ProjectFigures.SLIP.high(), part.moves().hanging().get(), Tape.common()));
   }
 
-  private static Message note(Part part, FitSchedule schedule) {
+  private static void note(Part part, FitSchedule schedule, List<Message> notes) {
     if (schedule.clearance().isEmpty()) {
-      return Message.of(
-          part.name()
-              + ": its width will grow by {0} in the damp season and shrink by {1} in the dry.",
-          Quantity.of(schedule.movement().swellMetre(), Unit.METRE),
-          Quantity.of(schedule.movement().shrinkMetre(), Unit.METRE));
+      FitWords.growth(part, schedule.movement()).ifPresent(notes::add);
+    } else {
+      notes.add(FitWords.gap(part, schedule.clearance().get()));
     }
-    FitSchedule.Clearance clearance = schedule.clearance().get();
-    Quantity gap = Quantity.of(clearance.gapMetre(), Unit.METRE);
-    if (clearance.stacks().isEmpty()) {
-      return Message.of(
-          part.name()
-              + ": leave {0} at the latch side, set with a slip of that thickness; a part that"
-              + " slides needs half of it on each side.",
-          gap);
-    }
-    FitSchedule.TapeStack stack = clearance.stacks().get(0);
-    return Message.of(
-        part.name()
-            + ": leave {0} at the latch side. {1} layers of "
-            + stack.tape().name()
-            + " give it; a part that slides needs half of it on each side.",
-        gap,
-        Quantity.of(stack.layers(), Unit.COUNT));
   }
 }

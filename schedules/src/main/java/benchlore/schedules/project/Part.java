@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param boards boards glued edge to edge into one blank, 1 to 20; 1 needs no glue
  * @param surface the surface after machining, before sanding
  * @param machiningSecond hands-on time to machine one part, as the maker expects it, 0 to a week
- * @param moves whether it moves in an opening, hung at one edge: a door, a hatch
+ * @param moves how it moves in an opening, if it does
  */
 public record Part(
     String name,
@@ -28,12 +28,13 @@ public record Part(
     int boards,
     StartSurface surface,
     double machiningSecond,
-    boolean moves) {
+    Moves moves) {
   /** Refuses nulls; figures are checked by the plan. */
   public Part {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(rings, "rings");
     Objects.requireNonNull(surface, "surface");
+    Objects.requireNonNull(moves, "moves");
   }
 
   /** Both faces and all edges of all of them, square metres. */

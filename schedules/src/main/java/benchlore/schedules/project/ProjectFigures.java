@@ -49,6 +49,18 @@ final class ProjectFigures {
   /** Install one finished part. */
   static final SourcedRange INSTALL = SourcedRange.of(1_800, Unit.SECOND, FROM);
 
+  /** Movement below this is left out of a fit: a fine shaving. */
+  static final SourcedRange MOVEMENT_TOLD =
+      SourcedRange.of(
+          0.0005, Unit.METRE, Provenance.commonPractice("what is seen and felt at a fit"));
+
+  /** Above this a gap is set with a drill bit or slip: tape in many layers squashes. */
+  static final SourcedRange SET_WITH_DRILL =
+      SourcedRange.of(
+          0.0015,
+          Unit.METRE,
+          Provenance.commonPractice("drills are at hand by the half millimetre"));
+
   /** Room to slide left on each side of a moving part in the damp season. */
   static final SourcedRange SLIP = SourcedRange.of(0.0005, Unit.METRE, FROM);
 

@@ -45,7 +45,11 @@ final class FileForms {
   }
 
   private void value(Node value, Rule rule, List<String> path) {
-    if (rule instanceof Rule.Word word) {
+    if (rule instanceof Rule.WordOrFlag either) {
+      if (value.kind() != Node.Kind.FLAG) {
+        word(value, either.word(), path);
+      }
+    } else if (rule instanceof Rule.Word word) {
       word(value, word, path);
     } else if (value.kind() != kind(rule)) {
       String what = quoted(value) + " stands where something else belongs";
@@ -143,6 +147,9 @@ final class FileForms {
   }
 
   private static String wanted(Rule rule) {
+    if (rule instanceof Rule.WordOrFlag either) {
+      return wanted(either.word());
+    }
     if (rule instanceof Rule.Word word) {
       return NearWords.todo("", word.accepted());
     }

@@ -5,6 +5,7 @@ import benchlore.schedules.answer.StepId;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.movement.PlaceClimate;
+import benchlore.schedules.project.Moves;
 import benchlore.schedules.projectfile.Rule.Field;
 import benchlore.schedules.sanding.SandingTool;
 import benchlore.schedules.sanding.SawnBy;
@@ -50,7 +51,7 @@ final class PlanForm {
     return new Rule.Figure(true, least, most);
   }
 
-  private static Rule words(Enum<?>... values) {
+  private static Rule.Word words(Enum<?>... values) {
     List<String> words = new ArrayList<>();
     for (Enum<?> value : values) {
       words.add(FileGroup.word(value));
@@ -182,7 +183,7 @@ final class PlanForm {
         Field.of("boards", whole(1, 20)),
         Field.of("surface", surface()),
         Field.of("machining", TIME),
-        Field.of("moves", FLAG));
+        Field.of("moves", new Rule.WordOrFlag(words(Moves.values()))));
   }
 
   private static Rule surface() {

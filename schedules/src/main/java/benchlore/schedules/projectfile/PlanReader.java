@@ -9,6 +9,7 @@ import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Materials;
+import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
 import benchlore.schedules.project.Progress;
 import benchlore.schedules.project.ProjectRequest;
@@ -119,7 +120,15 @@ record PlanReader(FileGroup plan, ShopReader shop, Records records) {
         part.whole("boards"),
         surface(part.group("surface")),
         part.amount("machining"),
-        part.flag("moves"));
+        moves(part));
+  }
+
+  /** How it moves; older files say only whether it does, and most that did were doors. */
+  private static Moves moves(FileGroup part) {
+    if (part.text("moves").isEmpty()) {
+      return part.flag("moves") ? Moves.HINGED : Moves.FIXED;
+    }
+    return part.word("moves", Moves.values());
   }
 
   /** How the boards are sawn; flat where nothing is said, since that moves most. */

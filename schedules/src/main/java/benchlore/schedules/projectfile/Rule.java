@@ -8,6 +8,9 @@ sealed interface Rule {
   /** A word of a closed list. */
   record Word(List<String> accepted) implements Rule {}
 
+  /** A word of a closed list, or true or false as older files have it. */
+  record WordOrFlag(Word word) implements Rule {}
+
   /**
    * A text.
    *

@@ -108,7 +108,7 @@ final class Projects {
         boards,
         new StartSurface.Planed(0.0015, 0.03),
         2_400,
-        name.equals("panel"));
+        name.equals("panel") ? Moves.HINGED : Moves.FIXED);
   }
 
   private static List<Grit> grits() {

@@ -28,7 +28,8 @@ class SandStepsTest {
   private static final StartSurface PLANED = new StartSurface.Planed(0.0015, 0.03);
 
   private static Part part(String name, int count, double lengthMetre, StartSurface surface) {
-    return new Part(name, count, lengthMetre, 0.08, 0.02, RingAngle.FLAT, 1, surface, 60, false);
+    return new Part(
+        name, count, lengthMetre, 0.08, 0.02, RingAngle.FLAT, 1, surface, 60, Moves.FIXED);
   }
 
   private static ProjectRequest request(List<Part> parts, List<Grit> shelf) {
