@@ -57,7 +57,7 @@ class RunIT {
     assertFalse(browser.driver().findElements(By.cssSelector(".run .step-cautions")).isEmpty());
     click(".run-done");
     waitUntilNot(".run-title", first);
-    assertEquals(List.of("dry-clamp"), browser.script(DONE));
+    assertEquals(List.of("glue-1"), browser.script(DONE));
     assertTrue(browser.text(".run").contains("Still true after"), browser.text(".run"));
     String second = browser.text(".run-title");
     browser.open("about:blank");
@@ -84,7 +84,7 @@ class RunIT {
     new WebDriverWait(browser.driver(), java.time.Duration.ofSeconds(5))
         .until(d -> !planned.equals(browser.script(STEP, "coat-1")));
     assertTrue(planned.compareTo((String) browser.script(STEP, "coat-1")) < 0);
-    assertTrue(((String) browser.script(STEP, "glue-1")).compareTo("2031-05-06T10:00") >= 0);
+    assertTrue(((String) browser.script(STEP, "clamps-off-1")).compareTo("2031-05-06T10:00") >= 0);
   }
 
   /**

@@ -11,9 +11,15 @@ import benchlore.schedules.time.Interval;
  * @param work when
  * @param unclamp when the clamps come off
  * @param answer the engine's schedule for it; its first batch is this session
+ * @param jointingSecond of it, before the glue, to joint the edges and clamp up dry; 0 if that was
+ *     done before
  */
 record GlueSession(
-    String label, Interval work, Interval unclamp, Answer.Given<GlueUpSchedule> answer) {
+    String label,
+    Interval work,
+    Interval unclamp,
+    Answer.Given<GlueUpSchedule> answer,
+    double jointingSecond) {
   GlueUpSchedule.Batch batch() {
     return answer.value().batches().get(0);
   }

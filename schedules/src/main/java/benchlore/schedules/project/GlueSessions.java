@@ -26,8 +26,19 @@ final class GlueSessions {
    */
   private record Busy(Moment until, int count) {}
 
+  /**
+   * A blank, or what is left of it, to be glued in one session.
+   *
+   * @param name what it is called
+   * @param joints not glued yet
+   * @param stage which session of it, from 1
+   * @param before seconds of the session before the glue
+   */
+  private record Blank(String name, int joints, int stage, double before) {}
+
   private final ProjectRequest request;
   private final PlanBuilder draft;
+  private final Jointing jointing;
   private final List<Busy> busy = new ArrayList<>();
   private final List<Interval> glued;
   private final List<Interval> unclamped;
@@ -37,6 +48,7 @@ final class GlueSessions {
   GlueSessions(ProjectRequest request, PlanBuilder draft) {
     this.request = request;
     this.draft = draft;
+    this.jointing = new Jointing(request);
     this.machine = draft.ready();
     this.glued = new ArrayList<>(request.progress().run(StepId.Task.GLUE));
     this.unclamped = new ArrayList<>(request.progress().run(StepId.Task.CLAMPS_OFF));
@@ -73,28 +85,33 @@ final class GlueSessions {
   }
 
   private Optional<GlueSession> next(Part part, String name, int joints, int stage) {
+    double before = stage == 1 ? jointing.inSessionSecond(part) : 0;
     if (!glued.isEmpty()) {
-      return asDone(part, name, joints, stage);
+      return asDone(part, new Blank(name, joints, stage, before));
     }
+    return booked(part, new Blank(name, joints, stage, before));
+  }
+
+  private Optional<GlueSession> booked(Part part, Blank blank) {
     Moment from = draft.ready();
     Moment latest = from.plusDays(ProjectFigures.GLUE_DAYS);
     List<Refusal> reasons = List.of();
     while (from.isBefore(latest)) {
       Optional<Interval> slot =
-          draft.unbroken("a glue-up", from, ProjectFigures.AROUND_A_GLUE_UP.high());
+          draft.unbroken(
+              "a glue-up", from, blank.before() + ProjectFigures.AROUND_A_GLUE_UP.high());
       if (slot.isEmpty()) {
         return Optional.empty();
       }
       Moment start = slot.get().start();
       Answer<GlueUpSchedule> answer =
-          GlueUp.plan(question(part, name, joints, start, freeClamps(start)));
+          GlueUp.plan(question(part, blank, start, freeClamps(start.plusSeconds(blank.before()))));
       if (answer instanceof Answer.Given<GlueUpSchedule> given) {
-        Optional<Interval> work = work(given.value(), start);
+        Optional<Interval> work = work(given.value(), start, blank);
         if (work.isPresent()) {
-          boolean whole = given.value().batches().size() == 1 && stage == 1;
-          return book(whole ? name : name + ", stage " + stage, work.get(), given);
+          return book(blank, work.get(), given);
         }
-        reasons = tooLong(name);
+        reasons = tooLong(blank.name());
       } else {
         reasons = ((Answer.Refused<GlueUpSchedule>) answer).reasons();
       }
@@ -108,13 +125,12 @@ final class GlueSessions {
    * The session at the time it was done at, whatever the shop's hours say; there were clamps
    * enough, or it would not be done.
    */
-  private Optional<GlueSession> asDone(Part part, String name, int joints, int stage) {
+  private Optional<GlueSession> asDone(Part part, Blank blank) {
     Interval work = glued.remove(0);
     Answer<GlueUpSchedule> answer =
-        GlueUp.plan(question(part, name, joints, work.start(), request.shop().clamps().count()));
+        GlueUp.plan(question(part, blank, work.start(), request.shop().clamps().count()));
     if (answer instanceof Answer.Given<GlueUpSchedule> given) {
-      boolean whole = given.value().batches().size() == 1 && stage == 1;
-      return book(whole ? name : name + ", stage " + stage, work, given);
+      return book(blank, work, given);
     }
     draft.refuse(((Answer.Refused<GlueUpSchedule>) answer).reasons());
     return Optional.empty();
@@ -128,16 +144,16 @@ final class GlueSessions {
   }
 
   /** The stretch from this start on, if it is free as long as the work takes. */
-  private Optional<Interval> work(GlueUpSchedule schedule, Moment start) {
+  private Optional<Interval> work(GlueUpSchedule schedule, Moment start, Blank blank) {
     GlueUpSchedule.Batch first = schedule.batches().get(0);
-    double seconds = first.spreadSecond() + first.closeSecond();
+    double seconds = first.spreadSecond() + first.closeSecond() + blank.before();
     Optional<Interval> slot =
         draft.unbroken("a glue-up", start, seconds + ProjectFigures.AROUND_A_GLUE_UP.high());
     return slot.filter(found -> found.start().equals(start));
   }
 
   private Optional<GlueSession> book(
-      String label, Interval work, Answer.Given<GlueUpSchedule> given) {
+      Blank blank, Interval work, Answer.Given<GlueUpSchedule> given) {
     draft.take(work);
     draft.readyFrom(work.end());
     GlueUpSchedule.Batch batch = given.value().batches().get(0);
@@ -150,10 +166,13 @@ final class GlueSessions {
     double density = request.materials().adhesive().line().density().mid();
     cubicMetre = batch.massKilogram() / density + cubicMetre;
     machine = machine.orLater(given.value().machine().at().orLater(off.get().end()));
-    return Optional.of(new GlueSession(label, work, off.get(), given));
+    boolean whole = given.value().batches().size() == 1 && blank.stage() == 1;
+    String label = whole ? blank.name() : blank.name() + ", stage " + blank.stage();
+    return Optional.of(new GlueSession(label, work, off.get(), given, blank.before()));
   }
 
-  private GlueUpRequest question(Part part, String name, int joints, Moment start, int clamps) {
+  /** The glue-up of a session that begins at this moment. */
+  private GlueUpRequest question(Part part, Blank blank, Moment start, int clamps) {
     Species wood = request.materials().wood();
     double moist = 1 + request.moisturePercent() / 100;
     double density = wood.specificGravity().low() * 1000 * moist;
@@ -162,10 +181,10 @@ final class GlueSessions {
         request.materials().adhesive(),
         List.of(
             new GlueUpRequest.Joint(
-                name,
+                blank.name(),
                 part.lengthMetre(),
                 part.thicknessMetre(),
-                joints,
+                blank.joints(),
                 GlueUpRequest.Arrangement.IN_LINE,
                 part.widthMetre() / part.boards(),
                 0)),
@@ -173,11 +192,11 @@ final class GlueSessions {
             density,
             wood.surface().oily(),
             List.of(request.moisturePercent(), request.moisturePercent()),
-            ProjectFigures.SINCE_JOINTED.high()),
+            Jointing.sinceSecond(blank.joints())),
         new GlueUpRequest.Clamps(
             clamps, shop.forceNewton(), shop.caulDepthMetre(), shop.headMetre()),
         request.shop().climate(),
-        start,
+        start.plusSeconds(blank.before()),
         GlueUpRequest.Pace.usual(request.shop().people()));
   }
 

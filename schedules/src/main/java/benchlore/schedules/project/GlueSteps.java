@@ -1,5 +1,7 @@
 package benchlore.schedules.project;
 
+import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.glueup.GlueUpSchedule;
@@ -17,6 +19,20 @@ import java.util.Optional;
  * day are one step.
  */
 final class GlueSteps {
+  private static final Message JOINT =
+      Message.of("Joint each edge, then clamp the blank up without glue, cauls and all.");
+  private static final Message NO_LIGHT =
+      Message.of("No light through a joint held together by hand; mark faces and order.");
+  private static final Message FRESH =
+      Message.of(
+          "Lay out clamps, brush, glue, wet rag and a clock. Then one fine pass over every edge, and"
+              + " spread at once: a fresh edge takes glue best.");
+
+  private static final List<Message> AGAIN =
+      List.of(Message.of("Edges, dry clamping, fine pass and beads as at the first glue-up."));
+  private static final Message BEADS =
+      Message.of("An even row of small beads along the joint: enough glue, enough pressure.");
+
   private final ProjectRequest request;
   private final PlanBuilder draft;
   private final GlueSessions sessions;
@@ -37,7 +53,7 @@ final class GlueSteps {
     if (joints == 0) {
       return;
     }
-    prepare(joints);
+    prepare();
     for (Part part : request.parts()) {
       if (part.boards() > 1 && !draft.refused()) {
         part(part);
@@ -48,10 +64,13 @@ final class GlueSteps {
     }
   }
 
-  private void prepare(int joints) {
-    List<Interval> slots =
-        draft.book(
-            StepId.Task.DRY_CLAMP.once(), "dry clamping", ProjectFigures.JOINT.high() * joints);
+  /** What no session of gluing has room for, or is done already. */
+  private void prepare() {
+    double seconds = new Jointing(request).apartSecond();
+    if (!(seconds > 0)) {
+      return;
+    }
+    List<Interval> slots = draft.book(StepId.Task.DRY_CLAMP.once(), "dry clamping", seconds);
     if (slots.isEmpty()) {
       return;
     }
@@ -61,11 +80,7 @@ final class GlueSteps {
             "Joint the edges and clamp up dry",
             Step.Kind.WORK,
             slots,
-            List.of(
-                Message.of("Joint each edge, then clamp the blank up without glue, cauls and all."),
-                Message.of("No light through a joint held together by hand; mark faces and order."),
-                Message.of(
-                    "Lay out clamps, brush, glue, wet rag and a clock where you will glue.")),
+            List.of(JOINT, NO_LIGHT),
             List.of(MachineSteps.GUARD),
             List.of(),
             Optional.empty()));
@@ -101,11 +116,11 @@ final class GlueSteps {
     draft.add(
         new Step(
             StepId.Task.GLUE.number(number),
-            "Glue up " + names(day),
+            (first.jointingSecond() > 0 ? "Joint and glue up " : "Glue up ") + names(day),
             Step.Kind.WORK,
             slots(day, true),
             notes(part, first),
-            first.answer().cautions(),
+            cautions(first),
             first.answer().working(),
             Optional.empty()));
     draft.add(
@@ -136,11 +151,22 @@ final class GlueSteps {
     return names.toString();
   }
 
-  private static List<Message> notes(Part part, GlueSession session) {
+  private static List<Caution> cautions(GlueSession session) {
+    List<Caution> own = session.answer().cautions();
+    return session.jointingSecond() > 0 ? Cautions.merged(own, List.of(MachineSteps.GUARD)) : own;
+  }
+
+  /** What comes before the glue, in full at the first blank. */
+  private static List<Message> before(GlueSession session) {
+    return session.jointingSecond() > 0 ? List.of(JOINT, NO_LIGHT, FRESH) : List.of(FRESH);
+  }
+
+  private List<Message> notes(Part part, GlueSession session) {
     GlueUpSchedule schedule = session.answer().value();
     GlueUpSchedule.Batch batch = session.batch();
     GlueUpSchedule.Row row = schedule.rows().get(0);
     List<Message> notes = new ArrayList<>();
+    notes.addAll(number == 1 ? before(session) : AGAIN);
     notes.add(
         Message.of(
             "Each blank: {0} boards. Spread and close it within {1} of the first glue; a steady"
@@ -160,8 +186,9 @@ final class GlueSteps {
               Quantity.of(row.spacingLimitMetre(), Unit.METRE),
               Quantity.of(row.forceEachNewton(), Unit.NEWTON)));
     }
-    notes.add(
-        Message.of("An even row of small beads along the joint: enough glue, enough pressure."));
+    if (number == 1) {
+      notes.add(BEADS);
+    }
     return notes;
   }
 

@@ -26,11 +26,11 @@ final class ProjectFigures {
       SourcedRange.of(
           15, Unit.MICRON, Provenance.fromMemory("nibs and brush marks of a brushed film"));
 
-  /**
-   * Time from jointing to glue: the edges are jointed at the dry clamping before, so the glue-up
-   * warns and asks for a fresh light cut.
-   */
-  static final SourcedRange SINCE_JOINTED = SourcedRange.of(3_600, Unit.SECOND, FROM);
+  /** The last fine pass over both edges of a joint, just before the glue; part of jointing. */
+  static final SourcedRange FRESH_PASS = SourcedRange.of(120, Unit.SECOND, FROM);
+
+  /** Longest usual time to spread and close one blank, kept free after its edges are jointed. */
+  static final SourcedRange CLOSE = SourcedRange.of(1_800, Unit.SECOND, FROM);
 
   /** Side hardness where a species states none, about that of cherry; the working says so. */
   static final SourcedRange HARDNESS =

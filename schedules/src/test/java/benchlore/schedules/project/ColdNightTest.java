@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.Stage;
@@ -92,9 +93,10 @@ class ColdNightTest {
 
   @Test
   void theJointGluedThatEveningIsReadyLater() {
-    Progress progress = until("glue-1");
+    String last = lastGlueUp(plan(USUAL));
+    Progress progress = until(last);
     ProjectPlan usual = plan(USUAL.with(progress));
-    Date evening = usual.find("glue-1").orElseThrow().start().date();
+    Date evening = usual.find(last).orElseThrow().start().date();
     ProjectPlan cold = plan(project(night(evening, 7)).with(progress));
     assertTrue(
         settled(cold).isAfter(settled(usual)), settled(cold) + " is not after " + settled(usual));
@@ -113,6 +115,15 @@ class ColdNightTest {
       }
     }
     return new Progress(Optional.of(last.end()), done);
+  }
+
+  /** The last of them settles last. */
+  private static String lastGlueUp(ProjectPlan plan) {
+    String last = "";
+    for (Step step : plan.steps()) {
+      last = step.id().is(StepId.Task.GLUE) ? step.id().name() : last;
+    }
+    return last;
   }
 
   /** When the last wait before machining is over. */

@@ -47,7 +47,6 @@ class ProjectTest {
     List<String> ids = PLAN.steps().stream().map(step -> step.id().name()).toList();
     List<String> wanted =
         List.of(
-            "dry-clamp",
             "glue-1",
             "clamps-off-1",
             "machine",
@@ -213,7 +212,7 @@ class ProjectTest {
     Optional<Step> settle = plan(request).find("settle");
     assertTrue(settle.isPresent());
     assertEquals(Step.Kind.WAIT, settle.get().kind());
-    assertFalse(plan(request).find("dry-clamp").orElseThrow().start().isBefore(settle.get().end()));
+    assertFalse(plan(request).find("glue-1").orElseThrow().start().isBefore(settle.get().end()));
   }
 
   @Test
