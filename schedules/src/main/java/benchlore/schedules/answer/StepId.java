@@ -40,6 +40,8 @@ public record StepId(Task task, int number) {
     LEVEL_FILLER("level-filler", false),
     /** Every part is tried in its place. */
     DRY_FIT("dry-fit", false),
+    /** The gaps of moving parts are looked at once more, sanded. */
+    FIT_CHECK("fit-check", false),
     /** A coat is scuffed before the next. */
     SCUFF("scuff", true),
     /** A coat goes on. */

@@ -71,13 +71,11 @@ final class CureSteps {
   }
 
   private static void install(ProjectRequest request, PlanBuilder draft) {
-    int count = 0;
-    for (Part part : request.parts()) {
-      count = count + part.count();
-    }
     List<Interval> slots =
         draft.book(
-            StepId.Task.INSTALL.once(), "fitting the parts", ProjectFigures.INSTALL.high() * count);
+            StepId.Task.INSTALL.once(),
+            "fitting the parts",
+            FitTime.installSecond(request.parts()));
     if (!slots.isEmpty()) {
       draft.add(
           new Step(

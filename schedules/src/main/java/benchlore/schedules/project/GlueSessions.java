@@ -174,7 +174,8 @@ final class GlueSessions {
   /** The glue-up of a session that begins at this moment. */
   private GlueUpRequest question(Part part, Blank blank, Moment start, int clamps) {
     Species wood = request.materials().wood();
-    double moist = 1 + request.moisturePercent() / 100;
+    double percent = StockSteps.workedPercent(request);
+    double moist = 1 + percent / 100;
     double density = wood.specificGravity().low() * 1000 * moist;
     GlueUpRequest.Clamps shop = request.shop().clamps();
     return new GlueUpRequest(
@@ -191,7 +192,7 @@ final class GlueSessions {
         new GlueUpRequest.Wood(
             density,
             wood.surface().oily(),
-            List.of(request.moisturePercent(), request.moisturePercent()),
+            List.of(percent, percent),
             Jointing.sinceSecond(blank.joints())),
         new GlueUpRequest.Clamps(
             clamps, shop.forceNewton(), shop.caulDepthMetre(), shop.headMetre()),

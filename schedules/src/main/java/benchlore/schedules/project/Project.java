@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /**
  * Plans a project of one wood, one adhesive and one finish: settle the stock, glue up, machine,
- * sand, test-fit, coat, cure, install.
+ * test-fit, sand, coat, cure, install.
  *
  * <p>Each step starts as early as the one before it, the shop's hours and the air allow. A dry fit
  * always stands before the first coat. A step that a rule of the engine refuses refuses the plan,
@@ -41,8 +41,15 @@ public final class Project {
       return Answer.refuse(draft.refusals());
     }
     MachineSteps.add(request, draft);
+    boolean isLate = FitSteps.isLate(request);
+    if (!isLate) {
+      FitSteps.add(request, draft);
+    }
     new SandSteps(request, draft).add();
-    FitSteps.add(request, draft);
+    if (isLate) {
+      FitSteps.add(request, draft);
+    }
+    FitSteps.check(request, draft);
     if (draft.refused()) {
       return Answer.refuse(draft.refusals());
     }

@@ -40,14 +40,19 @@ final class ProjectFigures {
   /** Take the clamps off one blank and scrape the squeeze-out. */
   static final SourcedRange UNCLAMP = SourcedRange.of(900, Unit.SECOND, FROM);
 
-  /** Test-fit one part, tape on, and mark it. */
-  static final SourcedRange FIT = SourcedRange.of(1_200, Unit.SECOND, FROM);
-
   /** Set out, wipe the dust off, and clean up after a coat. */
   static final SourcedRange AROUND_A_COAT = SourcedRange.of(2_400, Unit.SECOND, FROM);
 
-  /** Install one finished part. */
-  static final SourcedRange INSTALL = SourcedRange.of(1_800, Unit.SECOND, FROM);
+  /** As near to the shop's air as the settle rule lets boards come, points. */
+  static final SourcedRange SETTLED_WITHIN =
+      SourcedRange.of(1, Unit.PERCENT, Provenance.fromMemory("the end of the settle rule"));
+
+  /** What a meter may be off and boards still be settled, points. */
+  static final SourcedRange METER_OFF =
+      SourcedRange.of(
+          3,
+          Unit.PERCENT,
+          Provenance.commonPractice("a pin meter reads within two points, and one to settle"));
 
   /** Movement below this is left out of a fit: a fine shaving. */
   static final SourcedRange MOVEMENT_TOLD =

@@ -27,7 +27,7 @@ final class StockSteps {
     for (Part part : request.parts()) {
       thickest = part.thicknessMetre() > thickest.thicknessMetre() ? part : thickest;
     }
-    Answer<FitSchedule> answer = Fit.plan(fit(request, thickest));
+    Answer<FitSchedule> answer = Fit.plan(fit(request, thickest, request.moisturePercent()));
     if (answer instanceof Answer.Given<FitSchedule> given) {
       FitSchedule.Settling settling = given.value().settling();
       Moment end = draft.ready().plusSeconds(Math.ceil(settling.highSecond()));
@@ -42,7 +42,10 @@ final class StockSteps {
                       "Stack them on stickers with air all round for {0} to {1}, until two meter"
                           + " readings a week apart agree.",
                       Quantity.of(settling.lowSecond(), Unit.SECOND),
-                      Quantity.of(settling.highSecond(), Unit.SECOND))),
+                      Quantity.of(settling.highSecond(), Unit.SECOND)),
+                  Message.of(
+                      "They settle to about {0}; that is what they are glued and fitted at below.",
+                      Quantity.of(workedPercent(request), Unit.PERCENT))),
               List.of(),
               given.working(),
               Optional.empty()));
@@ -52,14 +55,35 @@ final class StockSteps {
     }
   }
 
-  /** The fit question for a part, without an opening or a fixing. */
+  /**
+   * Moisture of the wood as it is glued, machined and fitted: what the meter says of settled
+   * boards, else what they have settled to by then.
+   */
+  static double workedPercent(ProjectRequest request) {
+    double metered = request.moisturePercent();
+    double air = mean(request.shop().climate()).moisturePercent();
+    double within = ProjectFigures.SETTLED_WITHIN.high();
+    return request.settled() ? metered : Math.max(air - within, Math.min(air + within, metered));
+  }
+
+  /** Whether boards that are said to have settled read as far from the shop's air as none do. */
+  static boolean readsUnsettled(ProjectRequest request) {
+    double air = mean(request.shop().climate()).moisturePercent();
+    return Math.abs(request.moisturePercent() - air) > ProjectFigures.METER_OFF.high();
+  }
+
+  /** The fit question for a part as it is worked, without an opening or a fixing. */
   static FitRequest fit(ProjectRequest request, Part part) {
+    return fit(request, part, workedPercent(request));
+  }
+
+  private static FitRequest fit(ProjectRequest request, Part part, double percent) {
     return new FitRequest(
         request.materials().wood(),
         part.rings(),
         part.widthMetre(),
         part.thicknessMetre(),
-        request.moisturePercent(),
+        percent,
         mean(request.shop().climate()),
         request.place(),
         Optional.empty(),

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.QuantityKey;
+import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.Species;
 import benchlore.schedules.movement.Film;
@@ -94,11 +95,71 @@ class FitStepsTest {
     assertTrue(wide > 0 && wide < TRIED, "wide: " + wide);
   }
 
+  /** A plane stroke at a fit costs nothing yet, and nothing is coated that was not fitted. */
+  @Test
+  void theFitComesBeforeSandingAndTheGapsOfMovingPartsAreCheckedAfter() {
+    Random dice = new Random(17);
+    for (int i = 0; i < TRIED; i++) {
+      Moves moves = Moves.values()[i % 3];
+      ProjectPlan plan = plan(List.of(MadeParts.leaf(dice, moves)));
+      Step fit = plan.find("dry-fit").orElseThrow();
+      Step sand = plan.find("sand").orElseThrow();
+      assertFalse(fit.start().isBefore(plan.find("machine").orElseThrow().end()));
+      assertFalse(sand.start().isBefore(fit.end()));
+      Optional<Step> check = plan.find("fit-check");
+      assertEquals(moves != Moves.FIXED, check.isPresent());
+      check.ifPresent(c -> assertFalse(c.start().isBefore(sand.end())));
+      check.ifPresent(
+          c -> assertFalse(plan.find("coat-1").orElseThrow().start().isBefore(c.end())));
+    }
+  }
+
+  /** A run saved when plans sanded first stays as it was done. */
+  @Test
+  void whatWasSandedBeforeItWasFittedIsFittedAfterwards() {
+    ProjectPlan plan = plan(List.of(Projects.part("panel", 1, 1)));
+    Step sand = plan.find("sand").orElseThrow();
+    Progress.Done done = new Progress.Done(sand.id(), sand.slots());
+    Progress.Done machined =
+        new Progress.Done(StepId.Task.MACHINE.once(), plan.find("machine").orElseThrow().slots());
+    Progress progress = new Progress(Optional.of(sand.end()), List.of(machined, done));
+    ProjectPlan after =
+        plan(MadeParts.in(USUAL, List.of(Projects.part("panel", 1, 1))).with(progress));
+    Step fit = after.find("dry-fit").orElseThrow();
+    assertEquals(sand.slots(), after.find("sand").orElseThrow().slots());
+    assertFalse(fit.start().isBefore(sand.end()));
+    assertEquals("Dry fit, before the first coat", fit.title());
+    assertTrue(after.find("fit-check").isEmpty());
+    assertTrue(
+        after.find("sand").orElseThrow().cautions().stream()
+            .noneMatch(c -> c.code().equals("done-early")));
+  }
+
+  @Test
+  void aHundredSlatsTakeMinutesEachAndADoorHalfAnHour() {
+    Part slat = MadeParts.sized("slat", 100, 0.2, 0.08, Moves.FIXED);
+    Part knob = MadeParts.sized("knob", 12, 0.03, 0.03, Moves.FIXED);
+    Part door = MadeParts.sized("door", 1, 0.6, 0.4, Moves.HINGED);
+    Part top = MadeParts.sized("top", 1, 1.8, 0.9, Moves.FIXED);
+    assertEquals(100 * 60, FitTime.dryFitSecond(List.of(slat)), 0);
+    assertEquals(100 * 120, FitTime.installSecond(List.of(slat)), 0);
+    assertEquals(12 * 60, FitTime.dryFitSecond(List.of(knob)), 0);
+    assertEquals(1_800, FitTime.installSecond(List.of(door)), 0);
+    assertTrue(FitTime.dryFitSecond(List.of(top)) < FitTime.dryFitSecond(List.of(door)));
+    assertEquals(0, FitTime.checkSecond(List.of(slat, knob, top)), 0);
+  }
+
   private static Step fit(Part part) {
-    return Project.plan(MadeParts.in(USUAL, List.of(part)))
-        .fold(Answer.Given::value, refused -> fail(refused.reasons().toString()))
-        .find("dry-fit")
-        .orElseThrow();
+    return plan(List.of(part)).find("dry-fit").orElseThrow();
+  }
+
+  private static ProjectPlan plan(List<Part> parts) {
+    return plan(MadeParts.in(USUAL, parts));
+  }
+
+  private static ProjectPlan plan(ProjectRequest request) {
+    return Project.plan(request)
+        .fold(Answer.Given::value, refused -> fail(refused.reasons().toString()));
   }
 
   private static Optional<Message> note(Step fit, Part part) {

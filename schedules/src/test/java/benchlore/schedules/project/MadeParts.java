@@ -39,6 +39,22 @@ final class MadeParts {
         Moves.FIXED);
   }
 
+  /** One board of this size. */
+  static Part sized(String name, int count, double lengthMetre, double widthMetre, Moves moves) {
+    Part part = Projects.part(name, count, 1);
+    return new Part(
+        name,
+        count,
+        lengthMetre,
+        widthMetre,
+        part.thicknessMetre(),
+        part.rings(),
+        1,
+        part.surface(),
+        part.machiningSecond(),
+        moves);
+  }
+
   static Part as(Part part, Moves moves) {
     return new Part(
         part.name(),

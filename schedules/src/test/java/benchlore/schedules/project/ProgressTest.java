@@ -60,7 +60,7 @@ class ProgressTest {
       assertEquals(plan.steps().get(i).slots(), after.steps().get(i).slots());
     }
     assertEquals(late, after.find("sand").orElseThrow().slots());
-    assertFalse(after.find("dry-fit").orElseThrow().start().isBefore(end));
+    assertFalse(after.find("fit-check").orElseThrow().start().isBefore(end));
     assertTrue(after.end().isAfter(plan.end()));
   }
 
