@@ -11,6 +11,7 @@ import benchlore.generator.planning.Planned;
 import benchlore.generator.planning.Plans;
 import benchlore.schedules.exchange.EngineJson;
 import benchlore.schedules.exchange.Node;
+import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.projectfile.FileProblem;
 import benchlore.schedules.projectfile.PlanFileJson;
@@ -80,6 +81,18 @@ final class PlanFileFormsTest {
       assertEquals(List.of(), ProjectFile.forms(node(file)), file.toString());
       assertEquals(read.value().orElseThrow().get(0).request(), asPage(file), file.toString());
     }
+  }
+
+  /** What a file said before it had words for it still means the same. */
+  @Test
+  void trueInAnOlderFileIsHingedAndFalseFixed() throws IOException {
+    assertEquals(Moves.HINGED, moves("plain"));
+    assertEquals(Moves.FIXED, moves("no-clamps"));
+    assertEquals(Moves.SLIDING, moves("moves-in-words"));
+  }
+
+  private static Moves moves(String file) throws IOException {
+    return asPage(FILES.resolve("sound/" + file + ".yaml")).parts().get(0).moves();
   }
 
   @Test

@@ -135,6 +135,14 @@ public final class GlueUpRows {
           "\"{joint}\" gets {0} with {1} clamps; {2} would give the least advised.",
           "Use more or stronger clamps, or see that the dry joint closes by hand.");
 
+  public static final CautionRow NO_ROOM_FOR_CLAMPS =
+      CautionRow.practice(
+          "no-room-for-clamps",
+          "no room for clamps",
+          WORK,
+          "No more than {0} of these clamps stand side by side along \"{joint}\".",
+          "Stronger clamps give more pressure here, more of them do not.");
+
   public static final CautionRow OVER_CLAMPING =
       CautionRow.practice(
           "over-clamping",

@@ -25,16 +25,16 @@ record BatchBuilder(
   static final BatchBuilder EMPTY = new BatchBuilder(List.of(), 0, 0, 0, 0);
 
   /** All of these in one go. */
-  static BatchBuilder of(List<JointWork> tasks, int limit) {
+  static BatchBuilder of(List<JointWork> tasks) {
     BatchBuilder draft = EMPTY;
     for (JointWork task : tasks) {
-      draft = draft.with(task, limit);
+      draft = draft.with(task);
     }
     return draft;
   }
 
-  /** With one joint more, while at most {@code limit} clamps are used. */
-  BatchBuilder with(JointWork task, int limit) {
+  /** With one joint more. */
+  BatchBuilder with(JointWork task) {
     List<JointWork> more = new ArrayList<>(tasks);
     more.add(task);
     boolean newRow = !task.inLine() || !holds(task.group());
@@ -43,7 +43,7 @@ record BatchBuilder(
         spreadSecond + task.spreadSecond(),
         Math.max(longestSecond, task.spreadSecond()),
         clampSecond + (newRow ? task.clampSecond() : 0),
-        clamps + (newRow ? task.clamps(limit) : 0));
+        clamps + (newRow ? task.clamps() : 0));
   }
 
   /**
@@ -74,17 +74,6 @@ record BatchBuilder(
       area = area + task.joint().areaSquareMetre();
     }
     return GlueNeed.massKilogram(area, adhesive);
-  }
-
-  /** Clamps truly set, of a shelf that may be short of what a joint calls for. */
-  int clampsSet() {
-    int set = 0;
-    int group = -1;
-    for (JointWork task : tasks) {
-      set = set + (task.inLine() && task.group() == group ? 0 : task.row().count());
-      group = task.group();
-    }
-    return set;
   }
 
   /** True if a joint of this group is in it. */

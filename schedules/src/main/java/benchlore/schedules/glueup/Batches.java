@@ -16,10 +16,10 @@ import java.util.OptionalDouble;
  * Splits an assembly into batches that each close in time.
  *
  * <p>Joints stay in the order given. A batch takes joints as long as it closes within the open,
- * closed and pot time of its own hour and finds clamps. Every number of clamps up to the shelf is
- * tried, each with and without starting a batch while an earlier one still stands in clamps; the
- * plan whose clamps come off first wins, then the one with fewest batches. Trying the smaller
- * numbers too makes it certain that more clamps are never slower.
+ * closed and pot time of its own hour and finds clamps. Every number of clamps from the longest row
+ * to the shelf is tried, each with and without starting a batch while an earlier one still stands
+ * in clamps; the plan whose clamps come off first wins, then the one with fewest batches. Trying
+ * the smaller numbers too makes it certain that more clamps are never slower.
  */
 final class Batches {
   private static final int COLD_HOURS = 24;
@@ -52,20 +52,22 @@ final class Batches {
   /** The best split; empty if some joint cannot be closed, or not in warm enough air. */
   Optional<List<Batch>> best() {
     int most = 0;
+    int row = 1;
     for (JointWork task : tasks) {
-      most = most + task.clamps(request.clamps().count());
+      most = most + task.clamps();
+      row = Math.max(row, task.clamps());
     }
     int shelf = Math.min(request.clamps().count(), Math.max(1, most));
     Optional<List<Batch>> best = plan(shelf, true);
-    for (int limit = shelf; limit >= 1 && best.map(List::size).orElse(2) > 1; limit--) {
+    for (int limit = shelf; limit >= row && best.map(List::size).orElse(2) > 1; limit--) {
       best = better(best, plan(limit, false));
       best = better(best, plan(limit, true));
     }
     return best;
   }
 
-  private static Optional<List<Batch>> better(
-      Optional<List<Batch>> one, Optional<List<Batch>> other) {
+  /** The one whose clamps come off first, then the one with fewer batches. */
+  static Optional<List<Batch>> better(Optional<List<Batch>> one, Optional<List<Batch>> other) {
     if (one.isEmpty() || other.isEmpty()) {
       return one.isPresent() ? one : other;
     }
@@ -93,7 +95,7 @@ final class Batches {
       Optional<Batch> batch = Optional.empty();
       for (int hour = 0; hour <= COLD_HOURS && batch.isEmpty(); hour++) {
         Moment start = free.plusHours(hour);
-        BatchBuilder draft = fill(next, start, limit, limit - used);
+        BatchBuilder draft = fill(next, start, limit - used);
         batch = draft.tasks().isEmpty() ? batch : batch(draft, start);
         if (batch.isPresent()) {
           drafts.add(draft);
@@ -124,7 +126,7 @@ final class Batches {
         free = free.orLater(done.get(i).clampsOff());
       }
     }
-    while (inUse(done, drafts, free) + task.clamps(limit) > limit) {
+    while (inUse(done, drafts, free) + task.clamps() > limit) {
       free = nextOff(done, free);
     }
     return free;
@@ -148,11 +150,11 @@ final class Batches {
     return used;
   }
 
-  private BatchBuilder fill(int next, Moment start, int limit, int clampsLeft) {
+  private BatchBuilder fill(int next, Moment start, int clampsLeft) {
     BatchLimits within = limitsAt(start);
     BatchBuilder draft = BatchBuilder.EMPTY;
     for (int i = next; i < tasks.size(); i++) {
-      BatchBuilder more = draft.with(tasks.get(i), limit);
+      BatchBuilder more = draft.with(tasks.get(i));
       if (more.clamps() > clampsLeft || more.orderWithin(within).isEmpty()) {
         return draft;
       }
@@ -188,7 +190,7 @@ final class Batches {
         new Batch(
             shares(draft),
             order,
-            draft.clampsSet(),
+            draft.clamps(),
             draft.massKilogram(adhesive),
             start,
             draft.spreadSecond(),

@@ -28,6 +28,8 @@ import java.util.List;
  * fan is a picture, not mechanics: a stiff caul reaches farther.
  */
 final class ClampRows {
+  private static final int MOST_CLAMPS = 1000;
+
   private ClampRows() {}
 
   /** Farthest apart clamps may stand, m. */
@@ -66,6 +68,27 @@ final class ClampRows {
   }
 
   /**
+   * True if a joint is held in clamps: not a short edge joint with hot hide glue, which is rubbed
+   * together until it grabs and left alone.
+   */
+  static boolean needed(Adhesive adhesive, Joint joint) {
+    return needed(adhesive) && !rubbed(adhesive, joint);
+  }
+
+  private static boolean rubbed(Adhesive adhesive, Joint joint) {
+    return adhesive.family() == Adhesive.Family.HOT_HIDE
+        && joint.arrangement() == GlueUpRequest.Arrangement.IN_LINE
+        && joint.lengthMetre() <= GlueUpFigures.RUBBED.high();
+  }
+
+  /** As many clamps as stand side by side along a joint; no end of them if they are points. */
+  static int sideBySide(Joint joint, Clamps clamps) {
+    return clamps.headMetre() > 0
+        ? (int) Math.min(joint.lengthMetre() / clamps.headMetre(), MOST_CLAMPS)
+        : MOST_CLAMPS;
+  }
+
+  /**
    * The thinnest caul behind which so many clamps press a joint evenly, m; 0 or less if none is
    * needed, NaN if no caul helps because the usual spacing alone calls for more.
    */
@@ -88,7 +111,8 @@ final class ClampRows {
     int force = byForce(area, pressure.lowPascal(), clamps.forceNewton());
     int even = bySpacing(joint.lengthMetre(), spacing);
     Governs governs = force > even ? Governs.FORCE : Governs.SPACING;
-    int count = Math.min(Math.max(force, even), Math.max(even, clamps.count()));
+    int room = Math.min(clamps.count(), sideBySide(joint, clamps));
+    int count = Math.min(Math.max(force, even), Math.max(even, room));
     double wanted = area * pressure.targetPascal() / count;
     double each = Math.min(clamps.forceNewton(), wanted);
     double reached = count * each / area;

@@ -4,7 +4,6 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpRequest.Pace;
-import benchlore.schedules.glueup.GlueUpSchedule.Batch;
 import benchlore.schedules.glueup.GlueUpSchedule.Pressure;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
 import benchlore.schedules.material.DensityClass;
@@ -42,18 +41,18 @@ public final class GlueUp {
     }
     List<Refusal> stops = new ArrayList<>(Preconditions.before(request));
     Pressure pressure = pressure(request);
-    List<Row> rows = rows(request, pressure);
+    List<Row> rows = ClampChoice.rows(request, pressure, 0);
     stops.addAll(Preconditions.rows(request, rows));
     if (!stops.isEmpty()) {
       return Answer.refuse(stops);
     }
-    List<JointWork> tasks = tasks(request, rows, request.pace().people());
-    Optional<List<Batch>> batches = new Batches(request, tasks).best();
-    Optional<Milestones> moments = batches.flatMap(found -> Milestones.of(request, found));
+    Optional<ClampChoice> chosen = ClampChoice.best(request, pressure);
+    Optional<Milestones> moments = chosen.flatMap(c -> Milestones.of(request, c.batches()));
     if (moments.isEmpty()) {
+      List<JointWork> tasks = tasks(request, rows, request.pace().people());
       return Answer.refuse(List.of(Preconditions.unplanned(request, tasks)));
     }
-    return answer(request, schedule(request, pressure, rows, batches.get(), moments.get()));
+    return answer(request, schedule(request, pressure, chosen.get(), moments.get()));
   }
 
   private static Answer<GlueUpSchedule> answer(GlueUpRequest request, GlueUpSchedule schedule) {
@@ -62,17 +61,13 @@ public final class GlueUp {
   }
 
   private static GlueUpSchedule schedule(
-      GlueUpRequest request,
-      Pressure pressure,
-      List<Row> rows,
-      List<Batch> batches,
-      Milestones moments) {
+      GlueUpRequest request, Pressure pressure, ClampChoice chosen, Milestones moments) {
     return new GlueUpSchedule(
         GlueNeed.of(request.joints(), request.adhesive()),
         BatchLimits.at(request, request.start()).assembly(),
         pressure,
-        rows,
-        batches,
+        chosen.rows(),
+        chosen.batches(),
         moments.clampsOff(),
         moments.handle(),
         moments.machine(),
@@ -83,15 +78,6 @@ public final class GlueUp {
     DensityClass density = DensityClass.of(request.wood().densityKilogramPerCubicMetre());
     SourcedRange range = density.pressureOf(request.adhesive());
     return new Pressure(density, range.low(), range.high(), range.mid());
-  }
-
-  private static List<Row> rows(GlueUpRequest request, Pressure pressure) {
-    boolean clamped = ClampRows.needed(request.adhesive());
-    List<Row> rows = new ArrayList<>();
-    for (Joint joint : request.joints()) {
-      rows.add(ClampRows.row(joint, request.clamps(), pressure, clamped));
-    }
-    return rows;
   }
 
   /** Every joint as work for so many people, in the order given. */

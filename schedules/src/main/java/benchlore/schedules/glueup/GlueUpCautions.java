@@ -89,7 +89,7 @@ final class GlueUpCautions {
         continue;
       }
       if (row.pressurePascal() < schedule.pressure().lowPascal() * ROUNDING) {
-        pressureShort(row);
+        pressureShort(row, request.joints().get(i));
       }
       double area = request.joints().get(i).areaSquareMetre();
       double full = row.count() * request.clamps().forceNewton();
@@ -99,7 +99,14 @@ final class GlueUpCautions {
     }
   }
 
-  private void pressureShort(Row row) {
+  private void pressureShort(Row row, Joint joint) {
+    int room = ClampRows.sideBySide(joint, request.clamps());
+    if (room < row.neededForForce()) {
+      cautions.add(
+          GlueUpRows.NO_ROOM_FOR_CLAMPS
+              .with("joint", row.joint())
+              .caution(Quantity.of(room, Unit.COUNT)));
+    }
     cautions.add(
         GlueUpRows.PRESSURE_SHORT
             .with("joint", row.joint())
@@ -151,7 +158,7 @@ final class GlueUpCautions {
     BatchLimits limits = BatchLimits.at(request, request.start());
     int shelf = request.clamps().count();
     for (int people = request.pace().people() + 1; people <= MOST_PEOPLE; people++) {
-      BatchBuilder all = BatchBuilder.of(GlueUp.tasks(request, schedule.rows(), people), shelf);
+      BatchBuilder all = BatchBuilder.of(GlueUp.tasks(request, schedule.rows(), people));
       if (all.clamps() <= shelf && all.orderWithin(limits).isPresent()) {
         return people;
       }

@@ -25,7 +25,11 @@ final class GlueUpChecks {
     found.adhesive(request.adhesive());
     found.joints(request.joints());
     found.wood(request.wood());
-    found.clamps(request.clamps(), ClampRows.needed(request.adhesive()));
+    boolean needed = false;
+    for (Joint joint : request.joints()) {
+      needed = needed || ClampRows.needed(request.adhesive(), joint);
+    }
+    found.clamps(request.clamps(), needed);
     found.pace(request.pace());
     int year = request.start().date().year();
     found.checks.require(
@@ -96,7 +100,13 @@ final class GlueUpChecks {
   }
 
   private void clamps(Clamps clamps, boolean needed) {
-    checks.within("clamps.count", clamps.count(), needed ? 1 : 0, 500, Unit.COUNT);
+    checks
+        .within("clamps.count", clamps.count(), 0, 500, Unit.COUNT)
+        .require(
+            clamps.count() != 0 || !needed,
+            "clamps.count",
+            "There are no clamps.",
+            "Borrow some; only short edges can be rubbed together with hot hide glue.");
     if (!needed) {
       return;
     }

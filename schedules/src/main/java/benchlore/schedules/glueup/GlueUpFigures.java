@@ -22,6 +22,8 @@ final class GlueUpFigures {
   static final SourcedRange SPACING = SourcedRange.range(0.2032, 0.3048, Unit.METRE, CLAMP_GUIDE);
   static final SourcedRange ONE_CLAMP =
       SourcedRange.of(0.15, Unit.METRE, Provenance.commonPractice("short joints"));
+  static final SourcedRange RUBBED =
+      SourcedRange.of(0.3, Unit.METRE, Provenance.commonPractice("edges short enough to rub"));
   static final SourcedRange FRESH = SourcedRange.range(900, 1200, Unit.SECOND, COLUMN);
   static final SourcedRange APART =
       SourcedRange.of(2, Unit.PERCENT, Provenance.commonPractice("parts within two points"));

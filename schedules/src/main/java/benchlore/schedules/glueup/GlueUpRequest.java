@@ -109,7 +109,7 @@ public record GlueUpRequest(
   /**
    * Like clamps.
    *
-   * @param count on the shelf, 1 to 500; 0 will do for an adhesive that needs none
+   * @param count on the shelf, 1 to 500; 0 will do where none is needed
    * @param forceNewton one clamp tightened by hand, 50 to 50000
    * @param caulDepthMetre thickness of the batten between clamp and work, 0 for none, to 0.5
    * @param headMetre width of the jaw along the joint, 0 (a point, the safe figure) to 0.3

@@ -247,13 +247,12 @@ final class GlueUpWorking {
                     "spreading", pace.perSquareMetreSecond(), Unit.SECOND_PER_SQUARE_METRE),
                 Figure.computed("hands", hands, Unit.RATIO)),
             GlueUpFigures.EXTRA_HANDS.from());
-    // Time is charged for every clamp the joints call for, even where the shelf is short.
     double clamps = batch.closeSecond() * hands / pace.perClampSecond();
     line(QuantityKey.BATCH_CLAMPING, name + ": clamping", batch.closeSecond(), Unit.SECOND)
         .add(
-            "clamps called for x each / hands",
+            "clamps set x each / hands",
             List.of(
-                Figure.computed("clamps called for", Numeric.round(clamps), Unit.COUNT),
+                Figure.computed("clamps set", Numeric.round(clamps), Unit.COUNT),
                 Figure.input("each clamp", pace.perClampSecond(), Unit.SECOND),
                 Figure.computed("hands", hands, Unit.RATIO)),
             GlueUpFigures.EXTRA_HANDS.from());

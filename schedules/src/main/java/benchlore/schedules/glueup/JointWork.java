@@ -12,21 +12,20 @@ import benchlore.schedules.glueup.GlueUpSchedule.Row;
  * @param joint the group
  * @param row its clamps
  * @param spreadSecond to spread and bring together one joint
- * @param clampSecond to set one row of clamps, as many as the joint calls for even if the shelf is
- *     short: fewer clamps are each screwed up harder, not faster
+ * @param clampSecond to set one row of clamps, those of the shelf that it gets
  */
 record JointWork(int group, Joint joint, Row row, double spreadSecond, double clampSecond) {
   /** The work of one joint of this group at this pace. */
   static JointWork of(int group, Joint joint, Row row, Pace pace) {
     double hands = GlueUpFigures.hands(pace.people());
     double spread = joint.areaSquareMetre() * pace.perSquareMetreSecond() + pace.perJointSecond();
-    int clamps = Math.max(row.neededForForce(), row.neededForSpacing());
-    return new JointWork(group, joint, row, spread / hands, clamps * pace.perClampSecond() / hands);
+    double clamp = row.count() * pace.perClampSecond();
+    return new JointWork(group, joint, row, spread / hands, clamp / hands);
   }
 
-  /** Clamps one row takes up while only so many are to be used. */
-  int clamps(int limit) {
-    return Math.min(limit, Math.max(row.neededForForce(), row.neededForSpacing()));
+  /** Clamps one row takes up. */
+  int clamps() {
+    return row.count();
   }
 
   /** True if one row of clamps presses every joint of the group. */

@@ -61,7 +61,7 @@ final class Preconditions {
   static Refusal unplanned(GlueUpRequest request, List<JointWork> tasks) {
     BatchLimits limits = BatchLimits.at(request, request.start());
     for (JointWork task : tasks) {
-      if (BatchBuilder.EMPTY.with(task, request.clamps().count()).orderWithin(limits).isEmpty()) {
+      if (BatchBuilder.EMPTY.with(task).orderWithin(limits).isEmpty()) {
         return tooSlow(task, limits);
       }
     }

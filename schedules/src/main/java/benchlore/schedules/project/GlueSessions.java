@@ -206,7 +206,7 @@ final class GlueSessions {
     for (Busy used : busy) {
       free = used.until().isAfter(moment) ? free - used.count() : free;
     }
-    return Math.max(free, 1);
+    return Math.max(free, 0);
   }
 
   private static List<Refusal> tooLong(String name) {

@@ -33,6 +33,11 @@ final class GlueSteps {
   private static final Message BEADS =
       Message.of("An even row of small beads along the joint: enough glue, enough pressure.");
 
+  private static final Message NO_CLAMPS =
+      Message.of(
+          "No clamps: bring the edges together and work one along the other until they grab, then"
+              + " leave them alone.");
+
   private final ProjectRequest request;
   private final PlanBuilder draft;
   private final GlueSessions sessions;
@@ -126,7 +131,7 @@ final class GlueSteps {
     draft.add(
         new Step(
             StepId.Task.CLAMPS_OFF.number(number),
-            "Clamps off " + names(day),
+            (first.batch().clamps() > 0 ? "Clamps off " : "Scrape the joints of ") + names(day),
             Step.Kind.WORK,
             slots(day, false),
             List.of(Message.of("Scrape the beads while they are rubbery, or chip them once hard.")),
@@ -178,7 +183,9 @@ final class GlueSteps {
         Message.of(
             "Pour out {0} of adhesive for each.",
             Quantity.of(batch.massKilogram(), Unit.KILOGRAM)));
-    if (row.count() > 0) {
+    if (row.count() == 0) {
+      notes.add(NO_CLAMPS);
+    } else {
       notes.add(
           Message.of(
               "{0} clamps, no more than {1} apart, over and under in turn, each to about {2}.",

@@ -153,7 +153,7 @@ final class PlanForm {
 
   private static Rule clamps() {
     return Rule.Group.of(
-        Field.of("count", whole(1, 500)),
+        Field.of("count", whole(0, 500)),
         Field.of("force", FORCE),
         Field.of("caul", LENGTH),
         Field.of("jaw", LENGTH));

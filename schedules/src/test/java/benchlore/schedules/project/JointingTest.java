@@ -82,6 +82,20 @@ class JointingTest {
     }
   }
 
+  /** No clamps on the shelf: a plan without joints needs none, one with edges says what to do. */
+  @Test
+  void aShopWithoutClampsIsRefusedOnlyWhereAClampIsNeeded() {
+    ProjectRequest one = MadeParts.in(evenings(180), List.of(Projects.part("shelf", 2, 1)));
+    assertTrue(plan(MadeParts.withClamps(one, 0)).find("glue-1").isEmpty());
+    ProjectRequest glued = MadeParts.in(evenings(180), List.of(Projects.part("top", 1, 3)));
+    List<String> inputs =
+        Project.plan(MadeParts.withClamps(glued, 0))
+            .fold(
+                given -> List.of(),
+                refused -> refused.reasons().stream().map(reason -> reason.input()).toList());
+    assertEquals(List.of("clamps.count"), inputs);
+  }
+
   private static List<Step> glueUps(ProjectPlan plan) {
     List<Step> found = plan.steps().stream().filter(s -> s.id().is(StepId.Task.GLUE)).toList();
     assertFalse(found.isEmpty());

@@ -1,5 +1,6 @@
 package benchlore.schedules.project;
 
+import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.sanding.StartSurface;
 import java.util.List;
@@ -77,6 +78,29 @@ final class MadeParts {
         like.materials(),
         like.coats(),
         like.shop(),
+        like.place(),
+        like.settled(),
+        like.moisturePercent());
+  }
+
+  /** The same project with so many clamps on the shelf. */
+  static ProjectRequest withClamps(ProjectRequest like, int count) {
+    Shop shop = like.shop();
+    GlueUpRequest.Clamps own = shop.clamps();
+    return new ProjectRequest(
+        like.start(),
+        like.parts(),
+        like.materials(),
+        like.coats(),
+        new Shop(
+            shop.week(),
+            shop.climate(),
+            shop.room(),
+            shop.ignition(),
+            shop.sanding(),
+            new GlueUpRequest.Clamps(
+                count, own.forceNewton(), own.caulDepthMetre(), own.headMetre()),
+            shop.people()),
         like.place(),
         like.settled(),
         like.moisturePercent());
