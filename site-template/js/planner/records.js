@@ -1,7 +1,8 @@
 // The records as the engine takes them. data.species(id), .finish(id), .adhesive(id), .bit(id) and .place(id) are
 // one record with the objects that go into a request, null for an unknown id; data.shop, .places, .grades, .trim
 // and .tapes are the shop (null if the content has none) and the engine's tables; data.planWords are words of a
-// plan file that each have a field in the form. data.climate, .room and .pace are parts of a request that the engine
+// plan file that each have a field in the form; data.suits is what the tables say of every record, each at its
+// number. data.climate, .room and .pace are parts of a request that the engine
 // works out, null where it can't. All are fresh copies: change them as you like.
 
 import * as engine from './engine.js';
@@ -49,7 +50,7 @@ function rows(table) {
 
 function head(kind, i) {
   const h = packed[kind].heads[i];
-  return { id: h[0], title: h[1], url: h[2] };
+  return { id: h[0], title: h[1], url: h[2], number: i };
 }
 
 // Finds a record by its id and adds what `parts` makes of its place.
@@ -84,6 +85,7 @@ export const data = {
       const finish = row(packed.finishes.data, i);
       return {
         finish: finish,
+        usual: unfold(packed.finishes.usual[i]),
         shares: packed.finishes.shares[i].map(share),
         between: packed.finishes.sanded[i] ? finish['between-coat-grade'] : null
       };
@@ -112,6 +114,14 @@ export const data = {
   },
   get planWords() {
     return packed.planWords;
+  },
+  get suits() {
+    const s = packed.suits;
+    return Object.assign({}, s, {
+      over: rows(s.over),
+      barriers: rows(s.barriers),
+      sentence: i => unfold(s.said[i])
+    });
   },
   get grades() {
     return packed.grades.map(grade);

@@ -6,6 +6,7 @@ import { isDay } from '../planner/dates.js';
 import * as engine from '../planner/engine.js';
 import * as measure from '../planner/measure.js';
 import { data } from '../planner/records.js';
+import * as finishFields from './finish-fields.js';
 import * as nightWords from './night-words.js';
 import * as saved from './saved.js';
 
@@ -134,14 +135,6 @@ function hoursOf(v) {
   return hours;
 }
 
-function finishOf(v) {
-  const finish = { record: v.finish, sheen: v.sheen, coats: v.coats, method: v.method };
-  if (v.film > 0) {
-    finish['wet-film'] = v.film + ' µm';
-  }
-  return finish;
-}
-
 export function of(v) {
   const title = v.title.trim() || 'A plan of mine';
   const parts = [];
@@ -154,15 +147,13 @@ export function of(v) {
     intro: v.intro.trim() || title,
     start: v.start.replace('T', ' '),
     species: v.species,
-    adhesive: v.adhesive,
-    finish: finishOf(v),
-    place: v.place,
-    boards: { settled: v.settled, moisture: v.moisture + ' %' }
+    adhesive: v.adhesive
   };
   if (v.label > 0) {
     head['adhesive-minimum'] = v.label + ' °C';
   }
-  return Object.assign(head, shopOf(v), { parts });
+  const rest = { place: v.place, boards: { settled: v.settled, moisture: v.moisture + ' %' } };
+  return Object.assign(head, finishFields.inFile(v), rest, shopOf(v), { parts });
 }
 
 // ---- file -> values
@@ -213,14 +204,6 @@ function climateValues(c, v) {
     v['heat-to'] = measure.inUnit(c.heating.to, 'h');
     v['heat-at'] = measure.inUnit(c.heating.at, '°C');
   }
-}
-
-function finishValues(finish, v) {
-  v.finish = words(finish.record);
-  v.sheen = words(finish.sheen);
-  v.coats = finish.coats;
-  v.method = words(finish.method);
-  v.film = finish['wet-film'] === undefined ? 0 : measure.inUnit(finish['wet-film'], 'µm');
 }
 
 function shelfValues(file, v) {
@@ -294,13 +277,20 @@ function roomValues(file, v) {
   });
 }
 
+function finishesValues(file, v) {
+  if (finishFields.ofFile(file).length > finishFields.MOST) {
+    throw new Error('this page holds ' + finishFields.MOST + ' finishes, the file has ' + file.finishes.length);
+  }
+  finishFields.values(file, v);
+}
+
 // What is read of a file, and how it is called where it can't be.
 const READERS = [
   ['id', (file, v) => (v.id = words(file.id))],
   ['title', headValues],
   ['start', (file, v) => (v.start = words(file.start).replace(' ', 'T'))],
   ['species, adhesive and place', recordValues],
-  ['finish', (file, v) => finishValues(file.finish, v)],
+  ['finish', finishesValues],
   ['boards', (file, v) => boardValues(file.boards, v)],
   ['climate', (file, v) => climateValues(shop(file, 'climate'), v)],
   ['hours', hourValues],

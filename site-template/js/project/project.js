@@ -13,6 +13,7 @@ import { data } from '../planner/records.js';
 import * as view from '../planner/view.js';
 import { card } from './card.js';
 import * as desk from './desk.js';
+import * as finishFields from './finish-fields.js';
 import * as kept from './kept.js';
 import * as nightWords from './night-words.js';
 import * as nights from './nights.js';
@@ -29,7 +30,10 @@ let current = null; // {file, request, answer} of the plan shown
 
 function names(v) {
   return {
-    finish: data.finish(v.finish).title,
+    finish: finishFields
+      .chosen(v)
+      .map(f => f.title)
+      .join(', '),
     adhesive: data.adhesive(v.adhesive).title,
     species: data.species(v.species).title
   };
@@ -51,8 +55,7 @@ function show(answer, v) {
         view.record(data.species(v.species)),
         ', ',
         view.record(data.adhesive(v.adhesive)),
-        ', ',
-        view.record(data.finish(v.finish))
+        finishFields.chosen(v).map(f => [', ', view.record(f)])
       ])
     ]),
     el('h2', null, 'Day by day'),
@@ -171,18 +174,6 @@ function put(values) {
   fields.answerNow();
 }
 
-// Another finish is laid on in its usual coats; a way or a sheen it does not come in gives way to one it does.
-function usualCoats(id, v) {
-  const finish = data.finish(id).finish;
-  const methods = finish.methods;
-  const sheens = finish.sheens;
-  return {
-    coats: view.usualCoats(finish),
-    method: methods.indexOf(v.method) >= 0 ? v.method : methods[0],
-    sheen: !sheens.length || sheens.indexOf(v.sheen) >= 0 ? v.sheen : sheens[0]
-  };
-}
-
 // What is wrong with the nights of an address.
 function nightsWrong(text) {
   try {
@@ -193,7 +184,8 @@ function nightsWrong(text) {
   return '';
 }
 
-function ask(v) {
+function ask(v, fields) {
+  finishFields.askSheens(v, fields);
   const file = planFile.of(v);
   current = { file, request: planRequest.request(file), answer: null };
   if (running.active()) {
@@ -281,7 +273,7 @@ if (wanted) {
 }
 
 const fields = planner({
-  follows: { finish: usualCoats },
+  follows: finishFields.follows(),
   checks: { nights: nightsWrong },
   ask,
   answer: request => {

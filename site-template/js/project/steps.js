@@ -52,10 +52,9 @@ export function ladder(plan) {
   );
 }
 
-// What is bought, by the names of the plan's own finish and adhesive.
+// What is bought; the adhesive by its name, finishes come with theirs.
 export function bought(p, names) {
-  const called = { FINISH: names.finish, ADHESIVE: names.adhesive };
-  return (called[p.item.kind] || p.what) + (p.detail ? ', ' + p.detail : '');
+  return (p.item.kind === 'ADHESIVE' ? names.adhesive : p.what) + (p.detail ? ', ' + p.detail : '');
 }
 
 export function shopping(plan, names) {

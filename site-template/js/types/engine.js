@@ -57,7 +57,7 @@ var Drying;
 /**
  * A whole project's plan.
  * @typedef {{
- *   steps: !Array<!Step>, days: !Array<!DayRow>, air: ?,
+ *   steps: !Array<!Step>, days: !Array<!DayRow>, layers: !Array<{title: string, before: number, coats: ?, air: ?}>,
  *   shopping: !Array<{
  *     item: {kind: string}, what: string, detail: string, amount: !Quantity, remark: (?string|undefined)
  *   }>
@@ -66,8 +66,20 @@ var Drying;
 var Plan;
 
 /**
+ * What a table says of two things a plan brings together.
+ * @typedef {{subject: string, pair: string, verdict: string, why: !Array<!Note>, instead: !Array<string>}}
+ */
+var Pairing;
+
+/**
+ * What the tables say of a plan.
+ * @typedef {{glue: !Array<!Pairing>, finishes: !Array<!Pairing>, over: !Array<?>, barriers: !Array<?>}}
+ */
+var Suits;
+
+/**
  * What the engine reads of a plan file.
- * @typedef {{start: string, shop: {week: ?, climate: ?, room: ?}, parts: !Array<?>, coats: ?}}
+ * @typedef {{start: string, shop: {week: ?, climate: ?, room: ?}, parts: !Array<?>, coats: !Array<?>}}
  */
 var PlanAsked;
 
@@ -238,7 +250,7 @@ var SheenPlan;
 /**
  * A record with the objects that go into a request: what of these its kind has.
  * @typedef {{
- *   id: string, title: string, url: string, wood: ?Wood, sanding: ?, finish: ?Finish, shares: !Array<?>, between: ?,
+ *   id: string, title: string, url: string, number: number, usual: ?, wood: ?Wood, sanding: ?, finish: ?Finish, shares: !Array<?>, between: ?,
  *   adhesive: ?, bit: ?Bit, seasons: ?, share: ?
  * }}
  */

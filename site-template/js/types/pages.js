@@ -115,10 +115,16 @@ var PackedTable;
  * Records of a kind: {id, title, url} of each in heads, and what the engine takes of it.
  * @typedef {{
  *   heads: !Array<!Array<string>>, data: !PackedTable, sanding: !PackedTable, shares: !Array<!Array<?>>,
- *   sanded: !Array<boolean>
+ *   sanded: !Array<boolean>, usual: !Array<?>
  * }}
  */
 var PackedRecords;
+
+/**
+ * Words after each title and a cell a record; where the tables say nothing, no cells.
+ * @typedef {{after: string, cells: !Array<?>}}
+ */
+var PackedSuits;
 
 /**
  * The planners' data, folded small.
@@ -126,6 +132,10 @@ var PackedRecords;
  *   sources: !Array<!Array<string>>, units: !Array<string>, solvents: !PackedRecords, species: !PackedRecords,
  *   finishes: !PackedRecords, adhesives: !PackedRecords, bits: !PackedRecords,
  *   pace: ?, shop: ?, places: !Array<?>, grades: !Array<?>, trim: ?, tapes: !PackedTable,
+ *   suits: {
+ *     atPlace: !Object<string, !PackedSuits>, inUse: !Object<string, !PackedSuits>, onWood: !Array<!PackedSuits>,
+ *     said: !Array<?>, over: !PackedTable, barriers: !PackedTable
+ *   },
  *   planWords: {hours: !Array<string>, ignition: !Array<string>, sanders: !Array<string>}
  * }}
  */

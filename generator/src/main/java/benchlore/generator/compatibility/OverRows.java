@@ -3,14 +3,13 @@ package benchlore.generator.compatibility;
 import benchlore.generator.content.Facts;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.compatibility.OverReason;
-import benchlore.schedules.compatibility.Rule;
-import benchlore.schedules.compatibility.Rules;
+import benchlore.schedules.compatibility.OverRow;
 import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.quantity.Provenance;
 import java.util.List;
 import java.util.Optional;
 
-/** The rows of {@code finish-over-finish.yaml} as the engine's rules. */
+/** The rows of {@code finish-over-finish.yaml} as the engine has them. */
 public final class OverRows {
   private OverRows() {}
 
@@ -19,11 +18,11 @@ public final class OverRows {
    *
    * @param rows the file's rows, checked by its schema
    */
-  public static Rules<OverReason> of(List<Facts> rows) {
-    return new Rules<>(rows.stream().map(OverRows::rule).toList());
+  public static List<OverRow> of(List<Facts> rows) {
+    return rows.stream().map(OverRows::row).toList();
   }
 
-  private static Rule<OverReason> rule(Facts row) {
+  private static OverRow row(Facts row) {
     OverReason reason =
         new OverReason(
             row.word("verdict", OverReason.Holds.class),
@@ -35,7 +34,9 @@ public final class OverRows {
             row.words("from").equals("common-practice")
                 ? Provenance.commonPractice("")
                 : Provenance.fromMemory(""));
-    return reason.on(
-        row.wordList("upper", FinishFamily.class), row.wordList("under", FinishFamily.class));
+    return new OverRow(
+        row.wordList("upper", FinishFamily.class),
+        row.wordList("under", FinishFamily.class),
+        reason);
   }
 }

@@ -12,6 +12,7 @@ import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.Tape;
+import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.sanding.Grit;
 import benchlore.schedules.sanding.GritSystem;
@@ -61,9 +62,22 @@ public final class PlannerData {
     all.put("grades", data.grades());
     all.put("tapes", data.folded.table(Tape.common()));
     all.put("planWords", planWords());
+    all.put("suits", data.suits(content));
     all.put("units", data.folded.units());
     all.put("sources", data.folded.sources());
     return ScriptData.script("benchlorePlanner", all);
+  }
+
+  /** What the tables say of the records a plan can name. */
+  private Map<String, Object> suits(Content content) {
+    return new SuitsData(folded)
+        .of(
+            content,
+            library.of(Kind.FINISHES).stream()
+                .filter(entry -> EngineData.finish(entry).isPresent())
+                .toList(),
+            library.of(Kind.ADHESIVES),
+            library.of(Kind.SPECIES));
   }
 
   /** Records of a kind with what the engine takes of each. */
@@ -97,13 +111,16 @@ public final class PlannerData {
     Map<String, Object> table = records(Kind.FINISHES, EngineData::finish);
     List<Object> shares = new ArrayList<>();
     List<Object> sanded = new ArrayList<>();
+    List<Object> usual = new ArrayList<>();
     for (LibraryRecord entry : library.of(Kind.FINISHES)) {
       Optional<Finish> finish = EngineData.finish(entry);
       finish.ifPresent(f -> shares.add(shares(f)));
       finish.ifPresent(f -> sanded.add(f.sandedBetweenCoats()));
+      finish.ifPresent(f -> usual.add(folded.value(CoatChoice.usual(f))));
     }
     table.put("shares", shares);
     table.put("sanded", sanded);
+    table.put("usual", usual);
     return table;
   }
 
@@ -140,7 +157,7 @@ public final class PlannerData {
     return words;
   }
 
-  private static String word(Enum<?> constant) {
+  static String word(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param title what it is called
  * @param file name of its files, without their ending
  * @param intro HTML
- * @param materials records of the wood, the adhesive and the finish
+ * @param materials records of the wood, the adhesive and the finishes
  * @param refusals why it can't be done as asked; none where it is laid out
  * @param laid the plan laid out; empty where it is refused
  */

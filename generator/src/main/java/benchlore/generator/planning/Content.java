@@ -1,6 +1,5 @@
 package benchlore.generator.planning;
 
-import benchlore.generator.compatibility.OverRows;
 import benchlore.generator.compatibility.Table;
 import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
@@ -8,11 +7,9 @@ import benchlore.generator.content.LibraryLoader;
 import benchlore.generator.content.LoadResult;
 import benchlore.generator.content.Problem;
 import benchlore.generator.picture.ContentPictures;
-import benchlore.schedules.compatibility.OverReason;
-import benchlore.schedules.compatibility.Rules;
+import benchlore.schedules.compatibility.OverRow;
 import benchlore.schedules.project.Shop;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +32,7 @@ import java.util.Optional;
 public record Content(
     Library library,
     List<Facts> lexicon,
-    Rules<OverReason> over,
+    List<OverRow> over,
     List<Table> tables,
     List<Facts> joints,
     List<Facts> edges,
@@ -45,6 +42,7 @@ public record Content(
   /** Copies the lists. */
   public Content {
     lexicon = List.copyOf(lexicon);
+    over = List.copyOf(over);
     tables = List.copyOf(tables);
     joints = List.copyOf(joints);
     edges = List.copyOf(edges);
@@ -81,7 +79,7 @@ public record Content(
     LoadResult<List<Planned>> plans = Plans.all(loader, library);
     LoadResult<List<Table>> tables = TableFiles.load(loader, library);
     List<Problem> problems = new ArrayList<>(plans.problems());
-    problems.addAll(tables.problems());
+    tables.problems().stream().filter(p -> !problems.contains(p)).forEach(problems::add);
     if (!problems.isEmpty()) {
       return LoadResult.failed(problems);
     }
@@ -93,11 +91,11 @@ public record Content(
     return LoadResult.of(
         new Content(
             library,
-            groups(loader, "lexicon", "words", library),
-            OverRows.of(groups(loader, "finish-over-finish", "rows", library)),
+            TableFiles.groups(loader, "lexicon", "words", library),
+            TableFiles.over(loader, library),
             tables.value().get(),
-            groups(loader, "joints", "rows", library),
-            groups(loader, "edge-profiles", "rows", library),
+            TableFiles.groups(loader, "joints", "rows", library),
+            TableFiles.groups(loader, "edge-profiles", "rows", library),
             plans.value().get(),
             shop.value().get(),
             pictures.value().get()));
@@ -128,16 +126,5 @@ public record Content(
     }
     List<Problem> problems = RecordChecks.of(loaded.value().get());
     return problems.isEmpty() ? loaded : LoadResult.failed(problems);
-  }
-
-  /** The groups of a file beside the folders; none where there is no such file. */
-  private static List<Facts> groups(
-      LibraryLoader loader, String schema, String key, Library library) throws IOException {
-    Path file = loader.content().resolve(schema + ".yaml");
-    if (!Files.exists(file)) {
-      return List.of();
-    }
-    Map<String, Facts> facts = loader.facts(List.of(file), schema, library).value().orElseThrow();
-    return facts.values().iterator().next().groups(key);
   }
 }

@@ -1,5 +1,6 @@
 package benchlore.generator.planning;
 
+import benchlore.generator.compatibility.Table;
 import benchlore.generator.content.Fact;
 import benchlore.generator.content.FactFile;
 import benchlore.generator.content.Facts;
@@ -95,17 +96,22 @@ public final class Plans {
     LoadResult<Map<String, Facts>> shop =
         loader.facts(List.of(loader.content().resolve("shop.yaml")), "shop", library);
     LoadResult<List<FactFile>> plans = loader.files(files, "plans", library);
+    LoadResult<List<Table>> tables = TableFiles.load(loader, library);
     List<Problem> problems = new ArrayList<>(shop.problems());
     problems.addAll(plans.problems());
+    problems.addAll(tables.problems());
     if (!problems.isEmpty()) {
       return LoadResult.failed(problems);
     }
     Fact shopFacts = shop.value().get().get("shop").data();
+    PlanSuits suits =
+        new PlanSuits(library, tables.value().get(), TableFiles.over(loader, library));
+    PlanRecords records = new PlanRecords(library, suits);
     List<Planned> planned = new ArrayList<>();
     for (FactFile plan : plans.value().get()) {
       Fact facts = plan.facts().data();
       Reading<ProjectRequest> reading =
-          ProjectFile.read(FactNode.of(facts), FactNode.of(shopFacts), new PlanRecords(library));
+          ProjectFile.read(FactNode.of(facts), FactNode.of(shopFacts), records);
       problems.addAll(problems(reading, facts, shopFacts));
       reading.value().ifPresent(request -> planned.add(planned(plan, request)));
     }

@@ -1,5 +1,6 @@
 package benchlore.generator.site;
 
+import benchlore.generator.content.Facts;
 import benchlore.generator.content.Library;
 import benchlore.generator.content.LibraryRecord;
 import benchlore.generator.drawing.days.DayLadder;
@@ -89,14 +90,18 @@ final class PlanPage {
 
   private List<LibraryRecord> materials() {
     List<LibraryRecord> materials = new ArrayList<>();
-    for (String id :
-        List.of(
-            planned.facts().words("species"),
-            planned.facts().words("adhesive"),
-            planned.facts().group("finish").words("record"))) {
-      materials.add(library.entries().get(id));
+    materials.add(library.entries().get(planned.facts().words("species")));
+    materials.add(library.entries().get(planned.facts().words("adhesive")));
+    for (Facts finish : finishes()) {
+      materials.add(library.entries().get(finish.words("record")));
     }
     return materials;
+  }
+
+  private List<Facts> finishes() {
+    return planned.facts().find("finish").isPresent()
+        ? List.of(planned.facts().group("finish"))
+        : planned.facts().groups("finishes");
   }
 
   private List<PlanModel.Refused> refusals() {
@@ -120,12 +125,11 @@ final class PlanPage {
     return list;
   }
 
-  /** Adhesive and finish by the names of their records. */
+  /** The adhesive by the name of its record; a finish has its own. */
   private String named(Purchase purchase) {
     return switch (purchase.item().kind()) {
       case ADHESIVE -> purchase.named(materials().get(1).title());
-      case FINISH -> purchase.named(materials().get(2).title());
-      case ABRASIVE, FILLER -> purchase.words();
+      case FINISH, ABRASIVE -> purchase.words();
     };
   }
 

@@ -24,6 +24,7 @@ import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.generator.search.FinderData;
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.compatibility.OverRow;
 import benchlore.schedules.present.PlanCalendar;
 import benchlore.schedules.present.UnitSystem;
 import benchlore.schedules.project.ProjectPlan;
@@ -149,7 +150,7 @@ public final class Site {
   }
 
   private void tablePages() throws IOException {
-    FinishOverPage over = new FinishOverPage(content.library(), content.over());
+    FinishOverPage over = new FinishOverPage(content.library(), OverRow.rules(content.over()));
     page(FinishOverFinishModel.URL, over.model());
     for (Table table : content.tables()) {
       for (TablePage page : TablePage.both(content.library(), table)) {

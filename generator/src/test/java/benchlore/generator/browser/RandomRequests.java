@@ -44,6 +44,7 @@ import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.movement.Tape;
 import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Layer;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
@@ -432,7 +433,6 @@ final class RandomRequests {
   ProjectRequest plan() {
     ProjectRequest base = dice.one(plans).request();
     Materials materials = base.materials();
-    Finish finish = dice.yes() ? materials.finish() : dice.one(finishes);
     List<Part> parts = new ArrayList<>();
     for (int i = dice.whole(1, 4); i > 0; i--) {
       parts.add(part("part " + i));
@@ -446,15 +446,8 @@ final class RandomRequests {
             new Materials(
                 dice.one(woods),
                 dice.whole(0, 3) > 0 ? materials.adhesive() : dice.one(adhesives),
-                finish,
-                EngineData.organic(finish, library)),
-            new CoatChoice(
-                dice.whole(1, 5),
-                dice.figure(40, 120),
-                dice.one(finish.use().methods()),
-                finish.film().sheens().isEmpty()
-                    ? dice.one(Sheen.values())
-                    : dice.one(finish.film().sheens())),
+                layers(materials),
+                materials.suits()),
             new Shop(
                 shop.week(),
                 dice.whole(0, 3) > 0 ? shop.climate() : climate(start),
@@ -467,6 +460,24 @@ final class RandomRequests {
             dice.yes(),
             dice.figure(6, 13));
     return dice.whole(0, 2) > 0 ? fresh : fresh.with(progress(fresh.start()));
+  }
+
+  /** Some finishes, mostly one. */
+  private List<Layer> layers(Materials materials) {
+    List<Layer> layers = new ArrayList<>();
+    for (int i = dice.whole(0, 3) > 0 ? 1 : dice.whole(2, 3); i > 0; i--) {
+      Finish finish = dice.yes() ? materials.top().finish() : dice.one(finishes);
+      CoatChoice coats =
+          new CoatChoice(
+              dice.whole(1, 5),
+              dice.figure(40, 120),
+              dice.one(finish.use().methods()),
+              finish.film().sheens().isEmpty()
+                  ? dice.one(Sheen.values())
+                  : dice.one(finish.film().sheens()));
+      layers.add(new Layer("finish " + i, finish, EngineData.organic(finish, library), coats));
+    }
+    return layers;
   }
 
   /** Some steps done one after the other, and a moment to go on from. */

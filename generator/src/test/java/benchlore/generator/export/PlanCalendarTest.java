@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import benchlore.generator.planning.Content;
 import benchlore.generator.planning.Planned;
 import benchlore.schedules.answer.Answer;
+import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.present.PlanCalendar;
 import benchlore.schedules.present.UnitSystem;
@@ -61,15 +62,18 @@ class PlanCalendarTest {
         }
       }
       ProjectPlan plan = plan(planned);
-      for (int coat = 1; coat < plan.coats().coats().size(); coat++) {
-        boolean closes =
-            plan.coats().coats().get(coat - 1).drying().moment(Stage.RECOAT_CLOSES).isPresent();
-        assertTrue(alarms.contains("Recoat over coat " + coat + ": the window opens"));
-        assertEquals(
-            closes, alarms.contains("Recoat over coat " + coat + ": the window closes in 2 hours"));
+      for (ProjectPlan.Laid laid : plan.layers()) {
+        List<CoatStep> coats = laid.coats().coats();
+        for (CoatStep coat : coats.subList(0, coats.size() - 1)) {
+          String over = "Recoat over coat " + (laid.before() + coat.number());
+          boolean closes = coat.drying().moment(Stage.RECOAT_CLOSES).isPresent();
+          assertTrue(alarms.contains(over + ": the window opens"));
+          assertEquals(closes, alarms.contains(over + ": the window closes in 2 hours"));
+        }
       }
       assertTrue(alarms.contains("Clamps off"), planned.id());
-      boolean told = plan.air().map(a -> a.reEntries().get(0).second().isPresent()).orElse(false);
+      boolean told =
+          plan.top().air().map(a -> a.reEntries().get(0).second().isPresent()).orElse(false);
       assertEquals(told, alarms.contains("The room is fit to sit in again"));
     }
   }

@@ -91,7 +91,7 @@ final class PlanFileFormsTest {
     assertEquals(Moves.SLIDING, moves("moves-in-words"));
   }
 
-  private static Moves moves(String file) throws IOException {
+  private Moves moves(String file) throws IOException {
     return asPage(FILES.resolve("sound/" + file + ".yaml")).parts().get(0).moves();
   }
 
@@ -105,29 +105,36 @@ final class PlanFileFormsTest {
   }
 
   /** The request a page gets: what the engine reads, with the materials the page has. */
-  private static ProjectRequest asPage(Path file) throws IOException {
+  private ProjectRequest asPage(Path file) throws IOException {
     JsonNode asked = asked(file);
     JsonNode answer = JSON.readTree(JsonText.answer(PlanFileJson::read, asked.toString()));
     assertEquals("[]", answer.path("problems").toString());
     ObjectNode request = (ObjectNode) answer.path("request");
-    request.set("materials", asked.path("materials"));
+    ObjectNode materials = asked.path("materials").deepCopy();
+    for (int i = 0; i < materials.path("layers").size(); i++) {
+      ObjectNode layer = (ObjectNode) materials.path("layers").get(i);
+      layer.set("coats", request.path("coats").get(i));
+    }
+    request.set("materials", materials);
     return EngineJson.planRequest(JsonTree.read(request.toString()));
   }
 
-  /** What a page hands over; the materials are those of a demo plan with the same records. */
-  private static ObjectNode asked(Path file) throws IOException {
+  /** What a page hands over; the records are those of the plan, or of a demo where it has none. */
+  private ObjectNode asked(Path file) throws IOException {
     ObjectNode asked = JSON.createObjectNode();
     JsonNode plan = yaml(file);
     asked.set("plan", plan);
     asked.set("shop", yaml(CONTENT.resolve("shop.yaml")));
-    Planned like = content.plans().get(0);
-    for (Planned planned : content.plans()) {
-      if (planned.facts().words("species").equals(plan.path("species").asText())) {
-        like = planned;
-      }
-    }
-    JsonNode request = JSON.readTree(PlanJson.render(like.request()));
-    asked.set("materials", request.path("materials"));
+    Planned like =
+        read(Files.readString(file))
+            .value()
+            .map(read -> read.get(0))
+            .orElse(content.plans().get(0));
+    ObjectNode materials =
+        (ObjectNode) JSON.readTree(PlanJson.render(like.request())).path("materials");
+    // How they go on stands in the file alone.
+    materials.path("layers").forEach(layer -> ((ObjectNode) layer).remove("coats"));
+    asked.set("materials", materials);
     if (plan.has("adhesive-minimum")) {
       label((ObjectNode) asked.at("/materials/adhesive/minimum-temperature"), plan);
     }

@@ -42,7 +42,6 @@ final class SizesTest {
           Map.entry("Batch", 9),
           // Requests whose keys the plan files and the pages write too.
           Map.entry("FitRequest", 9),
-          Map.entry("ProjectRequest", 9),
           Map.entry("Part", 10),
           // Everything a site or one of its pages is made from.
           Map.entry("Content", 9),

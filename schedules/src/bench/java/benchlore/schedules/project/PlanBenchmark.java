@@ -60,7 +60,6 @@ public class PlanBenchmark {
               base.start(),
               groups,
               base.materials(),
-              base.coats(),
               base.shop(),
               base.place(),
               base.settled(),

@@ -52,7 +52,7 @@ record CoatChain(Moment first, Moment last, int missed) {
   }
 
   static Optional<Moment> first(CoatingRequest request, Moment from) {
-    return RecoatTime.first(from, false, request.coat(from), request.sessions());
+    return RecoatTime.first(from, request.scuffsBelow(), request.coat(from), request.sessions());
   }
 
   /**

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param sessions when the later coats may go on
  * @param sheen the sheen wanted in the end
  * @param laid coats that are on already
+ * @param scuffedBelow whether what lies under the first coat is scuffed for it: another finish
  */
 public record CoatingRequest(
     QuantityRequest quantity,
@@ -23,7 +24,8 @@ public record CoatingRequest(
     Moment start,
     CoatSessions sessions,
     Sheen sheen,
-    Laid laid) {
+    Laid laid,
+    boolean scuffedBelow) {
   /**
    * Coats that are on already: they stay where they are, the others follow.
    *
@@ -59,17 +61,22 @@ public record CoatingRequest(
 
   /** The same sequence in other air. */
   CoatingRequest with(Climate air) {
-    return new CoatingRequest(quantity, air, start, sessions, sheen, laid);
+    return new CoatingRequest(quantity, air, start, sessions, sheen, laid, scuffedBelow);
   }
 
   /** The same sequence in other hours. */
   CoatingRequest with(CoatSessions hours) {
-    return new CoatingRequest(quantity, climate, start, hours, sheen, laid);
+    return new CoatingRequest(quantity, climate, start, hours, sheen, laid, scuffedBelow);
   }
 
-  /** A sequence not begun. */
+  /** Whether the first coat's session holds the scuffing of what lies under it. */
+  boolean scuffsBelow() {
+    return scuffedBelow && !laid.scuffed();
+  }
+
+  /** A sequence on bare wood, not begun. */
   public CoatingRequest(
       QuantityRequest quantity, Climate climate, Moment start, CoatSessions sessions, Sheen sheen) {
-    this(quantity, climate, start, sessions, sheen, Laid.NONE);
+    this(quantity, climate, start, sessions, sheen, Laid.NONE, false);
   }
 }

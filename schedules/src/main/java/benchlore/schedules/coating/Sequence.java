@@ -89,7 +89,9 @@ final class Sequence {
   }
 
   private List<Refusal> coats() {
-    RecoatTime next = new RecoatTime(request.start(), ScuffReason.NONE);
+    RecoatTime next =
+        new RecoatTime(
+            request.start(), request.scuffedBelow() ? ScuffReason.BOND : ScuffReason.NONE);
     int coats = request.quantity().coats();
     for (int number = 1; number <= coats; number++) {
       DryingRequest coat = request.coat(next.start());

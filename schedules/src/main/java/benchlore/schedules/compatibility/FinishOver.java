@@ -50,6 +50,17 @@ public final class FinishOver {
             refused -> Answer.refuse(refused.reasons()));
   }
 
+  /**
+   * Decides one pair whose under coat is known to the hour.
+   *
+   * @param request the pair, the coat already there, the rows
+   * @param under how that coat dries
+   * @return the verdict, explained; refused where no row covers the pair
+   */
+  public static Answer<OverVerdict> plan(OverRequest request, DryingTimes under) {
+    return new FinishOver(request, under).decide();
+  }
+
   private Answer<OverVerdict> decide() {
     FinishFamily upper = request.upper().family();
     FinishFamily below = request.under().finish().family();

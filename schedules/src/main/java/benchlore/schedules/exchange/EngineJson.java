@@ -223,7 +223,8 @@ public final class EngineJson {
   }
 
   /**
-   * Writes a plan's request, less its {@code materials}: whoever asks has their records.
+   * Writes a plan's request, less its {@code materials}: whoever asks has their records. How each
+   * finish goes on stands in {@code coats}, in their order.
    *
    * @param key where in what is being written; empty for the whole
    */
@@ -237,7 +238,7 @@ public final class EngineJson {
    * @throws IllegalArgumentException if they are none, naming what is wrong
    */
   public static Materials materials(Node materials) {
-    return ProjectJson.materials(RequestReader.of(materials));
+    return MaterialsJson.materials(RequestReader.of(materials));
   }
 
   /**

@@ -4,14 +4,7 @@ import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatingSchedule;
-import benchlore.schedules.material.Adhesive;
-import benchlore.schedules.material.ApplicationMethod;
-import benchlore.schedules.material.Finish;
-import benchlore.schedules.material.Sheen;
-import benchlore.schedules.material.Species;
 import benchlore.schedules.present.PlanDays;
-import benchlore.schedules.project.CoatChoice;
-import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
 import benchlore.schedules.project.Progress;
@@ -29,29 +22,15 @@ final class ProjectJson {
   private ProjectJson() {}
 
   static ProjectRequest request(RequestReader f) {
-    RequestReader coats = f.group("coats");
     return new ProjectRequest(
         f.moment("start"),
         f.list("parts", ProjectJson::part),
-        materials(f.group("materials")),
-        new CoatChoice(
-            coats.whole("coats"),
-            coats.number("wetFilmMicron"),
-            coats.word("method", ApplicationMethod.values()),
-            coats.word("sheen", Sheen.values())),
+        MaterialsJson.materials(f.group("materials")),
         shop(f.group("shop")),
         FitJson.seasons(f.group("place")),
         f.flag("settled"),
         f.number("moisturePercent"),
         f.optional("progress", ProjectJson::progress).orElse(Progress.NONE));
-  }
-
-  static Materials materials(RequestReader f) {
-    return new Materials(
-        Species.table().read(f.group("wood")),
-        Adhesive.table().read(f.group("adhesive")),
-        Finish.table().read(f.group("finish")),
-        f.list("solvents", AirJson::share));
   }
 
   private static Progress progress(RequestReader f) {
@@ -111,8 +90,14 @@ final class ProjectJson {
     out.list("days", PlanDays.of(plan, planned.request().shop()), ShownJson::row);
     out.list("steps", plan.steps(), ProjectJson::step)
         .list("shopping", plan.shopping(), ProjectJson::purchase)
-        .group("coats", plan.coats(), ProjectJson::coats)
-        .optional("air", plan.air(), AirJson::schedule);
+        .list("layers", plan.layers(), ProjectJson::laid);
+  }
+
+  private static void laid(AnswerWriter out, ProjectPlan.Laid laid) {
+    out.text("title", laid.title())
+        .number("before", laid.before())
+        .group("coats", laid.coats(), ProjectJson::coats)
+        .optional("air", laid.air(), AirJson::schedule);
   }
 
   private static void purchase(AnswerWriter out, Purchase purchase) {

@@ -16,14 +16,17 @@ import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.ShopWeek;
 import java.util.List;
 
-/** Writes a plan's request, less its materials: whoever asks has their records. */
+/**
+ * Writes a plan's request, less its materials: whoever asks has their records. How each finish goes
+ * on stands in {@code coats}, in their order.
+ */
 final class ProjectRequestJson {
   private ProjectRequestJson() {}
 
   static void request(AnswerWriter out, ProjectRequest request) {
     out.moment("start", request.start())
         .list("parts", request.parts(), ProjectRequestJson::part)
-        .group("coats", request.coats(), ProjectRequestJson::coats)
+        .list("coats", request.materials().layers(), (o, layer) -> coats(o, layer.coats()))
         .group("shop", request.shop(), ProjectRequestJson::shop)
         .group("place", request.place(), ProjectRequestJson::seasons)
         .flag("settled", request.settled())

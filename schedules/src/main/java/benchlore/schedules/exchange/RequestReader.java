@@ -156,6 +156,10 @@ final class RequestReader implements FieldSource {
         key, (item, at) -> word(checked(item, at, Node.Kind.TEXT, "a text").text(), at, values));
   }
 
+  List<String> texts(String key) {
+    return items(key, (item, at) -> checked(item, at, Node.Kind.TEXT, "a text").text());
+  }
+
   List<Double> numbers(String key) {
     return items(key, (item, at) -> checked(item, at, Node.Kind.NUMBER, "a number").number());
   }

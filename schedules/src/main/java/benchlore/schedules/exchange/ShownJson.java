@@ -27,7 +27,7 @@ final class ShownJson {
         .flag("isFigure", part.isFigure());
   }
 
-  private static Quantity quantity(RequestReader f) {
+  static Quantity quantity(RequestReader f) {
     return Quantity.of(f.number("value"), f.word("unit", Unit.values()));
   }
 

@@ -73,8 +73,12 @@ public final class PlanCalendar {
     for (Step step : plan.steps()) {
       made.step(step);
     }
-    made.windows(plan);
-    made.reEntries(plan);
+    for (ProjectPlan.Laid laid : plan.layers()) {
+      made.windows(laid);
+    }
+    for (ProjectPlan.Laid laid : plan.layers()) {
+      made.reEntries(laid);
+    }
     made.out.line("END:VCALENDAR");
     return made.out.whole();
   }
@@ -118,20 +122,23 @@ public final class PlanCalendar {
   }
 
   /** The recoat windows between coats: when they open, and two hours before they close. */
-  private void windows(ProjectPlan plan) {
-    List<CoatStep> coats = plan.coats().coats();
+  private void windows(ProjectPlan.Laid laid) {
+    List<CoatStep> coats = laid.coats().coats();
     for (CoatStep coat : coats.subList(0, coats.size() - 1)) {
-      coat.drying().moment(Stage.RECOAT_OPENS).ifPresent(opens -> window(coat, opens));
+      coat.drying()
+          .moment(Stage.RECOAT_OPENS)
+          .ifPresent(opens -> window(laid.before(), coat, opens));
     }
   }
 
-  private void window(CoatStep coat, Moment opens) {
+  private void window(int before, CoatStep coat, Moment opens) {
+    int number = before + coat.number();
     Optional<Moment> closes = coat.drying().moment(Stage.RECOAT_CLOSES);
-    String over = "Recoat over coat " + coat.number();
+    String over = "Recoat over coat " + number;
     String words =
         closes.isPresent() ? "After it closes, scuff the whole coat before the next." : "";
     Interval when = new Interval(opens, closes.orElse(opens).orLater(opens));
-    begin(new Event("recoat-" + coat.number(), over + " opens", when, true, words));
+    begin(new Event("recoat-" + number, over + " opens", when, true, words));
     alarm(over + ": the window opens", 0, "START");
     if (closes.isPresent()) {
       alarm(over + ": the window closes in 2 hours", WINDOW_ALARM_MINUTES, "END");
@@ -139,22 +146,23 @@ public final class PlanCalendar {
     end();
   }
 
-  private void reEntries(ProjectPlan plan) {
+  private void reEntries(ProjectPlan.Laid laid) {
     OptionalDouble safe =
-        plan.air().isEmpty()
+        laid.air().isEmpty()
             ? OptionalDouble.empty()
-            : plan.air().get().reEntries().get(0).second();
+            : laid.air().get().reEntries().get(0).second();
     if (safe.isEmpty()) {
       return;
     }
     double seconds = Math.ceil(safe.getAsDouble());
-    for (CoatStep coat : plan.coats().coats()) {
+    for (CoatStep coat : laid.coats().coats()) {
+      int number = laid.before() + coat.number();
       Moment from = coat.start();
       Moment to = from.plusSeconds(seconds).startOfMinute().plusMinutes(1);
-      String words = "Vapour of coat " + coat.number() + ". No flame, no sparks.";
+      String words = "Vapour of coat " + number + ". No flame, no sparks.";
       begin(
           new Event(
-              "re-enter-" + coat.number(),
+              "re-enter-" + number,
               "Stay out of the room, fan on",
               new Interval(from, to),
               true,

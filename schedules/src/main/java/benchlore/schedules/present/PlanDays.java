@@ -95,10 +95,16 @@ public final class PlanDays {
   }
 
   private void coats() {
-    for (CoatStep coat : plan.coats().coats()) {
+    for (ProjectPlan.Laid laid : plan.layers()) {
+      coats(laid.coats().coats());
+    }
+  }
+
+  private void coats(List<CoatStep> coats) {
+    for (CoatStep coat : coats) {
       DryingTimes drying = coat.drying();
       drying.moment(Stage.TOUCH_DRY).ifPresent(dry -> band(DayMark.Kind.WET, coat.start(), dry));
-      if (drying.windowKnown() && coat.number() < plan.coats().coats().size()) {
+      if (drying.windowKnown() && coat.number() < coats.size()) {
         band(
             DayMark.Kind.WINDOW,
             drying.moment(Stage.RECOAT_OPENS).orElseThrow(),

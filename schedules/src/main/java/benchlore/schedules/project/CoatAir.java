@@ -25,26 +25,28 @@ final class CoatAir {
   /**
    * The air at one coat.
    *
+   * @param shop where
+   * @param layer which finish, and how it goes on
    * @param coatCubicMetre liquid for it
    * @param workSecond from the first stroke to the last
    * @param coatSecond the same with getting ready and cleaning up
    * @return empty if nothing but water evaporates
    */
   static Optional<Answer<AirSchedule>> plan(
-      ProjectRequest request, double coatCubicMetre, double workSecond, double coatSecond) {
-    Finish finish = request.materials().finish();
+      Shop shop, Layer layer, double coatCubicMetre, double workSecond, double coatSecond) {
+    Finish finish = layer.finish();
     Hazards hazards = finish.liquid().hazards();
     double voc = finish.liquid().voc().mid();
     double kilogram = voc * coatCubicMetre;
-    if (request.materials().solvents().isEmpty() || !(kilogram > 0)) {
+    if (layer.solvents().isEmpty() || !(kilogram > 0)) {
       return Optional.empty();
     }
     Release release =
         new Release(
             0,
             kilogram,
-            request.materials().solvents(),
-            request.coats().method(),
+            layer.solvents(),
+            layer.coats().method(),
             Optional.empty(),
             workSecond,
             hazards
@@ -55,9 +57,9 @@ final class CoatAir {
         told(
             Air.plan(
                 new AirRequest(
-                    request.shop().room(),
+                    shop.room(),
                     List.of(release),
-                    request.shop().ignition(),
+                    shop.ignition(),
                     hazards.isocyanate(),
                     hazards.formaldehyde(),
                     hazards.selfHeatingRags())),
@@ -84,13 +86,14 @@ final class CoatAir {
    * What the plan says of the air: whole at the first coat, by its short names at the others.
    *
    * @param first whether this is the first coat
+   * @param coatOne what the first coat is called
    */
-  static List<Message> notes(AirSchedule air, boolean first) {
+  static List<Message> notes(AirSchedule air, boolean first, String coatOne) {
     Respirator mask = air.respirator().respirator();
     String wear = mask == Respirator.NONE ? "" : " " + capital(mask.advice());
     if (!first) {
       String mask1 = wear.isEmpty() ? "" : wear + ".";
-      return List.of(Message.of("Air as at coat 1: window and fan." + mask1));
+      return List.of(Message.of("Air as at " + coatOne + ": window and fan." + mask1));
     }
     List<Message> notes = new ArrayList<>();
     notes.add(

@@ -12,19 +12,35 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The coats of a project as a question to the coating rules.
+ * The coats of one finish of a project as a question to the coating rules.
  *
  * @param request the project
+ * @param place which finish, and what lies under it
  * @param scuffTime time to scuff all of it
  * @param coatTime time to put one coat on
  */
-record CoatJob(ProjectRequest request, Duration scuffTime, Duration coatTime) {
+record CoatJob(ProjectRequest request, Place place, Duration scuffTime, Duration coatTime) {
+  /**
+   * A finish among the others.
+   *
+   * @param layer which
+   * @param before how many coats of others lie under it
+   * @param scuffed whether the last of those is scuffed for it
+   */
+  record Place(Layer layer, int before, boolean scuffed) {
+    /** The step of this task at one of its coats, counted from the wood. */
+    StepId step(StepId.Task task, int coat) {
+      return task.number(before + coat);
+    }
+  }
+
   /**
    * The job, begun at a moment.
    *
    * @param start when the first coat goes on
    */
   CoatingRequest from(Moment start) {
+    CoatChoice coats = place.layer().coats();
     CoatSessions sessions = new CoatSessions(request.shop().week(), scuffTime, coatTime);
     double edges = 0;
     double faces = 0;
@@ -37,21 +53,31 @@ record CoatJob(ProjectRequest request, Duration scuffTime, Duration coatTime) {
     }
     QuantityRequest quantity =
         new QuantityRequest(
-            request.materials().finish(),
+            place.layer().finish(),
             new CoatedArea(faces, edges, true),
-            request.coats().coats(),
-            request.coats().wetFilmMicron(),
-            request.coats().method(),
+            coats.coats(),
+            coats.wetFilmMicron(),
+            coats.method(),
             Overspray.GUN);
     return new CoatingRequest(
-        quantity, request.shop().climate(), start, sessions, request.coats().sheen(), laidSoFar());
+        quantity,
+        request.shop().climate(),
+        start,
+        sessions,
+        coats.sheen(),
+        laidSoFar(),
+        place.scuffed());
   }
 
-  /** When the coats went on that are done. */
+  /** When its coats went on that are done. */
   List<Moment> laid() {
     List<Moment> laid = new ArrayList<>();
+    int number = 0;
     for (Interval slot : request.progress().run(StepId.Task.COAT)) {
-      laid.add(slot.start());
+      number++;
+      if (number > place.before() && laid.size() < place.layer().coats().coats()) {
+        laid.add(slot.start());
+      }
     }
     return laid;
   }
@@ -59,7 +85,7 @@ record CoatJob(ProjectRequest request, Duration scuffTime, Duration coatTime) {
   private CoatingRequest.Laid laidSoFar() {
     List<Moment> laid = laid();
     boolean scuffed =
-        !request.progress().slots(StepId.Task.SCUFF.number(laid.size() + 1)).isEmpty();
+        !request.progress().slots(place.step(StepId.Task.SCUFF, laid.size() + 1)).isEmpty();
     return new CoatingRequest.Laid(laid, scuffed, request.progress().resume());
   }
 }

@@ -7,7 +7,6 @@ import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
-import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.coating.Beginning;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.Coating;
@@ -17,7 +16,7 @@ import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.coating.StageTime;
-import benchlore.schedules.material.Sheen;
+import benchlore.schedules.material.Finish;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -28,27 +27,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Lays the coats into the shop's hours, each with its window, its air and its cautions. */
+/**
+ * Lays the coats of one finish into the shop's hours, each with its window, its air and its
+ * cautions.
+ */
 final class CoatSteps {
   /**
    * What the coats gave.
    *
-   * @param coats the sequence
-   * @param air the air after one coat; empty if nothing but water evaporates
+   * @param laid the sequence
    * @param working working of the sequence
-   * @param cautions cautions of the sequence
+   * @param cautions cautions of the sequence, by the coat of the plan
    */
-  record Coated(
-      CoatingSchedule coats,
-      Optional<AirSchedule> air,
-      List<WorkingLine> working,
-      List<Caution> cautions) {}
+  record Coated(ProjectPlan.Laid laid, List<WorkingLine> working, List<Caution> cautions) {}
 
   /** What is the same for every coat: the air after it, its overspray, where the first begins. */
   private record Around(
       Optional<Answer.Given<AirSchedule>> air, Overspray overspray, Beginning begin) {}
-
-  private static final Caution FINISH_DUST = ShopRows.FINISH_DUST.caution();
 
   private final ProjectRequest request;
   private final PlanBuilder draft;
@@ -56,20 +51,29 @@ final class CoatSteps {
   private final Duration coatTime;
   private final Duration scuffTime;
   private final CoatJob job;
+  private final Layer layer;
+  private final CoatJob.Place place;
+  private final LayerSteps.Under under;
+  private final ScuffSteps scuffs;
 
-  CoatSteps(ProjectRequest request, PlanBuilder draft) {
+  CoatSteps(
+      ProjectRequest request, PlanBuilder draft, CoatJob.Place place, LayerSteps.Under under) {
     this.request = request;
     this.draft = draft;
+    this.place = place;
+    this.layer = place.layer();
+    this.under = under;
     double total = 0;
     for (Part part : request.parts()) {
       total = part.coatedSquareMetre() + total;
     }
     this.area = total;
-    double pace = ProjectFigures.pace(request.coats().method()).high();
+    double pace = ProjectFigures.pace(layer.coats().method()).high();
     this.coatTime =
         Duration.ofSeconds(pace * area + ProjectFigures.AROUND_A_COAT.high()).upToFiveMinutes();
     this.scuffTime = Duration.ofSeconds(ProjectFigures.SCUFF_PACE.high() * area).upToFiveMinutes();
-    this.job = new CoatJob(request, scuffTime, coatTime);
+    this.job = new CoatJob(request, place, scuffTime, coatTime);
+    this.scuffs = new ScuffSteps(request.progress(), place, under, scuffTime);
   }
 
   Optional<Coated> add() {
@@ -91,21 +95,57 @@ final class CoatSteps {
     Answer.Given<CoatingSchedule> given = (Answer.Given<CoatingSchedule>) answer;
     CoatingSchedule coats = given.value();
     double one = coats.liquid().value() / coats.coats().size();
-    double work = ProjectFigures.pace(request.coats().method()).high() * area;
-    Optional<Answer<AirSchedule>> air = CoatAir.plan(request, one, work, coatTime.seconds());
+    double work = ProjectFigures.pace(layer.coats().method()).high() * area;
+    Optional<Answer<AirSchedule>> air = CoatAir.plan(request.shop(), layer, one, work, coatTime.seconds());
     if (air.isPresent() && air.get() instanceof Answer.Refused<AirSchedule> refused) {
       draft.refuse(refused.reasons());
       return Optional.empty();
     }
     Optional<Answer.Given<AirSchedule>> breathing = air.map(a -> (Answer.Given<AirSchedule>) a);
-    Overspray overspray = Overspray.of(request, one, work);
+    Overspray overspray = Overspray.of(request, layer, one, work);
     Around around = new Around(breathing, overspray, begin);
     for (int i = 0; i < coats.coats().size(); i++) {
       add(coats, i, given, around);
     }
-    buy(coats);
-    return Optional.of(
-        new Coated(coats, breathing.map(Answer.Given::value), given.working(), given.cautions()));
+    FinishPurchases.of(layer, coats).forEach(draft::buy);
+    ProjectPlan.Laid coated =
+        new ProjectPlan.Laid(
+            layer.title(), place.before(), coats, breathing.map(Answer.Given::value));
+    return Optional.of(new Coated(coated, named(given.working()), moved(given.cautions())));
+  }
+
+  /** Working of one finish of several, by its name. */
+  private List<WorkingLine> named(List<WorkingLine> lines) {
+    if (only()) {
+      return lines;
+    }
+    List<WorkingLine> named = new ArrayList<>();
+    for (WorkingLine line : lines) {
+      named.add(line.named(layer.title() + ": " + line.result().name()));
+    }
+    return named;
+  }
+
+  /** Cautions of its coats, counted from the wood. */
+  private List<Caution> moved(List<Caution> own) {
+    List<Caution> moved = new ArrayList<>();
+    for (Caution caution : own) {
+      boolean coat = caution.step().map(step -> step.is(StepId.Task.COAT)).orElse(false);
+      moved.add(
+          coat ? caution.at(place.step(StepId.Task.COAT, caution.step().get().number())) : caution);
+    }
+    return moved;
+  }
+
+  private boolean only() {
+    return request.materials().layers().size() == 1;
+  }
+
+  /** "Coat 2 of 4 (gloss)"; of one finish of several, after its name. */
+  private String title(CoatStep coat, int of) {
+    String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
+    String number = " " + coat.number() + " of " + of + sheen;
+    return only() ? "Coat" + number : layer.title() + ", coat" + number;
   }
 
   private void add(
@@ -114,7 +154,7 @@ final class CoatSteps {
     Overspray overspray = around.overspray();
     CoatStep coat = coats.coats().get(i);
     if (coat.scuff() != ScuffReason.NONE) {
-      draft.add(scuff(coat));
+      draft.add(scuffs.before(coat));
     }
     Answer<DryingTimes> drying = Coating.laid(drying(coat));
     List<WorkingLine> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
@@ -126,30 +166,33 @@ final class CoatSteps {
         Cautions.merged(own, air.map(Answer.Given::cautions).orElse(List.of()));
     List<Message> notes = notes(coats, coat, air);
     notes.addAll(overspray.notes());
-    String sheen = coat.sheen().map(s -> " (" + SheenWords.of(s) + ")").orElse("");
+    StepId id = place.step(StepId.Task.COAT, coat.number());
     draft.add(
         new Step(
-            StepId.Task.COAT.number(coat.number()),
-            "Coat " + coat.number() + " of " + coats.coats().size() + sheen,
+            id,
+            title(coat, coats.coats().size()),
             Step.Kind.WORK,
-            when(
-                StepId.Task.COAT.number(coat.number()),
-                coat.start(),
-                coat.start().plusSeconds(coatTime.seconds())),
-            i == 0 ? begun(around.begin(), notes) : notes,
+            when(id, coat.start(), coat.start().plusSeconds(coatTime.seconds())),
+            i == 0 ? first(begun(around.begin(), notes)) : notes,
             Cautions.merged(breathed, overspray.cautions()),
             working,
-            i == 0 ? Optional.empty() : Optional.of(window(coats.coats().get(i - 1)))));
-    if (i > 0) {
-      warnIfEarly(coats.coats().get(i - 1), coat);
-    }
+            i == 0 ? under.window() : Optional.of(window(coats.coats().get(i - 1)))));
+    warnIfEarly(
+        coat, i == 0 ? under.opens() : Optional.of(window(coats.coats().get(i - 1)).opens()));
     draft.readyFrom(coat.start().plusSeconds(coatTime.seconds()));
   }
 
-  private void warnIfEarly(CoatStep before, CoatStep coat) {
-    double early = PlanBuilder.early(coat.start(), window(before).opens());
+  /** What the tables say of this finish here, and of what lies under it. */
+  private List<Message> first(List<Message> notes) {
+    List<Message> all = new ArrayList<>(under.notes());
+    all.addAll(notes);
+    return all;
+  }
+
+  private void warnIfEarly(CoatStep coat, Optional<Moment> opens) {
+    double early = opens.map(o -> PlanBuilder.early(coat.start(), o)).orElse(0.0);
     if (early > 0) {
-      draft.warn(StepId.Task.COAT.number(coat.number()), TooEarly.work(early));
+      draft.warn(place.step(StepId.Task.COAT, coat.number()), TooEarly.work(early));
     }
   }
 
@@ -159,10 +202,7 @@ final class CoatSteps {
    */
   private DryingRequest drying(CoatStep coat) {
     return new DryingRequest(
-        request.materials().finish(),
-        request.coats().wetFilmMicron(),
-        request.shop().climate(),
-        coat.start());
+        layer.finish(), layer.coats().wetFilmMicron(), request.shop().climate(), coat.start());
   }
 
   /** What the sequence says of this coat; what it says of none in particular goes to the first. */
@@ -177,24 +217,6 @@ final class CoatSteps {
     return own;
   }
 
-  private Step scuff(CoatStep coat) {
-    Moment start = coat.start().plusSeconds(-scuffTime.seconds());
-    String grade =
-        "P" + Numeric.round(request.materials().finish().use().betweenCoatGrade().high());
-    return new Step(
-        StepId.Task.SCUFF.number(coat.number()),
-        "Scuff with " + grade + ", wipe clean",
-        Step.Kind.WORK,
-        when(StepId.Task.SCUFF.number(coat.number()), start, coat.start()),
-        List.of(
-            Message.of(SheenWords.of(coat.scuff())),
-            Message.of(
-                "Dull all over, no shiny spots, no bare edges. Vacuum, then a barely damp cloth.")),
-        List.of(FINISH_DUST),
-        List.of(),
-        Optional.empty());
-  }
-
   private List<Message> notes(
       CoatingSchedule coats, CoatStep coat, Optional<Answer.Given<AirSchedule>> air) {
     List<Message> notes = new ArrayList<>();
@@ -203,9 +225,9 @@ final class CoatSteps {
         Message.of(
             "Pour out {0}; a wet film of {1}.",
             Quantity.of(litres, Unit.CUBIC_METRE_LIQUID),
-            Quantity.of(request.coats().wetFilmMicron(), Unit.MICRON)));
+            Quantity.of(layer.coats().wetFilmMicron(), Unit.MICRON)));
     notes.add(dries(coat, coat.number() == coats.coats().size()));
-    air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1)));
+    air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1, coatOne())));
     return notes;
   }
 
@@ -226,6 +248,10 @@ final class CoatSteps {
 
   private static Duration planned(CoatStep coat, Stage stage) {
     return coat.drying().time(stage).map(StageTime::planned).orElse(Duration.ZERO);
+  }
+
+  private String coatOne() {
+    return only() ? "coat 1" : "its coat 1";
   }
 
   /** Why the first coat waits although it could go on. */
@@ -260,28 +286,5 @@ final class CoatSteps {
   private List<Interval> when(StepId step, Moment start, Moment end) {
     List<Interval> done = request.progress().slots(step);
     return done.isEmpty() ? List.of(new Interval(start, end)) : done;
-  }
-
-  private void buy(CoatingSchedule coats) {
-    int count = coats.coats().size();
-    double one = coats.liquid().value() / count;
-    List<Optional<Sheen>> told = new ArrayList<>();
-    for (CoatStep coat : coats.coats()) {
-      if (told.contains(coat.sheen())) {
-        continue;
-      }
-      told.add(coat.sheen());
-      int same = 0;
-      for (CoatStep other : coats.coats()) {
-        same = other.sheen().equals(coat.sheen()) ? same + 1 : same;
-      }
-      draft.buy(
-          new Purchase(
-              new Purchase.Item(Purchase.Kind.FINISH, coat.sheen(), Optional.empty()),
-              "finish",
-              coat.sheen().map(SheenWords::of).orElse(""),
-              Quantity.of(one * same, Unit.CUBIC_METRE_LIQUID),
-              same == 1 ? "one coat" : same + " coats"));
-    }
   }
 }

@@ -92,6 +92,19 @@ final class CureSteps {
     }
   }
 
+  /** Rubs a film out before what goes over it: wax on a film that is not sold in its sheen. */
+  static void between(ProjectRequest request, PlanBuilder draft, CoatingSchedule coats) {
+    Moment cured = coats.moment(Stage.FULL_CURE).orElse(draft.ready());
+    wait(
+        draft,
+        StepId.Task.CURE_BEFORE_RUBBING.once(),
+        "Full cure before rubbing out",
+        new Interval(draft.ready(), draft.ready().orLater(cured)),
+        CURED);
+    draft.readyFrom(cured);
+    rubOut(request, draft, coats);
+  }
+
   private static void rubOut(ProjectRequest request, PlanBuilder draft, CoatingSchedule coats) {
     double area = 0;
     for (Part part : request.parts()) {
@@ -100,7 +113,7 @@ final class CureSteps {
     Answer<RubOutSchedule> answer =
         RubOut.plan(
             new RubOutRequest(
-                request.coats().sheen(),
+                request.materials().face().coats().sheen(),
                 coats.dryFilm().value(),
                 ProjectFigures.LEVEL.high(),
                 area,

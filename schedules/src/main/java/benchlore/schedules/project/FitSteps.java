@@ -71,7 +71,7 @@ final class FitSteps {
     StepId id = StepId.Task.FIT_CHECK.once();
     List<Interval> slots = draft.book(id, "a last look at the gaps", seconds);
     if (!slots.isEmpty()) {
-      boolean wetted = request.materials().finish().use().raisesGrain();
+      boolean wetted = request.materials().layers().get(0).finish().use().raisesGrain();
       draft.add(
           new Step(
               id,
@@ -118,9 +118,11 @@ final class FitSteps {
     if (part.moves().hanging().isEmpty()) {
       return fit;
     }
-    CoatChoice coats = request.coats();
-    double solids = request.materials().finish().liquid().solidsByVolume().high();
-    Film film = new Film(coats.coats(), coats.wetFilmMicron(), solids);
+    double dry = 0;
+    for (Layer layer : request.materials().layers()) {
+      dry = layer.dryMicron() + dry;
+    }
+    Film film = new Film(1, dry, 100);
     return fit.withOpening(
         new Opening(
             film, film, ProjectFigures.SLIP.high(), part.moves().hanging().get(), Tape.common()));

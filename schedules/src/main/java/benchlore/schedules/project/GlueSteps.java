@@ -124,7 +124,7 @@ final class GlueSteps {
             (first.jointingSecond() > 0 ? "Joint and glue up " : "Glue up ") + names(day),
             Step.Kind.WORK,
             slots(day, true),
-            notes(part, first),
+            noted(part, first),
             cautions(first),
             first.answer().working(),
             Optional.empty()));
@@ -164,6 +164,13 @@ final class GlueSteps {
   /** What comes before the glue, in full at the first blank. */
   private static List<Message> before(GlueSession session) {
     return session.jointingSecond() > 0 ? List.of(JOINT, NO_LIGHT, FRESH) : List.of(FRESH);
+  }
+
+  /** With what the tables say to mind, at the first glue-up. */
+  private List<Message> noted(Part part, GlueSession first) {
+    List<Message> all = new ArrayList<>(number == 1 ? Suited.glueNotes(request) : List.of());
+    all.addAll(notes(part, first));
+    return all;
   }
 
   private List<Message> notes(Part part, GlueSession session) {

@@ -1,9 +1,8 @@
 package benchlore.schedules.project;
 
-import benchlore.schedules.air.Release;
 import benchlore.schedules.material.Adhesive;
-import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Species;
+import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.sanding.SandingWood;
 import java.util.List;
 import java.util.Objects;
@@ -13,18 +12,54 @@ import java.util.Objects;
  *
  * @param wood the species
  * @param adhesive for the blanks
- * @param finish on every part
- * @param solvents the volatile part of the finish, shares by mass; empty if nothing but water
- *     evaporates
+ * @param layers the finishes on every part, the first on the wood first; at least one
+ * @param suits what the tables say of them together
  */
-public record Materials(
-    Species wood, Adhesive adhesive, Finish finish, List<Release.Share> solvents) {
-  /** Copies the list; refuses nulls. */
+public record Materials(Species wood, Adhesive adhesive, List<Layer> layers, Suits suits) {
+  /** Copies the list; refuses nulls and a project without a finish. */
   public Materials {
     Objects.requireNonNull(wood, "wood");
     Objects.requireNonNull(adhesive, "adhesive");
-    Objects.requireNonNull(finish, "finish");
-    solvents = List.copyOf(solvents);
+    Objects.requireNonNull(suits, "suits");
+    layers = List.copyOf(layers);
+    if (layers.isEmpty()) {
+      throw new ComponentException("layers", "must not be empty");
+    }
+  }
+
+  /** One finish, of which no table was asked. */
+  public static Materials of(Species wood, Adhesive adhesive, Layer only) {
+    return new Materials(wood, adhesive, List.of(only), Suits.NONE);
+  }
+
+  /** The finish that is put on last. */
+  public Layer top() {
+    return layers.get(layers.size() - 1);
+  }
+
+  /** The finish the bare wood is sanded for: the first that lasts, else the first. */
+  Layer base() {
+    for (Layer layer : layers) {
+      if (layer.lasts()) {
+        return layer;
+      }
+    }
+    return layers.get(0);
+  }
+
+  /** The last finish that lasts by itself, which gives the look; else the last. */
+  Layer face() {
+    return layers.get(faceIndex());
+  }
+
+  /** Where in the list {@link #face} stands. */
+  int faceIndex() {
+    for (int i = layers.size() - 1; i >= 0; i--) {
+      if (layers.get(i).lasts()) {
+        return i;
+      }
+    }
+    return layers.size() - 1;
   }
 
   /**

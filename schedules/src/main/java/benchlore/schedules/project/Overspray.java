@@ -31,11 +31,12 @@ record Overspray(List<Message> notes, List<WorkingLine> working, List<Caution> c
   /** The gun a plan takes, for its liquid as for its mist. */
   static final SprayGun GUN = SprayGun.HVLP;
 
-  static Overspray of(ProjectRequest request, double coatCubicMetre, double sprayingSecond) {
-    if (request.coats().method() != ApplicationMethod.SPRAY) {
+  static Overspray of(
+      ProjectRequest request, Layer layer, double coatCubicMetre, double sprayingSecond) {
+    if (layer.coats().method() != ApplicationMethod.SPRAY) {
       return NONE;
     }
-    Liquid liquid = request.materials().finish().liquid();
+    Liquid liquid = layer.finish().liquid();
     return Mist.plan(
             new MistRequest(
                 request.shop().room(),

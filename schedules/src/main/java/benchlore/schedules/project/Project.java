@@ -6,11 +6,10 @@ import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
- * Plans a project of one wood, one adhesive and one finish: settle the stock, glue up, machine,
- * test-fit, sand, coat, cure, install.
+ * Plans a project of one wood, one adhesive and finishes in order: settle the stock, glue up,
+ * machine, test-fit, sand, coat, cure, install. What the tables refuse is refused.
  *
  * <p>Each step starts as early as the one before it, the shop's hours and the air allow. A dry fit
  * always stands before the first coat. A step that a rule of the engine refuses refuses the plan,
@@ -31,8 +30,9 @@ public final class Project {
   public static Answer<ProjectPlan> plan(ProjectRequest request) {
     Objects.requireNonNull(request, "request");
     List<Refusal> nonsense = checks(request).refusals();
-    if (!nonsense.isEmpty()) {
-      return Answer.refuse(nonsense);
+    List<Refusal> first = nonsense.isEmpty() ? Suited.refusals(request) : nonsense;
+    if (!first.isEmpty()) {
+      return Answer.refuse(first);
     }
     PlanBuilder draft = new PlanBuilder(request.shop().week(), request.start(), request.progress());
     StockSteps.add(request, draft);
@@ -53,18 +53,17 @@ public final class Project {
     if (draft.refused()) {
       return Answer.refuse(draft.refusals());
     }
-    CoatSteps coats = new CoatSteps(request, draft);
-    Optional<CoatSteps.Coated> coated = coats.add();
-    if (coated.isEmpty() || draft.refused()) {
-      return Answer.refuse(draft.refusals());
-    }
-    CureSteps.add(request, draft, coated.get().coats());
+    LayerSteps coats = new LayerSteps(request, draft);
+    coats.add();
     if (draft.refused()) {
       return Answer.refuse(draft.refusals());
     }
-    ProjectPlan plan =
-        new ProjectPlan(draft.steps(), draft.shopping(), coated.get().coats(), coated.get().air());
-    return Answer.of(plan, coated.get().working(), coated.get().cautions());
+    CureSteps.add(request, draft, coats.last());
+    if (draft.refused()) {
+      return Answer.refuse(draft.refusals());
+    }
+    ProjectPlan plan = new ProjectPlan(draft.steps(), draft.shopping(), coats.laid());
+    return Answer.of(plan, coats.working(), coats.cautions());
   }
 
   private static Checks checks(ProjectRequest request) {

@@ -69,11 +69,6 @@ final class ProjectFigures {
   /** Room to slide left on each side of a moving part in the damp season. */
   static final SourcedRange SLIP = SourcedRange.of(0.0005, Unit.METRE, FROM);
 
-  /** Until a grain filler can be sanded: a waterborne one within hours, an oil-based one a day. */
-  static final SourcedRange FILLER_DRIES =
-      SourcedRange.range(
-          7_200, 86_400, Unit.SECOND, Provenance.commonPractice("grain fillers by their labels"));
-
   /** How far ahead the first hour fit for glue is looked for. */
   static final int GLUE_DAYS = 21;
 

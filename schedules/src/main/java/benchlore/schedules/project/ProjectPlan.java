@@ -5,6 +5,7 @@ import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.quantity.ComponentException;
 import benchlore.schedules.time.Moment;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -12,18 +13,44 @@ import java.util.Optional;
  *
  * @param steps in order of their start
  * @param shopping what to have ready
- * @param coats the coats, for a drawing of their windows
- * @param air the air after one coat, for a drawing; empty if nothing but water evaporates
+ * @param layers the coats of each finish, the first on the wood first
  */
-public record ProjectPlan(
-    List<Step> steps, List<Purchase> shopping, CoatingSchedule coats, Optional<AirSchedule> air) {
+public record ProjectPlan(List<Step> steps, List<Purchase> shopping, List<Laid> layers) {
+  /**
+   * The coats of one finish, for a drawing of their windows.
+   *
+   * @param title what the finish is called
+   * @param before how many coats of others lie under it
+   * @param coats its own
+   * @param air the air after one of them; empty if nothing but water evaporates
+   */
+  public record Laid(String title, int before, CoatingSchedule coats, Optional<AirSchedule> air) {
+    /** Refuses nulls. */
+    public Laid {
+      Objects.requireNonNull(title, "title");
+      Objects.requireNonNull(coats, "coats");
+      Objects.requireNonNull(air, "air");
+    }
+  }
+
   /** Copies the lists; refuses an empty plan. */
   public ProjectPlan {
     steps = List.copyOf(steps);
     shopping = List.copyOf(shopping);
-    if (steps.isEmpty()) {
-      throw new ComponentException("steps", "must not be empty");
+    layers = List.copyOf(layers);
+    if (steps.isEmpty() || layers.isEmpty()) {
+      throw new ComponentException(steps.isEmpty() ? "steps" : "layers", "must not be empty");
     }
+  }
+
+  /** The finish that went on last. */
+  public Laid top() {
+    return layers.get(layers.size() - 1);
+  }
+
+  /** The coats of the finish that went on last. */
+  public CoatingSchedule coats() {
+    return top().coats();
   }
 
   /** The first moment of work. */

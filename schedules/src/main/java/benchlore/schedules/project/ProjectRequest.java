@@ -10,8 +10,7 @@ import java.util.Objects;
  *
  * @param start not before this moment
  * @param parts at least one
- * @param materials wood, adhesive, finish
- * @param coats how the finish goes on
+ * @param materials wood, adhesive, finishes and how they go on
  * @param shop where
  * @param place the year the finished parts will see
  * @param settled whether the boards have already lain in the shop long enough
@@ -22,7 +21,6 @@ public record ProjectRequest(
     Moment start,
     List<Part> parts,
     Materials materials,
-    CoatChoice coats,
     Shop shop,
     Seasons place,
     boolean settled,
@@ -32,7 +30,6 @@ public record ProjectRequest(
   public ProjectRequest {
     Objects.requireNonNull(start, "start");
     Objects.requireNonNull(materials, "materials");
-    Objects.requireNonNull(coats, "coats");
     Objects.requireNonNull(shop, "shop");
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(progress, "progress");
@@ -44,17 +41,15 @@ public record ProjectRequest(
       Moment start,
       List<Part> parts,
       Materials materials,
-      CoatChoice coats,
       Shop shop,
       Seasons place,
       boolean settled,
       double moisturePercent) {
-    this(start, parts, materials, coats, shop, place, settled, moisturePercent, Progress.NONE);
+    this(start, parts, materials, shop, place, settled, moisturePercent, Progress.NONE);
   }
 
   /** The same project with this much done. */
   public ProjectRequest with(Progress done) {
-    return new ProjectRequest(
-        start, parts, materials, coats, shop, place, settled, moisturePercent, done);
+    return new ProjectRequest(start, parts, materials, shop, place, settled, moisturePercent, done);
   }
 }

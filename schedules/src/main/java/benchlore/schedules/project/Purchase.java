@@ -19,14 +19,12 @@ import java.util.Optional;
 public record Purchase(Item item, String what, String detail, Quantity amount, String remark) {
   /** The kinds of thing a plan uses up. */
   public enum Kind {
-    /** The plan's finish. */
+    /** A finish of the plan, called by its title. */
     FINISH,
     /** The plan's adhesive. */
     ADHESIVE,
     /** Discs or sheets of one grade. */
-    ABRASIVE,
-    /** Filler for open pores. */
-    FILLER
+    ABRASIVE
   }
 
   /**

@@ -10,7 +10,6 @@ import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Finish;
-import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
@@ -43,6 +42,7 @@ final class SandSteps {
   private List<Caution> cautions = List.of();
   private final Discs discs;
   private final SurfaceSteps surface;
+  private final LayerOver over;
   private boolean severalGrades;
   private double seconds;
   private double between;
@@ -53,6 +53,7 @@ final class SandSteps {
     this.draft = draft;
     this.discs = new Discs(request.shop().sanding().shelf());
     this.surface = new SurfaceSteps(draft);
+    this.over = new LayerOver(request.materials().suits());
   }
 
   void add() {
@@ -76,6 +77,7 @@ final class SandSteps {
       notes.add(ONE_GRADE_AFTER_THE_OTHER);
     }
     notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
+    PoreAdvice.of(request).ifPresent(notes::add);
     step();
     surface.add();
     discs.purchases().forEach(draft::buy);
@@ -120,14 +122,17 @@ final class SandSteps {
     Sanding.opener(sanding).ifPresent(pass -> opener(group.names(), pass));
     schedule.extras().endGrain().ifPresent(this::endGrain);
     schedule.extras().grainRaising().ifPresent(this::grainRaising);
-    schedule.extras().poreFilling().ifPresent(filling -> discs.count(filling.level()));
-    surface.take(sanding.area().totalSquareMetre(), schedule.extras());
+    surface.take(schedule.extras());
     schedule.extras().betweenCoats().ifPresent(this::betweenCoats);
+    otherCoats(group);
     if (request.materials().wood().hardness().isEmpty()) {
       working.add(assumedHardness());
     }
     working.addAll(named(group.names(), given.working()));
-    cautions = Cautions.merged(cautions, own(sanding.start(), given.cautions()));
+    cautions =
+        Cautions.merged(
+            cautions,
+            own(sanding.start(), PoreAdvice.without(request, given.cautions())));
   }
 
   private void passes(String names, List<SandingPass> passes) {
@@ -195,21 +200,38 @@ final class SandSteps {
     return named;
   }
 
+  /** The paper that the finishes over and under the one the wood is sanded for take. */
+  private void otherCoats(SandedGroup group) {
+    Materials materials = request.materials();
+    for (Layer layer : materials.layers()) {
+      if (layer != materials.base()) {
+        Sanding.plan(sanding(group, layer))
+            .fold(
+                given -> given.value().extras().betweenCoats(), r -> Optional.<BetweenCoats>empty())
+            .ifPresent(scuff -> discs.countBetweenCoats(scuff.each(), scuff.times()));
+      }
+    }
+  }
+
   private SandingRequest sanding(SandedGroup group) {
-    Finish finish = request.materials().finish();
+    return sanding(group, request.materials().base());
+  }
+
+  private SandingRequest sanding(SandedGroup group, Layer layer) {
+    Finish finish = layer.finish();
+    int scuffs = over.scuffsBelow(request.materials().layers(), layer) ? 1 : 0;
+    boolean sanded = finish.sandedBetweenCoats() || scuffs > 0;
     return new SandingRequest(
         group.surface(),
         Materials.sandingWood(request.materials().wood()),
         group.area(),
         new SurfaceWanted(
             finish.use().finalGrade(),
-            FinishLook.of(finish.role(), request.coats().sheen()),
-            finish.sandedBetweenCoats()
-                ? Optional.of(finish.use().betweenCoatGrade())
-                : Optional.empty(),
-            request.coats().coats(),
-            finish.use().raisesGrain(),
-            request.coats().sheen() == Sheen.GLOSS),
+            FinishLook.of(finish.role(), request.materials().face().coats().sheen()),
+            sanded ? Optional.of(finish.use().betweenCoatGrade()) : Optional.empty(),
+            finish.sandedBetweenCoats() ? layer.coats().coats() + scuffs : 1 + scuffs,
+            request.materials().layers().get(0).finish().use().raisesGrain(),
+            false),
         request.shop().sanding());
   }
 

@@ -5,6 +5,8 @@ import benchlore.schedules.material.Sheen;
 
 /** Words of the coating rules as the trade says them. */
 final class SheenWords {
+  static final String OTHER_BELOW = "The finish below only holds this one on a scuffed surface.";
+
   private SheenWords() {}
 
   static String of(Sheen sheen) {

@@ -8,11 +8,8 @@ import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
-import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.SourcedRange;
-import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.sanding.GrainRaising;
-import benchlore.schedules.sanding.PoreFilling;
 import benchlore.schedules.sanding.SandingExtras;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
@@ -20,46 +17,32 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What follows the last grade on bare wood and has to dry: grain raised and knocked off, pores
- * filled and levelled. All parts go through each together.
+ * What follows the last grade on bare wood and has to dry: grain raised and knocked off. All parts
+ * go through it together.
  */
 final class SurfaceSteps {
-  private static final List<Caution> FILLING =
-      List.of(ShopRows.OILY_RAGS.caution(), ShopRows.FILLER_VAPOUR.caution());
   private static final Caution DUST = ShopRows.WOOD_DUST.caution();
-  private static final List<Caution> LEVELLING = List.of(DUST, ShopRows.FILLER_DUST.caution());
 
   private final PlanBuilder draft;
-  private double packSeconds;
-  private double levelSeconds;
   private double knockOffSeconds;
-  private double area;
   private Optional<SourcedRange> grainDries = Optional.empty();
-  private Optional<Message> when = Optional.empty();
 
   SurfaceSteps(PlanBuilder draft) {
     this.draft = draft;
   }
 
-  /** Takes up what parts of this area ask for. */
-  void take(double squareMetre, SandingExtras extras) {
+  /** Takes up what some parts ask for. */
+  void take(SandingExtras extras) {
     if (extras.grainRaising().isPresent()) {
       GrainRaising raising = extras.grainRaising().get();
       knockOffSeconds = raising.knockOff().seconds() + knockOffSeconds;
       grainDries = Optional.of(raising.drySeconds());
     }
-    if (extras.poreFilling().isPresent()) {
-      PoreFilling filling = extras.poreFilling().get();
-      packSeconds = filling.packSeconds() + packSeconds;
-      levelSeconds = filling.level().seconds() + levelSeconds;
-      area = squareMetre + area;
-      when = Optional.of(filling.when());
-    }
   }
 
-  /** Hands-on time of these steps, which is no part of sanding the bare wood. */
+  /** Hands-on time of this step, which is no part of sanding the bare wood. */
   double seconds() {
-    return packSeconds + levelSeconds + knockOffSeconds;
+    return knockOffSeconds;
   }
 
   void add() {
@@ -72,24 +55,6 @@ final class SurfaceSteps {
               knockOffSeconds,
               List.of(DUST)),
           Message.of("One light pass by hand; no more, or new fibres are freed to rise."));
-    }
-    if (when.isPresent()) {
-      work(
-          new Work(StepId.Task.FILL_PORES.once(), "Fill the pores", packSeconds, FILLING),
-          Message.of(
-              "Stir it, spread it, pack it across the grain; when it hazes wipe across, then"
-                  + " lightly along."),
-          when.get());
-      wait(StepId.Task.FILLER_DRY.once(), "Let the filler dry", ProjectFigures.FILLER_DRIES);
-      work(
-          new Work(StepId.Task.LEVEL_FILLER.once(), "Level the filler", levelSeconds, LEVELLING),
-          Message.of("Until the wood is clean between the pores and each pore is full."));
-      draft.buy(
-          Purchase.of(
-              Purchase.Kind.FILLER,
-              "Grain filler",
-              Quantity.of(area, Unit.SQUARE_METRE),
-              "enough for this face; in a colour that suits, and that your finish goes over"));
     }
   }
 

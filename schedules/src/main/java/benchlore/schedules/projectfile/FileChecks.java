@@ -8,6 +8,7 @@ import benchlore.schedules.sanding.Grits;
 import benchlore.schedules.time.Date;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What no form can tell of a plan and its shop: days, grades and figures that are none. */
 final class FileChecks {
@@ -154,15 +155,29 @@ final class FileChecks {
     FileGroup file = plan.plan();
     record(file, "species", plan.records().species(file.text("species")).isPresent());
     record(file, "adhesive", plan.records().adhesive(file.text("adhesive")).isPresent());
-    FileGroup finish = file.group("finish");
-    String id = finish.text("record");
-    if (plan.records().finish(id).isEmpty()) {
-      add(
-          finish.problem(
-              "record",
-              "`" + id + "` carries no drying figures, so no coats can be planned",
-              "Name a finish that goes on in coats, or give this one its figures."));
+    finishWords(file).ifPresent(this::add);
+    for (FileGroup finish : PlanReader.finishes(file)) {
+      String id = finish.text("record");
+      if (plan.records().finish(id).isEmpty()) {
+        add(
+            finish.problem(
+                "record",
+                "`" + id + "` carries no drying figures, so no coats can be planned",
+                "Name a finish that goes on in coats, or give this one its figures."));
+      }
     }
+  }
+
+  /** A plan has either one finish or a list of them. */
+  static Optional<FileProblem> finishWords(FileGroup plan) {
+    boolean one = plan.has("finish");
+    if (one != plan.has("finishes")) {
+      return Optional.empty();
+    }
+    String what = one ? "both `finish` and `finishes` stand here" : "`finish` is missing";
+    String todo =
+        "Write one of them: `finish` for one, `finishes` for a list, the first on the wood first.";
+    return Optional.of(new FileProblem(plan.file(), plan.path(), what, todo));
   }
 
   private void record(FileGroup file, String key, boolean isKnown) {

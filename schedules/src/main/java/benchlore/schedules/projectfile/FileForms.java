@@ -29,6 +29,8 @@ final class FileForms {
     FileForms check = new FileForms();
     if (plan.kind() == Node.Kind.OBJECT) {
       check.value(plan, PlanForm.whole(), List.of());
+      FileChecks.finishWords(FileGroup.of(plan, FileProblem.Source.PLAN))
+          .ifPresent(check.problems::add);
     } else {
       check.add(
           List.of(), "this is no plan file: it holds no names with values", "Choose another file.");

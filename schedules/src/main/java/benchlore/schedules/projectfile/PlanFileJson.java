@@ -1,14 +1,16 @@
 package benchlore.schedules.projectfile;
 
-import benchlore.schedules.air.Release;
 import benchlore.schedules.exchange.EngineJson;
 import benchlore.schedules.exchange.Node;
 import benchlore.schedules.exchange.Sink;
 import benchlore.schedules.material.Adhesive;
-import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Species;
+import benchlore.schedules.movement.PlaceClimate;
+import benchlore.schedules.project.Layer;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.ProjectRequest;
+import benchlore.schedules.project.Suits;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,8 +18,8 @@ import java.util.Optional;
 public final class PlanFileJson {
   private PlanFileJson() {}
 
-  /** The records a page has looked up for the one plan it asks about. */
-  private record Chosen(Materials materials) implements Records {
+  /** The records a page has looked up for the one plan it asks about, finishes by their order. */
+  private record Chosen(Materials materials, List<String> finishes) implements Records {
     @Override
     public Optional<Species> species(String id) {
       return Optional.of(materials.wood());
@@ -29,13 +31,16 @@ public final class PlanFileJson {
     }
 
     @Override
-    public Optional<Finish> finish(String id) {
-      return Optional.of(materials.finish());
+    public Optional<Layer> finish(String id) {
+      int at = finishes.indexOf(id);
+      return at >= 0 && at < materials.layers().size()
+          ? Optional.of(materials.layers().get(at))
+          : Optional.empty();
     }
 
     @Override
-    public List<Release.Share> solvents(Finish finish) {
-      return materials.solvents();
+    public Suits suits(String species, String adhesive, List<String> ids, PlaceClimate place) {
+      return materials.suits();
     }
   }
 
@@ -50,13 +55,17 @@ public final class PlanFileJson {
 
   /**
    * Reads a plan: {@code plan} and {@code shop} are the files, {@code materials} the records the
-   * plan names, as a request has them. Gives {@code problems} and, if there are none, the {@code
-   * request} less its materials; or {@code broken}, if the forms were not checked before.
+   * plan names, as a request has them, {@code layers} with or without their {@code coats}. Gives
+   * {@code problems} and, if there are none, the {@code request} less its materials; or {@code
+   * broken}, if the forms were not checked before.
    */
   public static void read(Node request, Sink answer) {
     Reading<ProjectRequest> reading;
     try {
-      Records records = new Chosen(EngineJson.materials(request.field("materials")));
+      FileGroup plan = FileGroup.of(request.field("plan"), FileProblem.Source.PLAN);
+      List<String> finishes = new ArrayList<>();
+      PlanReader.finishes(plan).forEach(finish -> finishes.add(finish.text("record")));
+      Records records = new Chosen(EngineJson.materials(request.field("materials")), finishes);
       reading = ProjectFile.read(request.field("plan"), request.field("shop"), records);
     } catch (IllegalArgumentException e) {
       answer.open("", false);

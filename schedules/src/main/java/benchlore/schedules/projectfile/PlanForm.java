@@ -16,6 +16,7 @@ import java.util.List;
 /** What a plan file may hold: the same as {@code plans.schema.json} says, which a test holds. */
 final class PlanForm {
   private static final int ANY = 10_000;
+  private static final int MOST_FINISHES = 6;
   private static final Rule ID =
       new Rule.Text(
           "an id in small letters, digits and hyphens, such as yellow-pva", TextForms::isId);
@@ -75,7 +76,8 @@ final class PlanForm {
         Field.of("species", ID),
         Field.of("adhesive", ID),
         Field.perhaps("adhesive-minimum", temperature(", the least on the adhesive's label")),
-        Field.of("finish", finish()),
+        Field.perhaps("finish", finish()),
+        Field.perhaps("finishes", new Rule.Items(finish(), 1, MOST_FINISHES)),
         Field.of("place", words(PlaceClimate.values())),
         Field.of("boards", boards()),
         Field.perhaps("climate", climate()),
@@ -100,9 +102,9 @@ final class PlanForm {
   private static Rule finish() {
     return Rule.Group.of(
         Field.of("record", ID),
-        Field.of("sheen", words(Sheen.values())),
-        Field.of("coats", whole(1, 50)),
-        Field.of("method", words(ApplicationMethod.values())),
+        Field.perhaps("sheen", words(Sheen.values())),
+        Field.perhaps("coats", whole(1, 50)),
+        Field.perhaps("method", words(ApplicationMethod.values())),
         Field.perhaps("wet-film", FILM));
   }
 

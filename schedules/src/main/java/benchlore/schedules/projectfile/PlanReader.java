@@ -3,11 +3,11 @@ package benchlore.schedules.projectfile;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.material.ApplicationMethod;
-import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Layer;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
@@ -30,23 +30,29 @@ import java.util.Optional;
  */
 record PlanReader(FileGroup plan, ShopReader shop, Records records) {
   ProjectRequest read() {
-    FileGroup finish = plan.group("finish");
-    Finish data = records.finish(finish.text("record")).orElseThrow();
+    List<Layer> layers = new ArrayList<>();
+    List<String> ids = new ArrayList<>();
+    for (FileGroup finish : finishes(plan)) {
+      ids.add(finish.text("record"));
+      layers.add(layer(finish));
+    }
+    String species = plan.text("species");
+    String adhesive = plan.text("adhesive");
+    PlaceClimate place = plan.word("place", PlaceClimate.values());
     Materials materials =
         new Materials(
-            records.species(plan.text("species")).orElseThrow(),
+            records.species(species).orElseThrow(),
             adhesive(),
-            data,
-            records.solvents(data));
+            layers,
+            records.suits(species, adhesive, ids, place));
     FileGroup boards = plan.group("boards");
     ProjectRequest begun =
         new ProjectRequest(
             start(plan),
             parts(),
             materials,
-            coats(finish, data),
             shop.read(),
-            plan.word("place", PlaceClimate.values()).seasons(),
+            place.seasons(),
             boards.flag("settled"),
             boards.amount("moisture"));
     return plan.has("run") ? begun.with(progress(plan.group("run"))) : begun;
@@ -87,17 +93,21 @@ record PlanReader(FileGroup plan, ShopReader shop, Records records) {
     return moment(plan.text("start"));
   }
 
-  /** Where the plan states no film, the middle of what the finish takes. */
-  private static CoatChoice coats(FileGroup finish, Finish data) {
-    return new CoatChoice(
-        finish.whole("coats"),
-        finish.has("wet-film") ? finish.amount("wet-film") : usual(data),
-        finish.word("method", ApplicationMethod.values()),
-        finish.word("sheen", Sheen.values()));
+  /** The finishes of a plan, the first on the wood first; one is a list of one. */
+  static List<FileGroup> finishes(FileGroup plan) {
+    return plan.has("finish") ? List.of(plan.group("finish")) : plan.groups("finishes");
   }
 
-  private static double usual(Finish finish) {
-    return finish.film().wetFilm().mid();
+  /** What the plan leaves out is as the record has it. */
+  private Layer layer(FileGroup f) {
+    Layer usual = records.finish(f.text("record")).orElseThrow();
+    CoatChoice coats = usual.coats();
+    return usual.with(
+        new CoatChoice(
+            f.has("coats") ? f.whole("coats") : coats.coats(),
+            f.has("wet-film") ? f.amount("wet-film") : coats.wetFilmMicron(),
+            f.has("method") ? f.word("method", ApplicationMethod.values()) : coats.method(),
+            f.has("sheen") ? f.word("sheen", Sheen.values()) : coats.sheen()));
   }
 
   private List<Part> parts() {

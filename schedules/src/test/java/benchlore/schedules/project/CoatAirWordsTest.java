@@ -26,7 +26,6 @@ class CoatAirWordsTest {
             usual.start(),
             usual.parts(),
             usual.materials(),
-            usual.coats(),
             new Shop(
                 shop.week(),
                 shop.climate(),
@@ -47,7 +46,7 @@ class CoatAirWordsTest {
   @ValueSource(doubles = {8, 12, 20, 40, 100, 400, 2_000})
   void nobodyIsToldToComeBackBeforeTheCoatIsOn(double changes) {
     ProjectPlan plan = plan(changes).orElseThrow();
-    AirSchedule.ReEntry back = plan.air().orElseThrow().reEntries().get(0);
+    AirSchedule.ReEntry back = plan.top().air().orElseThrow().reEntries().get(0);
     Step coat = plan.find("coat-1").orElseThrow();
     double work = coat.start().secondsUntil(coat.end());
     assertTrue(back.second().orElse(1e9) > work);
@@ -64,7 +63,7 @@ class CoatAirWordsTest {
   @ValueSource(doubles = {8, 12, 20, 40, 100, 400, 2_000})
   void theMaskIsNamedWhereItsLimitsStand(double changes) {
     ProjectPlan plan = plan(changes).orElseThrow();
-    Respirator mask = plan.air().orElseThrow().respirator().respirator();
+    Respirator mask = plan.top().air().orElseThrow().respirator().respirator();
     List<String> told =
         plan.find("coat-1").orElseThrow().notes().stream().map(Message::pattern).toList();
     boolean named = told.stream().anyMatch(t -> t.contains(mask.words()));

@@ -35,13 +35,20 @@ class DustAndOversprayTest {
   }
 
   private static ProjectRequest with(List<Part> parts, Finish finish, ApplicationMethod method) {
-    CoatChoice coats = USUAL.coats();
     Materials materials = USUAL.materials();
+    Layer layer = materials.top();
+    CoatChoice coats = layer.coats();
     return new ProjectRequest(
         USUAL.start(),
         parts,
-        new Materials(materials.wood(), materials.adhesive(), finish, materials.solvents()),
-        new CoatChoice(coats.coats(), coats.wetFilmMicron(), method, coats.sheen()),
+        Materials.of(
+            materials.wood(),
+            materials.adhesive(),
+            new Layer(
+                layer.title(),
+                finish,
+                layer.solvents(),
+                new CoatChoice(coats.coats(), coats.wetFilmMicron(), method, coats.sheen()))),
         USUAL.shop(),
         USUAL.place(),
         USUAL.settled(),
@@ -49,7 +56,7 @@ class DustAndOversprayTest {
   }
 
   private static Finish sprayable() {
-    Finish brushed = USUAL.materials().finish();
+    Finish brushed = USUAL.materials().top().finish();
     FinishUse use = brushed.use();
     return new Finish(
         brushed.family(),
@@ -109,7 +116,8 @@ class DustAndOversprayTest {
               part.machiningSecond(),
               part.moves()));
     }
-    Step sand = step(with(parts, USUAL.materials().finish(), ApplicationMethod.BRUSH), "sand");
+    Step sand =
+        step(with(parts, USUAL.materials().top().finish(), ApplicationMethod.BRUSH), "sand");
     assertFalse(tells(sand, QuantityKey.AIRBORNE_DUST));
     assertTrue(sand.cautions().stream().map(Caution::code).toList().contains("old-film-lead"));
   }

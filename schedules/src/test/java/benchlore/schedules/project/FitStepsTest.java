@@ -181,8 +181,8 @@ class FitStepsTest {
   /** The same question as the page of the fit planner asks it. */
   private static FitSchedule planner(Part part) {
     Species wood = USUAL.materials().wood();
-    CoatChoice coats = USUAL.coats();
-    double solids = USUAL.materials().finish().liquid().solidsByVolume().high();
+    CoatChoice coats = USUAL.materials().layers().get(0).coats();
+    double solids = USUAL.materials().layers().get(0).finish().liquid().solidsByVolume().high();
     Film film = new Film(coats.coats(), coats.wetFilmMicron(), solids);
     FitRequest question =
         new FitRequest(

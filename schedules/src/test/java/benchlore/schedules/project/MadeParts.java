@@ -76,7 +76,6 @@ final class MadeParts {
         like.start(),
         parts,
         like.materials(),
-        like.coats(),
         like.shop(),
         like.place(),
         like.settled(),
@@ -91,7 +90,6 @@ final class MadeParts {
         like.start(),
         like.parts(),
         like.materials(),
-        like.coats(),
         new Shop(
             shop.week(),
             shop.climate(),

@@ -188,7 +188,6 @@ class ProjectTest {
             fine.start(),
             List.of(bad),
             fine.materials(),
-            fine.coats(),
             fine.shop(),
             fine.place(),
             true,
@@ -202,14 +201,7 @@ class ProjectTest {
     ProjectRequest fine = Projects.of(Projects.evenings(), HEATED, 1);
     ProjectRequest request =
         new ProjectRequest(
-            fine.start(),
-            fine.parts(),
-            fine.materials(),
-            fine.coats(),
-            fine.shop(),
-            fine.place(),
-            false,
-            14);
+            fine.start(), fine.parts(), fine.materials(), fine.shop(), fine.place(), false, 14);
     Optional<Step> settle = plan(request).find("settle");
     assertTrue(settle.isPresent());
     assertEquals(Step.Kind.WAIT, settle.get().kind());
@@ -236,8 +228,7 @@ class ProjectTest {
         new ProjectRequest(
             usual.start(),
             usual.parts(),
-            new Materials(made.wood(), dry, made.finish(), made.solvents()),
-            usual.coats(),
+            Materials.of(made.wood(), dry, made.top()),
             usual.shop(),
             usual.place(),
             usual.settled(),

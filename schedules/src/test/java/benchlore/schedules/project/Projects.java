@@ -62,12 +62,14 @@ final class Projects {
     return new ProjectRequest(
         START,
         List.of(part("panel", panels, 4), part("loose rail", 1, 1)),
-        new Materials(
+        Materials.of(
             cherry(surface.openGrained()),
             yellow(),
-            varnish(surface.raisesGrain()),
-            List.of(new Release.Share(spirit(), 1))),
-        new CoatChoice(3, 80, ApplicationMethod.BRUSH, surface.sheen()),
+            new Layer(
+                "varnish",
+                varnish(surface.raisesGrain()),
+                List.of(new Release.Share(spirit(), 1)),
+                new CoatChoice(3, 80, ApplicationMethod.BRUSH, surface.sheen()))),
         new Shop(
             week,
             climate,

@@ -45,15 +45,7 @@ class SandStepsTest {
             usual.shop().clamps(),
             1);
     return new ProjectRequest(
-        usual.start(),
-        parts,
-        usual.materials(),
-        usual.coats(),
-        shop,
-        usual.place(),
-        true,
-        8,
-        Progress.NONE);
+        usual.start(), parts, usual.materials(), shop, usual.place(), true, 8, Progress.NONE);
   }
 
   private static List<Grit> usualShelf() {

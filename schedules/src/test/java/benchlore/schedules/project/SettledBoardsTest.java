@@ -68,7 +68,6 @@ class SettledBoardsTest {
                 like.start(),
                 List.of(part),
                 like.materials(),
-                like.coats(),
                 like.shop(),
                 like.place(),
                 settled,
