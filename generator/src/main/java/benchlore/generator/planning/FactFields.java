@@ -42,6 +42,11 @@ record FactFields(String id, Facts facts) implements FieldSource {
   }
 
   @Override
+  public Optional<String> optionalText(String key) {
+    return facts.find(key).map(fact -> ((Fact.Words) fact).text());
+  }
+
+  @Override
   public String word(String key, List<String> known) {
     return facts.words(key);
   }

@@ -187,6 +187,11 @@ final class RequestReader implements FieldSource {
   }
 
   @Override
+  public Optional<String> optionalText(String key) {
+    return has(key) ? Optional.of(text(key)) : Optional.empty();
+  }
+
+  @Override
   public Optional<SourcedRange> optionalFigure(String key) {
     return optional(key, RequestReader::datum);
   }

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param air the air those times hold in, and the air it bonds in
  * @param line the glue line it wants
  * @param bond what the set joint stands
+ * @param spreading how it is spread
  */
 public record Adhesive(
     Family family,
@@ -26,7 +27,8 @@ public record Adhesive(
     Times times,
     Air air,
     Line line,
-    Bond bond) {
+    Bond bond,
+    Spreading spreading) {
   /** What kind of adhesive. */
   public enum Family {
     /** White polyvinyl acetate. */
@@ -257,6 +259,40 @@ public record Adhesive(
     }
   }
 
+  /** In what shape it goes on the wood. */
+  public enum Laid {
+    /** A bead out of a bottle or cartridge, then spread or pressed out. */
+    BEAD,
+    /** A film by brush, roller or spreader. */
+    FILM,
+    /** Spots here and there. */
+    SPOTS
+  }
+
+  /** Which faces of a joint between long edges are spread. */
+  public enum Faces {
+    /** One of the two. */
+    ONE,
+    /** Both. */
+    BOTH
+  }
+
+  /**
+   * How it is spread.
+   *
+   * @param laid in what shape it goes on
+   * @param faces how many faces of a long-grain joint are spread
+   * @param how how it is worked
+   */
+  public record Spreading(Laid laid, Faces faces, Directions how) {
+    /** Refuses nulls. */
+    public Spreading {
+      Objects.requireNonNull(laid, "laid");
+      Objects.requireNonNull(faces, "faces");
+      Objects.requireNonNull(how, "how");
+    }
+  }
+
   /** Refuses nulls. */
   public Adhesive {
     Objects.requireNonNull(family, "family");
@@ -265,6 +301,7 @@ public record Adhesive(
     Objects.requireNonNull(air, "air");
     Objects.requireNonNull(line, "line");
     Objects.requireNonNull(bond, "bond");
+    Objects.requireNonNull(spreading, "spreading");
   }
 
   /**

@@ -94,6 +94,11 @@ public final class Field<M, V> {
     return new Field<>(key, true, new Shape.Text(), getter);
   }
 
+  static <M> Field<M, Optional<String>> optionalText(
+      String key, Function<M, Optional<String>> getter) {
+    return new Field<>(key, false, new Shape.OptionalText(), getter);
+  }
+
   static <M, E extends Enum<E>> Field<M, E> word(String key, E[] values, Function<M, E> getter) {
     return new Field<>(key, true, new Shape.Word<>(List.of(values)), getter);
   }

@@ -23,6 +23,9 @@ public interface FieldSource {
   /** A text that must be there. */
   String text(String key);
 
+  /** A text; empty where none is given. */
+  Optional<String> optionalText(String key);
+
   /** One of the words known. */
   String word(String key, List<String> known);
 

@@ -106,6 +106,16 @@ final class FinishFields {
       Field.figure("between-coat-grade", GRADE, f -> f.use().betweenCoatGrade());
   private static final Field<Finish, Boolean> RAISES_GRAIN =
       Field.flag("raises-grain", f -> f.use().raisesGrain());
+  private static final Field<Finish, Optional<String>> BEGIN =
+      Field.optionalText("begin", f -> f.use().how().begin());
+  private static final Field<Finish, String> PUT_ON =
+      Field.text("put-on", f -> f.use().how().putOn());
+  private static final Field<Finish, Optional<String>> SPRAYED =
+      Field.optionalText("sprayed", f -> f.use().how().sprayed());
+  private static final Field<Finish, Optional<String>> AFTERWARDS =
+      Field.optionalText("afterwards", f -> f.use().how().afterwards());
+  private static final Field<Finish, String> LOOK_FOR =
+      Field.text("look-for", f -> f.use().how().lookFor());
 
   static final FieldTable<Finish> TABLE =
       new FieldTable<>(
@@ -146,7 +156,12 @@ final class FinishFields {
               PLACES,
               FINAL_GRADE,
               BETWEEN_COAT_GRADE,
-              RAISES_GRAIN),
+              RAISES_GRAIN,
+              BEGIN,
+              PUT_ON,
+              SPRAYED,
+              AFTERWARDS,
+              LOOK_FOR),
           FinishFields::read);
 
   private FinishFields() {}
@@ -170,7 +185,17 @@ final class FinishFields {
             PLACES.read(from),
             FINAL_GRADE.read(from),
             BETWEEN_COAT_GRADE.read(from),
-            RAISES_GRAIN.read(from)));
+            RAISES_GRAIN.read(from),
+            how(from)));
+  }
+
+  private static Directions how(FieldSource from) {
+    return new Directions(
+        BEGIN.read(from),
+        PUT_ON.read(from),
+        SPRAYED.read(from),
+        AFTERWARDS.read(from),
+        LOOK_FOR.read(from));
   }
 
   private static StatedTimes times(FieldSource from) {

@@ -97,6 +97,19 @@ interface Shape<V> {
     }
   }
 
+  /** Any text, or none. */
+  record OptionalText() implements Shape<Optional<String>> {
+    @Override
+    public Optional<String> read(FieldSource source, String key) {
+      return source.optionalText(key);
+    }
+
+    @Override
+    public void write(FieldSink sink, String key, Optional<String> value) {
+      value.ifPresentOrElse(text -> sink.text(key, text), () -> sink.nothing(key));
+    }
+  }
+
   /** One word of a closed list. */
   record Word<E extends Enum<E>>(List<E> values) implements Shape<E> {
     @Override

@@ -28,6 +28,28 @@ public record Species(
     SOFTWOOD
   }
 
+  /** Where resin sits in a wood. */
+  public enum Resin {
+    /** No resin to speak of. */
+    NONE,
+    /** In knots and pockets. */
+    KNOTS,
+    /** All through: sticky streaks as well. */
+    PITCH
+  }
+
+  /** What a film finish wants under it on this wood. */
+  public enum UnderFilm {
+    /** Nothing but sanding. */
+    BARE,
+    /** A wipe with solvent just before. */
+    WIPED,
+    /** A thin coat of dewaxed shellac on the wiped wood: its oil or its colour comes up. */
+    SEALED,
+    /** No film lasts on it. */
+    NONE
+  }
+
   /**
    * How it shrinks and swells.
    *
@@ -59,12 +81,22 @@ public record Species(
    * @param oily true if the wood carries oil or wax that troubles glue and film
    * @param blotchProne true if figure tears out or stain goes on uneven
    * @param tanninRich true if the wood is rich in tannin: dark marks with iron and with water
+   * @param resin where resin sits in it
+   * @param underFilm what a film finish wants under it
    */
   public record Surface(
-      Pores pores, boolean openGrained, boolean oily, boolean blotchProne, boolean tanninRich) {
-    /** Refuses a null. */
+      Pores pores,
+      boolean openGrained,
+      boolean oily,
+      boolean blotchProne,
+      boolean tanninRich,
+      Resin resin,
+      UnderFilm underFilm) {
+    /** Refuses nulls. */
     public Surface {
       Objects.requireNonNull(pores, "pores");
+      Objects.requireNonNull(resin, "resin");
+      Objects.requireNonNull(underFilm, "underFilm");
     }
   }
 

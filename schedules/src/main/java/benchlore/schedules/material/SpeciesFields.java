@@ -34,6 +34,10 @@ final class SpeciesFields {
       Field.flag("blotch-prone", w -> w.surface().blotchProne());
   static final Field<Species, Boolean> TANNIN_RICH =
       Field.flag("tannin-rich", w -> w.surface().tanninRich());
+  static final Field<Species, Species.Resin> RESIN =
+      Field.word("resin", Species.Resin.values(), w -> w.surface().resin());
+  static final Field<Species, Species.UnderFilm> UNDER_FILM =
+      Field.word("under-film", Species.UnderFilm.values(), w -> w.surface().underFilm());
 
   static final FieldTable<Species> TABLE =
       new FieldTable<>(
@@ -49,7 +53,9 @@ final class SpeciesFields {
               OPEN_GRAINED,
               OILY,
               BLOTCH_PRONE,
-              TANNIN_RICH),
+              TANNIN_RICH,
+              RESIN,
+              UNDER_FILM),
           SpeciesFields::read);
 
   private SpeciesFields() {}
@@ -69,6 +75,8 @@ final class SpeciesFields {
             OPEN_GRAINED.read(from),
             OILY.read(from),
             BLOTCH_PRONE.read(from),
-            TANNIN_RICH.read(from)));
+            TANNIN_RICH.read(from),
+            RESIN.read(from),
+            UNDER_FILM.read(from)));
   }
 }

@@ -4,6 +4,7 @@ import benchlore.schedules.material.AirLimits;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Curing;
+import benchlore.schedules.material.Directions;
 import benchlore.schedules.material.DryingMechanism;
 import benchlore.schedules.material.FilmBuild;
 import benchlore.schedules.material.Finish;
@@ -152,7 +153,13 @@ final class FinishMaker {
             List.of(UsePlace.INDOOR_DRY),
             SourcedRange.range(180, 220, Unit.COUNT, from()),
             SourcedRange.range(320, 400, Unit.COUNT, from()),
-            raisesGrain));
+            raisesGrain,
+            new Directions(
+                Optional.empty(),
+                "Put it on.",
+                Optional.empty(),
+                Optional.empty(),
+                "an even coat.")));
   }
 
   private StatedTimes times() {

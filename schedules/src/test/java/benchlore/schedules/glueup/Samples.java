@@ -11,6 +11,7 @@ import benchlore.schedules.material.Adhesive.Family;
 import benchlore.schedules.material.Adhesive.OilyWoods;
 import benchlore.schedules.material.Adhesive.Setting;
 import benchlore.schedules.material.Adhesive.WaterResistance;
+import benchlore.schedules.material.Directions;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
@@ -109,7 +110,16 @@ final class Samples {
               new Adhesive.Speed(q10, energy, datum, potQ10),
               new Adhesive.WoodMoisture(least, most)),
           new Adhesive.Line(spread, density, soft, medium, hard, gap),
-          new Adhesive.Bond(oily, WaterResistance.SPLASH, true));
+          new Adhesive.Bond(oily, WaterResistance.SPLASH, true),
+          new Adhesive.Spreading(
+              Adhesive.Laid.BEAD,
+              Adhesive.Faces.ONE,
+              new Directions(
+                  Optional.empty(),
+                  "Spread it.",
+                  Optional.empty(),
+                  Optional.empty(),
+                  "small beads.")));
     }
   }
 

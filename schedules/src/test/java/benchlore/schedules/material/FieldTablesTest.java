@@ -64,6 +64,11 @@ final class FieldTablesTest {
     }
 
     @Override
+    public Optional<String> optionalText(String key) {
+      return full ? Optional.of(text(key)) : Optional.empty();
+    }
+
+    @Override
     public String word(String key, List<String> known) {
       return known.get(place(key) % known.size());
     }
@@ -209,6 +214,11 @@ final class FieldTablesTest {
     @Override
     public String text(String asked) {
       return sample.text(asked);
+    }
+
+    @Override
+    public Optional<String> optionalText(String asked) {
+      return sample.optionalText(asked);
     }
 
     @Override

@@ -19,7 +19,8 @@ class SpeciesTest {
         Optional.empty(),
         new Species.Movement(
             radial, SourcedRange.of(8, Unit.PERCENT, MEMORY), Optional.empty(), Optional.empty()),
-        new Species.Surface(Pores.DIFFUSE, false, false, false, false));
+        new Species.Surface(
+            Pores.DIFFUSE, false, false, false, false, Species.Resin.NONE, Species.UnderFilm.BARE));
   }
 
   @Test

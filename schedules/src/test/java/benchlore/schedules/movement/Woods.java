@@ -38,7 +38,8 @@ final class Woods {
             SourcedRange.of(tangential, Unit.PERCENT, HANDBOOK),
             movementRadial.map(c -> SourcedRange.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK)),
             movementTangential.map(c -> SourcedRange.of(c, Unit.PER_PERCENT_MOISTURE, HANDBOOK))),
-        new Species.Surface(pores, false, false, false, false));
+        new Species.Surface(
+            pores, false, false, false, false, Species.Resin.NONE, Species.UnderFilm.BARE));
   }
 
   /** A cherry door, 400 mm wide, 20 mm thick, fitted at 8 % for a heated room. */

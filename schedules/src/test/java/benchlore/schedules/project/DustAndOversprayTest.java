@@ -71,7 +71,8 @@ class DustAndOversprayTest {
             use.places(),
             use.finalGrade(),
             use.betweenCoatGrade(),
-            use.raisesGrain()));
+            use.raisesGrain(),
+            use.how()));
   }
 
   private static boolean tells(Step step, QuantityKey key) {

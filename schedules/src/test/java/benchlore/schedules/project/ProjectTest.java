@@ -223,7 +223,8 @@ class ProjectTest {
             yellow.times(),
             yellow.air(),
             yellow.line(),
-            yellow.bond());
+            yellow.bond(),
+            yellow.spreading());
     ProjectRequest request =
         new ProjectRequest(
             usual.start(),

@@ -8,6 +8,7 @@ import benchlore.schedules.material.AirLimits;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Curing;
+import benchlore.schedules.material.Directions;
 import benchlore.schedules.material.DryingMechanism;
 import benchlore.schedules.material.FilmBuild;
 import benchlore.schedules.material.Finish;
@@ -136,7 +137,14 @@ final class Projects {
         Optional.of(of(4_226, Unit.NEWTON)),
         new Species.Movement(
             of(3.7, Unit.PERCENT), of(7.1, Unit.PERCENT), Optional.empty(), Optional.empty()),
-        new Species.Surface(Pores.DIFFUSE, openGrained, false, true, false));
+        new Species.Surface(
+            Pores.DIFFUSE,
+            openGrained,
+            false,
+            true,
+            false,
+            Species.Resin.NONE,
+            Species.UnderFilm.BARE));
   }
 
   private static Adhesive yellow() {
@@ -161,7 +169,16 @@ final class Projects {
             of(1_000_000, Unit.PASCAL),
             of(1_200_000, Unit.PASCAL),
             of(0.00015, Unit.METRE)),
-        new Adhesive.Bond(Adhesive.OilyWoods.WITH_CARE, Adhesive.WaterResistance.SPLASH, true));
+        new Adhesive.Bond(Adhesive.OilyWoods.WITH_CARE, Adhesive.WaterResistance.SPLASH, true),
+        new Adhesive.Spreading(
+            Adhesive.Laid.BEAD,
+            Adhesive.Faces.ONE,
+            new Directions(
+                Optional.empty(),
+                "Brush it out on one edge and close.",
+                Optional.empty(),
+                Optional.of("Scrape the beads while they are rubbery."),
+                "small beads all along.")));
   }
 
   private static Finish varnish(boolean raisesGrain) {
@@ -205,7 +222,13 @@ final class Projects {
             List.of(UsePlace.INDOOR_DRY),
             SourcedRange.range(150, 220, Unit.COUNT, FROM),
             of(320, Unit.COUNT),
-            raisesGrain));
+            raisesGrain,
+            new Directions(
+                Optional.of("Thin this coat by a tenth."),
+                "Flow it on and leave it.",
+                Optional.of("Spray it thin."),
+                Optional.empty(),
+                "bubbles.")));
   }
 
   private static Solvent spirit() {
