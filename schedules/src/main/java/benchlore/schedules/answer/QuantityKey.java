@@ -90,6 +90,8 @@ public enum QuantityKey {
   FULL_LOAD_AFTER,
   /** Gap on each moving side. */
   GAP_ON_EACH_MOVING_SIDE,
+  /** Bead of adhesive. */
+  GLUE_BEAD,
   /** Glue line area. */
   GLUE_LINE_AREA,
   /** Grain of a grade. */
@@ -172,6 +174,8 @@ public enum QuantityKey {
   RIM_SPEED,
   /** One way of rubbing. */
   RUBBING,
+  /** Amount in spoons or cups. */
+  SHOP_MEASURE,
   /** Most shrinking in the year. */
   SHRINKING,
   /** Slot. */

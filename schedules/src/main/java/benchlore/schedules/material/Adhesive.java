@@ -315,7 +315,7 @@ public record Adhesive(
     Air labelled =
         new Air(
             air.referenceTemperature(), least, air.maximumTemperature(), air.speed(), air.wood());
-    return new Adhesive(family, setting, waterBased, times, labelled, line, bond);
+    return new Adhesive(family, setting, waterBased, times, labelled, line, bond, spreading);
   }
 
   /** Every field of an adhesive. */

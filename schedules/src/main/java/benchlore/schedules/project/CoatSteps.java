@@ -18,6 +18,7 @@ import benchlore.schedules.coating.Stage;
 import benchlore.schedules.coating.StageTime;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.quantity.Numeric;
+import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Duration;
@@ -55,6 +56,7 @@ final class CoatSteps {
   private final CoatJob.Place place;
   private final LayerSteps.Under under;
   private final ScuffSteps scuffs;
+  private final CoatHow how;
 
   CoatSteps(
       ProjectRequest request, PlanBuilder draft, CoatJob.Place place, LayerSteps.Under under) {
@@ -74,6 +76,11 @@ final class CoatSteps {
     this.scuffTime = Duration.ofSeconds(ProjectFigures.SCUFF_PACE.high() * area).upToFiveMinutes();
     this.job = new CoatJob(request, place, scuffTime, coatTime);
     this.scuffs = new ScuffSteps(request.progress(), place, under, scuffTime);
+    this.how =
+        new CoatHow(
+            layer.finish(),
+            place.before() == 0 ? Optional.of(request.materials().wood()) : Optional.empty(),
+            layer.coats().method());
   }
 
   Optional<Coated> add() {
@@ -160,6 +167,7 @@ final class CoatSteps {
     List<WorkingLine> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
     air.ifPresent(a -> working.addAll(a.working()));
     working.addAll(overspray.working());
+    working.addAll(CoatHow.working(coats.liquid().value() / coats.coats().size()));
     List<Caution> dries = drying.fold(d -> d.cautions(), r -> List.of());
     List<Caution> own = Cautions.merged(dries, sequence(coat.number(), given.cautions()));
     List<Caution> breathed =
@@ -221,14 +229,15 @@ final class CoatSteps {
       CoatingSchedule coats, CoatStep coat, Optional<Answer.Given<AirSchedule>> air) {
     List<Message> notes = new ArrayList<>();
     double litres = coats.liquid().value() / coats.coats().size();
-    notes.add(
-        Message.of(
-            "Pour out {0}; a wet film of {1}.",
-            Quantity.of(litres, Unit.CUBIC_METRE_LIQUID),
-            Quantity.of(layer.coats().wetFilmMicron(), Unit.MICRON)));
+    notes.addAll(how.lines(coat.number(), coat.sheen(), below(coats, coat)));
+    notes.add(CoatHow.amount(litres, layer.coats().wetFilmMicron()));
     notes.add(dries(coat, coat.number() == coats.coats().size()));
     air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1, coatOne())));
     return notes;
+  }
+
+  private static Optional<Sheen> below(CoatingSchedule coats, CoatStep coat) {
+    return coat.number() == 1 ? Optional.empty() : coats.coats().get(coat.number() - 2).sheen();
   }
 
   /** When it is dry, and when the next coat may follow: not twice where both are one time. */

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
+import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.glueup.GlueUpSchedule;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -29,10 +30,7 @@ final class GlueSteps {
               + " spread at once: a fresh edge takes glue best.");
 
   private static final List<Message> AGAIN =
-      List.of(Message.of("Edges, dry clamping, fine pass and beads as at the first glue-up."));
-  private static final Message BEADS =
-      Message.of("An even row of small beads along the joint: enough glue, enough pressure.");
-
+      List.of(Message.of("Edges, dry clamping, fine pass, mixing and spreading as at the first glue-up."));
   private static final Message NO_CLAMPS =
       Message.of(
           "No clamps: bring the edges together and work one along the other until they grab, then"
@@ -41,12 +39,14 @@ final class GlueSteps {
   private final ProjectRequest request;
   private final PlanBuilder draft;
   private final GlueSessions sessions;
+  private final GlueHow how;
   private int number;
 
   GlueSteps(ProjectRequest request, PlanBuilder draft) {
     this.request = request;
     this.draft = draft;
     this.sessions = new GlueSessions(request, draft);
+    this.how = new GlueHow(request.materials().adhesive(), request.materials().wood());
   }
 
   /** Adds preparation, every glue-up, taking the clamps off, and the wait before machining. */
@@ -126,7 +126,7 @@ final class GlueSteps {
             slots(day, true),
             noted(part, first),
             cautions(first),
-            first.answer().working(),
+            working(part, first),
             Optional.empty()));
     draft.add(
         new Step(
@@ -134,7 +134,7 @@ final class GlueSteps {
             (first.batch().clamps() > 0 ? "Clamps off " : "Scrape the joints of ") + names(day),
             Step.Kind.WORK,
             slots(day, false),
-            List.of(Message.of("Scrape the beads while they are rubbery, or chip them once hard.")),
+            how.afterwards(number),
             List.of(),
             List.of(),
             Optional.of(new Step.Window(first.batch().clampsOff(), Optional.empty()))));
@@ -166,6 +166,12 @@ final class GlueSteps {
     return session.jointingSecond() > 0 ? List.of(JOINT, NO_LIGHT, FRESH) : List.of(FRESH);
   }
 
+  private List<WorkingLine> working(Part part, GlueSession session) {
+    List<WorkingLine> working = new ArrayList<>(session.answer().working());
+    working.addAll(how.working(part.thicknessMetre()));
+    return working;
+  }
+
   /** With what the tables say to mind, at the first glue-up. */
   private List<Message> noted(Part part, GlueSession first) {
     List<Message> all = new ArrayList<>(number == 1 ? Suited.glueNotes(request) : List.of());
@@ -177,8 +183,10 @@ final class GlueSteps {
     GlueUpSchedule schedule = session.answer().value();
     GlueUpSchedule.Batch batch = session.batch();
     GlueUpSchedule.Row row = schedule.rows().get(0);
-    List<Message> notes = new ArrayList<>();
-    notes.addAll(number == 1 ? before(session) : AGAIN);
+    List<Message> notes = new ArrayList<>(number == 1 ? before(session) : AGAIN);
+    if (number == 1) {
+      notes.addAll(how.lines(number));
+    }
     notes.add(
         Message.of(
             "Each blank: {0} boards. Spread and close it within {1} of the first glue; a steady"
@@ -186,10 +194,7 @@ final class GlueSteps {
             Quantity.of(part.boards(), Unit.COUNT),
             Quantity.of(schedule.assembly().totalSecond(), Unit.SECOND),
             Quantity.of(batch.spreadSecond() + batch.closeSecond(), Unit.SECOND)));
-    notes.add(
-        Message.of(
-            "Pour out {0} of adhesive for each.",
-            Quantity.of(batch.massKilogram(), Unit.KILOGRAM)));
+    notes.add(how.amount(batch.massKilogram(), part.thicknessMetre()));
     if (row.count() == 0) {
       notes.add(NO_CLAMPS);
     } else {
@@ -199,9 +204,6 @@ final class GlueSteps {
               Quantity.of(row.count(), Unit.COUNT),
               Quantity.of(row.spacingLimitMetre(), Unit.METRE),
               Quantity.of(row.forceEachNewton(), Unit.NEWTON)));
-    }
-    if (number == 1) {
-      notes.add(BEADS);
     }
     return notes;
   }

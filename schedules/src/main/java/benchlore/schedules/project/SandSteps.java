@@ -76,6 +76,7 @@ final class SandSteps {
     if (severalGrades) {
       notes.add(ONE_GRADE_AFTER_THE_OTHER);
     }
+    notes.addAll(WoodNotes.sanded(request.materials().wood(), request.materials().layers().get(0).finish()));
     notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
     PoreAdvice.of(request).ifPresent(notes::add);
     step();
