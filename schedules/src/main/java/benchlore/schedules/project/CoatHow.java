@@ -3,6 +3,7 @@ package benchlore.schedules.project;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.ApplicationMethod;
+import benchlore.schedules.material.CoatBond;
 import benchlore.schedules.material.Directions;
 import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishRole;
@@ -19,10 +20,10 @@ import java.util.Optional;
  * thing to look for, in full at the first coat, later only what differs.
  *
  * @param finish what goes on
- * @param wood what it goes on
+ * @param wood the bare wood it goes on; empty over another finish
  * @param method how
  */
-record CoatHow(Finish finish, Species wood, ApplicationMethod method) {
+record CoatHow(Finish finish, Optional<Species> wood, ApplicationMethod method) {
   private static final String STIR =
       "Stir its flatting powder up from the bottom, again and again.";
 
@@ -30,22 +31,26 @@ record CoatHow(Finish finish, Species wood, ApplicationMethod method) {
    * What to do, then what to look for.
    *
    * @param number of the coat, from 1
+   * @param last number of the last coat
    * @param sheen of this coat
    * @param before the sheen of the coat below
    */
-  List<Message> lines(int number, Optional<Sheen> sheen, Optional<Sheen> before) {
+  List<Message> lines(int number, int last, Optional<Sheen> sheen, Optional<Sheen> before) {
     Directions how = finish.use().how();
     List<Message> lines = new ArrayList<>();
     boolean stir = isFlatted(sheen) && (number == 1 || !sheen.equals(before));
-    if (number > 1) {
-      lines.add(Message.of("Put on as coat 1." + (stir ? " " + STIR : "")));
-      return lines;
+    if (number == 1) {
+      wood.flatMap(bare -> WoodNotes.coated(bare, finish)).ifPresent(lines::add);
     }
-    WoodNotes.coated(wood, finish).ifPresent(lines::add);
     String begin = how.begin().map(words -> words + " ").orElse("");
-    lines.add(Message.of(begin + how.by(method) + (stir ? " " + STIR : "")));
-    how.afterwards().ifPresent(words -> lines.add(Message.of(words)));
-    lines.add(Message.of("Look for " + how.lookFor()));
+    String on = number == 1 ? begin + how.by(method) : "Put on as coat 1.";
+    lines.add(Message.of(on + (stir ? " " + STIR : "")));
+    if (number == (isWetOnWet() ? last : 1)) {
+      how.afterwards().ifPresent(words -> lines.add(Message.of(words)));
+    }
+    if (number == 1) {
+      lines.add(Message.of("Look for " + how.lookFor()));
+    }
     return lines;
   }
 
@@ -61,6 +66,12 @@ record CoatHow(Finish finish, Species wood, ApplicationMethod method) {
   /** How the amount came to be told in spoons. */
   static List<WorkingLine> working(double cubicMetre) {
     return ShopMeasure.of(cubicMetre).map(m -> List.of(m.working())).orElse(List.of());
+  }
+
+  /** Nothing can be done to a coat that the next goes on wet: it waits for the last. */
+  private boolean isWetOnWet() {
+    CoatBond bond = finish.film().bond();
+    return bond == CoatBond.WHILE_TACKY || bond == CoatBond.WHILE_WET;
   }
 
   /** Only films that are made in several sheens hold a powder that dulls them. */

@@ -229,7 +229,7 @@ final class CoatSteps {
       CoatingSchedule coats, CoatStep coat, Optional<Answer.Given<AirSchedule>> air) {
     List<Message> notes = new ArrayList<>();
     double litres = coats.liquid().value() / coats.coats().size();
-    notes.addAll(how.lines(coat.number(), coat.sheen(), below(coats, coat)));
+    notes.addAll(how.lines(coat.number(), coats.coats().size(), coat.sheen(), below(coats, coat)));
     notes.add(CoatHow.amount(litres, layer.coats().wetFilmMicron()));
     notes.add(dries(coat, coat.number() == coats.coats().size()));
     air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1, coatOne())));
