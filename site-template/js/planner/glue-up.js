@@ -1,6 +1,7 @@
 // The glue-up planner: how long you have, how many clamps and where, when they come off.
 
 import { el, heading, listOf, svg } from '../page/dom.js';
+import { bench } from './bench.js';
 import * as dates from './dates.js';
 import { days } from './days.js';
 import * as draw from './drawing.js';
@@ -176,6 +177,7 @@ function show(answer, v, fields) {
     heading('When'),
     byTheClock(value),
     batches(value),
+    bench(data.adhesive(v.adhesive).adhesive),
     haveReady(data.adhesive(v.adhesive), value),
     view.working(answer.working),
     el('p', { class: 'note' }, 'The label on the bottle wins. Do it dry first: every clamp set, every caul in place.')

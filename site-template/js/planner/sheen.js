@@ -2,6 +2,7 @@
 // film there is, and the way back.
 
 import { el } from '../page/dom.js';
+import { bench } from './bench.js';
 import * as dates from './dates.js';
 import * as engine from './engine.js';
 import { data } from './records.js';
@@ -157,6 +158,7 @@ function show(answer, v) {
     el('h2', null, 'How to get there'),
     answer.value.ways.map(way),
     change(v),
+    bench(data.finish(v.finish).finish),
     view.working(answer.working),
     beside(v)
   ];

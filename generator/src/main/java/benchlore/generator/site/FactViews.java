@@ -13,11 +13,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Turns a record's facts into rows, sections and tables for a page. */
 final class FactViews {
   private static final Set<String> OWN_PLACE = Set.of("steps", "causes", "needs");
+
+  /** How a finish or glue is worked: one section, in this order. */
+  private static final List<String> AT_THE_BENCH =
+      List.of("begin", "put-on", "sprayed", "afterwards", "look-for");
 
   private final Library library;
   private final Markdown markdown;
@@ -48,17 +53,40 @@ final class FactViews {
   /** Every prose fact. */
   List<RecordModel.Section> sections(Facts facts) {
     List<RecordModel.Section> sections = new ArrayList<>();
+    atTheBench(facts).ifPresent(sections::add);
     facts
         .data()
         .facts()
         .forEach(
             (key, fact) -> {
-              if (fact instanceof Fact.Words words && prose(words.text())) {
+              if (fact instanceof Fact.Words words
+                  && prose(words.text())
+                  && !AT_THE_BENCH.contains(key)) {
                 sections.add(
                     new RecordModel.Section(Labels.label(key), markdown.block(words.text())));
               }
             });
     return sections;
+  }
+
+  private Optional<RecordModel.Section> atTheBench(Facts facts) {
+    StringBuilder list = new StringBuilder();
+    for (String key : AT_THE_BENCH) {
+      String lead =
+          switch (key) {
+            case "sprayed" -> "From a gun: ";
+            case "look-for" -> "Look for ";
+            default -> "";
+          };
+      facts
+          .find(key)
+          .ifPresent(
+              fact ->
+                  list.append("- ").append(lead).append(((Fact.Words) fact).text()).append('\n'));
+    }
+    return list.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new RecordModel.Section("At the bench", markdown.block(list.toString())));
   }
 
   /** Every list of groups that has no place of its own on the page. */
@@ -124,7 +152,9 @@ final class FactViews {
       rows.add(key.endsWith("grade") ? grade(key, measure) : measure(Labels.label(key), measure));
     } else if (fact instanceof Fact.Flag flag) {
       rows.add(new FactRow(Labels.label(key), flag.yes() ? "yes" : "no", "", "words"));
-    } else if (fact instanceof Fact.Words words && !prose(words.text())) {
+    } else if (fact instanceof Fact.Words words
+        && !prose(words.text())
+        && !AT_THE_BENCH.contains(key)) {
       rows.add(
           new FactRow(Labels.label(key), Display.escape(Labels.word(words.text())), "", "words"));
     } else if (fact instanceof Fact.Group group) {
