@@ -29,7 +29,7 @@ public final class Checks {
       refusals.add(
           new Refusal(
               input,
-              Message.of(input + " is not a figure this rule holds for."),
+              Message.of(InputWords.heading(input) + " is not a figure this rule holds for."),
               Message.of(
                   "Give a figure from {0} to {1}.",
                   Quantity.of(lowInclusive, unit), Quantity.of(highInclusive, unit))));

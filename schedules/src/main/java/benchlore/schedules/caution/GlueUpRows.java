@@ -135,13 +135,15 @@ public final class GlueUpRows {
           "\"{joint}\" gets {0} with {1} clamps; {2} would give the least advised.",
           "Use more or stronger clamps, or see that the dry joint closes by hand.");
 
-  public static final CautionRow NO_ROOM_FOR_CLAMPS =
+  public static final CautionRow NO_ROW_OF_CLAMPS =
       CautionRow.practice(
-          "no-room-for-clamps",
-          "no room for clamps",
+          "no-row-of-clamps",
+          "more than hand clamps give",
           WORK,
-          "No more than {0} of these clamps stand side by side along \"{joint}\".",
-          "Stronger clamps give more pressure here, more of them do not.");
+          "No row of these clamps presses \"{joint}\" to the {0} this wood and adhesive ask for: {1}"
+              + " are all that fit side by side, over and under, and give {2} at most.",
+          "Use a press or heavier screws, glue narrower strips one after the other, or an adhesive"
+              + " that asks for contact alone, such as an epoxy.");
 
   public static final CautionRow OVER_CLAMPING =
       CautionRow.practice(

@@ -18,7 +18,7 @@ import java.util.List;
  * by force:   n = ceil(length x width x pressure / force of a clamp)
  * by spacing: s = min(2 (wood + caul) + jaw, 12 in);  e = min(1.5 in, s / 2)
  *             n = 1 + ceil((length - 2 e) / s);  1 if length is not above s nor 0.15 m
- * clamps = the larger
+ * clamps = the larger, as far as the shelf goes and as they fit side by side
  * </pre>
  *
  * <p>A clamp presses a fan that widens at 45 degrees on either side, so the fans meet on the glue
@@ -81,13 +81,6 @@ final class ClampRows {
         && joint.lengthMetre() <= GlueUpFigures.RUBBED.high();
   }
 
-  /** As many clamps as stand side by side along a joint; no end of them if they are points. */
-  static int sideBySide(Joint joint, Clamps clamps) {
-    return clamps.headMetre() > 0
-        ? (int) Math.min(joint.lengthMetre() / clamps.headMetre(), MOST_CLAMPS)
-        : MOST_CLAMPS;
-  }
-
   /**
    * The thinnest caul behind which so many clamps press a joint evenly, m; 0 or less if none is
    * needed, NaN if no caul helps because the usual spacing alone calls for more.
@@ -111,8 +104,8 @@ final class ClampRows {
     int force = byForce(area, pressure.lowPascal(), clamps.forceNewton());
     int even = bySpacing(joint.lengthMetre(), spacing);
     Governs governs = force > even ? Governs.FORCE : Governs.SPACING;
-    int room = Math.min(clamps.count(), sideBySide(joint, clamps));
-    int count = Math.min(Math.max(force, even), Math.max(even, room));
+    int room = Math.max(even, Math.min(clamps.count(), ClampRoom.most(joint, clamps)));
+    int count = Math.min(Math.max(force, even), room);
     double wanted = area * pressure.targetPascal() / count;
     double each = Math.min(clamps.forceNewton(), wanted);
     double reached = count * each / area;

@@ -89,7 +89,7 @@ final class GlueUpCautions {
         continue;
       }
       if (row.pressurePascal() < schedule.pressure().lowPascal() * ROUNDING) {
-        pressureShort(row, request.joints().get(i));
+        pressureShort(request.joints().get(i), row);
       }
       double area = request.joints().get(i).areaSquareMetre();
       double full = row.count() * request.clamps().forceNewton();
@@ -99,13 +99,17 @@ final class GlueUpCautions {
     }
   }
 
-  private void pressureShort(Row row, Joint joint) {
-    int room = ClampRows.sideBySide(joint, request.clamps());
-    if (room < row.neededForForce()) {
+  private void pressureShort(Joint joint, Row row) {
+    double most = ClampRoom.mostPascal(joint, request.clamps());
+    if (most < schedule.pressure().lowPascal()) {
       cautions.add(
-          GlueUpRows.NO_ROOM_FOR_CLAMPS
+          GlueUpRows.NO_ROW_OF_CLAMPS
               .with("joint", row.joint())
-              .caution(Quantity.of(room, Unit.COUNT)));
+              .caution(
+                  Quantity.of(schedule.pressure().lowPascal(), Unit.PASCAL),
+                  Quantity.of(ClampRoom.most(joint, request.clamps()), Unit.COUNT),
+                  Quantity.of(most, Unit.PASCAL)));
+      return;
     }
     cautions.add(
         GlueUpRows.PRESSURE_SHORT

@@ -51,10 +51,21 @@ final class GlueUpChecks {
         "Keep one: the factor for ten degrees, the activation energy, or where it stops.");
     if (checks.isValid()) {
       Adhesive.Line line = adhesive.line();
-      checks.within(
-          "adhesive.spread", line.spread().high(), 0, MOST_SPREAD, Unit.KILOGRAM_PER_SQUARE_METRE);
-      checks.within("adhesive.maximum-gap", line.maximumGap().high(), 0, WIDEST_GAP, Unit.METRE);
+      if (line.spread().high() > MOST_SPREAD) {
+        checks.add(filler("adhesive.spread"));
+      } else if (line.maximumGap().high() > WIDEST_GAP) {
+        checks.add(filler("adhesive.maximum-gap"));
+      }
     }
+  }
+
+  private static Refusal filler(String input) {
+    return Refusal.of(
+        input,
+        "This is a filler: it is pressed into a place and shaped, not spread as a glue line, so"
+            + " there is no open time and no row of clamps to plan.",
+        "Follow its page by hand, on wood wetted first with liquid epoxy; for a glue line take a"
+            + " liquid epoxy.");
   }
 
   private void joints(List<Joint> joints) {

@@ -172,7 +172,7 @@ final class GlueUpWorking {
                 Figure.input("clamp force", clamps.forceNewton(), Unit.NEWTON)),
             FORCE);
     spacing(joint, row);
-    governing(row);
+    governing(joint, row);
   }
 
   private void spacing(Joint joint, Row row) {
@@ -205,14 +205,19 @@ final class GlueUpWorking {
             GlueUpFigures.END.from());
   }
 
-  private void governing(Row row) {
+  private void governing(Joint joint, Row row) {
     line(QuantityKey.JOINT_CLAMPS, row.joint() + ": clamps", row.count(), Unit.COUNT)
         .add(
-            "the larger governs, as far as the shelf goes",
+            "the larger governs, as far as the shelf goes and as they fit side by side",
             List.of(
                 Figure.computed("for force", row.neededForForce(), Unit.COUNT),
                 Figure.computed("for spacing", row.neededForSpacing(), Unit.COUNT),
-                Figure.input("on the shelf", request.clamps().count(), Unit.COUNT)),
+                Figure.input("on the shelf", request.clamps().count(), Unit.COUNT),
+                Figure.of(
+                    "fit side by side",
+                    ClampRoom.most(joint, request.clamps()),
+                    Unit.COUNT,
+                    ClampRoom.WIDTH.from())),
             Provenance.computed());
     line(
             QuantityKey.JOINT_TIGHTEN_EACH_TO,

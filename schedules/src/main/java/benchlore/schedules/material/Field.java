@@ -1,6 +1,7 @@
 package benchlore.schedules.material;
 
 import benchlore.schedules.answer.Checks;
+import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
@@ -40,7 +41,7 @@ public final class Field<M, V> {
     /** Why a figure won't do, to follow its key; empty if it will. */
     Optional<String> fault(SourcedRange figure) {
       if (figure.unit() != unit) {
-        return Optional.of("must be in " + unit + ": " + figure.unit());
+        return Optional.of("must be in " + words(unit) + ": " + words(figure.unit()));
       }
       if (hold(figure.low()) && hold(figure.high())) {
         return Optional.empty();
@@ -50,11 +51,15 @@ public final class Field<M, V> {
       return Optional.of("must be " + range + ": " + given);
     }
 
+    private static String words(Unit unit) {
+      return AsciiText.lower(unit.name()).replace('_', ' ');
+    }
+
     /** Adds a refusal for each end outside the limits, or for the wrong unit. */
     void check(Checks checks, String input, SourcedRange figure) {
       if (figure.unit() != unit) {
         checks.require(
-            false, input, "The figure is in the wrong unit.", "Give it in " + unit + ".");
+            false, input, "The figure is in the wrong unit.", "Give it in " + words(unit) + ".");
         return;
       }
       checks.within(input, figure.low(), low, high, unit);

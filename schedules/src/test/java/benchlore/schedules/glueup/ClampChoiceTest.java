@@ -85,8 +85,8 @@ class ClampChoiceTest {
     GlueUpRequest request = Samples.with(Samples.request(Samples.epoxy().build(), edge), wide);
     GlueUpRequest pva = Samples.with(Samples.request(Samples.yellow().build(), edge), wide);
     assertEquals(5, Samples.given(pva).rows().get(0).count());
-    assertTrue(codes(pva).contains("no-room-for-clamps"));
-    assertFalse(codes(request).contains("no-room-for-clamps"));
+    assertTrue(codes(pva).contains("no-row-of-clamps"));
+    assertFalse(codes(request).contains("no-row-of-clamps"));
   }
 
   @Test

@@ -32,7 +32,7 @@ class SpeciesTest {
                 wood(
                     SourcedRange.of(0.5, Unit.PERCENT, MEMORY),
                     SourcedRange.of(4, Unit.PERCENT, MEMORY)));
-    assertEquals("specific-gravity must be in RATIO: PERCENT", e.getMessage());
+    assertEquals("specific-gravity must be in ratio: percent", e.getMessage());
   }
 
   @Test
