@@ -149,6 +149,9 @@ export function of(v) {
     species: v.species,
     adhesive: v.adhesive
   };
+  if (v.transfer > 0) {
+    head.transfer = v.transfer + ' %';
+  }
   if (v.label > 0) {
     head['adhesive-minimum'] = v.label + ' °C';
   }
@@ -227,6 +230,7 @@ function clampValues(file, v) {
   v.caul = measure.inUnit(c.caul, 'mm');
   v.jaw = measure.inUnit(c.jaw, 'mm');
   v.people = shop(file, 'people');
+  v.transfer = file.transfer === undefined ? 0 : measure.inUnit(file.transfer, '%');
 }
 
 function partsValues(file, v) {

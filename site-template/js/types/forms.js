@@ -12,7 +12,7 @@ var FormValues;
  *   species: string, ends: number, pieces: number, sheen: string, figured: boolean, dust: string, capture: string, celsius: number,
  *   finish: string, adhesive: string, record: string, place: string, surface: string, method: string,
  *   saw: string, sanded: string, torn: number, film: number, fate: string, pores: boolean, weight: string, ball: number,
- *   stepover: number, label: number, changes: number, mixing: number, volume: number, rounds: number, rings: string, fits: boolean,
+ *   stepover: number, label: number, transfer: number, changes: number, mixing: number, volume: number, rounds: number, rings: string, fits: boolean,
  *   fixed: boolean, hanging: boolean, slip: number, wet: number, openingCoats: number, humidity: number, low: number,
  *   high: number, slowest: number, fastest: number, marked: number, stock: string, side: string, machine: string,
  *   inside: boolean, air: number, damp: number, target: number, airs: string, gun: string, bearing: string, overlap: number, existing: string, wanted: string, beside: string, today: string, last: string, nights: string, heated: boolean

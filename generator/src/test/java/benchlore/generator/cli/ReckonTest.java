@@ -28,7 +28,7 @@ final class ReckonTest {
     "movement-from-green 100 8 30 0, '-8.000 mm, swelling if above 0'"
   })
   void aSumGivesItsFigure(String asked, String given) {
-    Object[] words = ("reckon " + asked).split(" ");
+    Object[] words = ("reckon " + asked).split(" ", -1);
     Run run = Run.of(words);
     assertEquals(given, run.out().strip(), run.err());
     assertEquals(0, run.code());
@@ -50,7 +50,7 @@ final class ReckonTest {
     "reckon mixture 5 0, the rule does not hold"
   })
   void whatCantBeReckonedSaysWhy(String line, String why) {
-    Object[] words = line.split(" ");
+    Object[] words = line.split(" ", -1);
     Run run = Run.of(words);
     assertTrue(run.err().contains(why), run.err());
     assertEquals(2, run.code());

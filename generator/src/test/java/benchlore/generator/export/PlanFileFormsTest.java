@@ -143,7 +143,7 @@ final class PlanFileFormsTest {
 
   /** What the page's label.js makes of the adhesive. */
   private static void label(ObjectNode minimum, JsonNode plan) {
-    double celsius = Double.parseDouble(plan.path("adhesive-minimum").asText().split(" ")[0]);
+    double celsius = Double.parseDouble(plan.path("adhesive-minimum").asText().split(" ", -1)[0]);
     minimum.put("low", celsius).put("high", celsius);
     minimum.putObject("from").put("kind", "INPUT").put("title", "").put("where", "");
   }

@@ -6,7 +6,6 @@ import benchlore.schedules.answer.Checks;
 import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.caution.CoatingRows;
-import benchlore.schedules.material.Transfer;
 import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.Quantity;
@@ -43,7 +42,7 @@ final class LiquidQuantity {
     if (!checks.isValid()) {
       return Answer.refuse(checks.refusals());
     }
-    SourcedRange transfer = Transfer.of(request.method(), request.gun());
+    SourcedRange transfer = request.landing();
     double rate = spreadingRate(request);
     double spread = rate * transfer.low();
     double total = request.area().totalSquareMetre();
@@ -64,6 +63,7 @@ final class LiquidQuantity {
         "There is nothing to coat.",
         "Give the size of at least one piece.");
     checks.within("coats", request.coats(), 1, 50, Unit.COUNT);
+    checks.within("transfer", request.transfer().orElse(1), 0.05, 1, Unit.RATIO);
     checks.within("wetFilmMicron", request.wetFilmMicron(), 1, 1000, Unit.MICRON);
     checks.require(
         request.finish().use().methods().contains(request.method()),

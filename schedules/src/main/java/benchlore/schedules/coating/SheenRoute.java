@@ -103,7 +103,8 @@ public final class SheenRoute {
   private SheenStep coat() {
     QuantityRequest job = request.job();
     QuantityRequest one =
-        new QuantityRequest(finish, job.area(), 1, job.wetFilmMicron(), job.method(), job.gun());
+        new QuantityRequest(
+            finish, job.area(), 1, job.wetFilmMicron(), job.method(), job.gun(), job.transfer());
     double liquid =
         LiquidQuantity.plan(one)
             .fold(

@@ -71,7 +71,8 @@ final class ProjectJson {
         f.words("ignition", IgnitionSource.values()),
         SandingJson.shop(f.group("sanding")),
         GlueUpJson.clamps(f.group("clamps")),
-        f.whole("people"));
+        f.whole("people"),
+        f.optionalNumber("transfer"));
   }
 
   private static ShopWeek week(RequestReader f) {

@@ -93,7 +93,8 @@ final class ProjectRequestJson {
         .texts("ignition", shop.ignition().stream().map(Enum::name).toList())
         .group("sanding", shop.sanding(), ProjectRequestJson::sanding)
         .group("clamps", shop.clamps(), ProjectRequestJson::clamps)
-        .number("people", shop.people());
+        .number("people", shop.people())
+        .number("transfer", shop.transfer());
   }
 
   private static void week(AnswerWriter out, ShopWeek week) {

@@ -5,11 +5,13 @@ import benchlore.schedules.coating.CoatSessions;
 import benchlore.schedules.coating.CoatedArea;
 import benchlore.schedules.coating.CoatingRequest;
 import benchlore.schedules.coating.QuantityRequest;
+import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.time.Duration;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The coats of one finish of a project as a question to the coating rules.
@@ -58,7 +60,10 @@ record CoatJob(ProjectRequest request, Place place, Duration scuffTime, Duration
             coats.coats(),
             coats.wetFilmMicron(),
             coats.method(),
-            Overspray.GUN);
+            Overspray.GUN,
+            coats.method() == ApplicationMethod.SPRAY
+                ? request.shop().transfer()
+                : OptionalDouble.empty());
     return new CoatingRequest(
         quantity,
         request.shop().climate(),

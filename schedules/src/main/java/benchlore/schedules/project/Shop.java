@@ -8,6 +8,7 @@ import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.time.ShopWeek;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * The shop the work is done in.
@@ -19,6 +20,8 @@ import java.util.Objects;
  * @param sanding grades on the shelf and tools
  * @param clamps clamps on the shelf
  * @param people who work there, 1 to 8
+ * @param transfer share of a sprayed finish that lands on the work, by the shop's own measuring,
+ *     0.05 to 1; empty: the usual one
  */
 public record Shop(
     ShopWeek week,
@@ -27,7 +30,20 @@ public record Shop(
     List<IgnitionSource> ignition,
     SandingShop sanding,
     GlueUpRequest.Clamps clamps,
-    int people) {
+    int people,
+    OptionalDouble transfer) {
+  /** A shop that has not measured what lands. */
+  public Shop(
+      ShopWeek week,
+      Climate climate,
+      RoomAir room,
+      List<IgnitionSource> ignition,
+      SandingShop sanding,
+      GlueUpRequest.Clamps clamps,
+      int people) {
+    this(week, climate, room, ignition, sanding, clamps, people, OptionalDouble.empty());
+  }
+
   /** Copies the list; refuses nulls. */
   public Shop {
     Objects.requireNonNull(week, "week");
@@ -35,6 +51,7 @@ public record Shop(
     Objects.requireNonNull(room, "room");
     Objects.requireNonNull(sanding, "sanding");
     Objects.requireNonNull(clamps, "clamps");
+    Objects.requireNonNull(transfer, "transfer");
     ignition = List.copyOf(ignition);
   }
 }

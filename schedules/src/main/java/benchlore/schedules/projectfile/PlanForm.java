@@ -91,6 +91,9 @@ final class PlanForm {
         Field.perhaps("sanders", list(words(SandingTool.values()), 1)),
         Field.perhaps("clamps", clamps()),
         Field.perhaps("people", whole(1, 8)),
+        Field.perhaps(
+            "transfer",
+            percent("the share of what you spray that lands on the work, such as 60 %")),
         Field.perhaps("run", run()),
         Field.of("parts", list(part(), 1)));
   }

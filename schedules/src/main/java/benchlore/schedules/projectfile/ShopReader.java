@@ -51,7 +51,10 @@ record ShopReader(FileGroup shop, FileGroup plan) {
             saying("sanders").words("sanders", SandingTool.values()),
             SandingShop.USUAL_JUMP),
         clamps(),
-        saying("people").whole("people"));
+        saying("people").whole("people"),
+        plan.has("transfer")
+            ? OptionalDouble.of(plan.amount("transfer") / 100)
+            : OptionalDouble.empty());
   }
 
   FileGroup climateGroup() {

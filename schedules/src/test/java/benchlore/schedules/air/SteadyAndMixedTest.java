@@ -52,8 +52,8 @@ class SteadyAndMixedTest {
       delimiter = '|')
   void vapoursAddUpAsTheRuleDoesIt(String what, String terms, double index, double tolerance) {
     List<MixtureLimit.Part> parts = new ArrayList<>();
-    for (String term : terms.split(" ")) {
-      String[] sides = term.split(":");
+    for (String term : terms.split(" ", -1)) {
+      String[] sides = term.split(":", -1);
       parts.add(new MixtureLimit.Part(Double.parseDouble(sides[0]), Double.parseDouble(sides[1])));
     }
     assertEquals(index, MixtureLimit.index(parts), tolerance, what);

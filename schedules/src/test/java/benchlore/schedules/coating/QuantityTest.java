@@ -11,6 +11,7 @@ import benchlore.schedules.material.FinishRole;
 import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.quantity.Quantity;
 import java.util.List;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -128,5 +129,34 @@ class QuantityTest {
 
   private static Quantity coats(Finish finish, double micron, double target) {
     return Answers.value(Coating.coats(new CoatsRequest(finish, micron, target)));
+  }
+
+  /** Half as much lands, twice as much is bought; what cannot be is refused. */
+  @Test
+  void aTransferOfOnesOwnOverridesTheTable() {
+    double all = Answers.value(LiquidQuantity.plan(own(1))).value();
+    assertEquals(2 * all, Answers.value(LiquidQuantity.plan(own(0.5))).value(), 1e-12);
+    for (double nonsense : new double[] {0, 1.5, Double.NaN}) {
+      assertEquals(List.of("transfer"), Answers.refused(LiquidQuantity.plan(own(nonsense))));
+    }
+  }
+
+  private static QuantityRequest own(double transfer) {
+    QuantityRequest table =
+        new QuantityRequest(
+            FinishMaker.lacquer().make(),
+            new CoatedArea(1, 0, false),
+            2,
+            100,
+            ApplicationMethod.SPRAY,
+            SprayGun.HVLP);
+    return new QuantityRequest(
+        table.finish(),
+        table.area(),
+        table.coats(),
+        table.wetFilmMicron(),
+        table.method(),
+        table.gun(),
+        OptionalDouble.of(transfer));
   }
 }
