@@ -79,7 +79,7 @@ class GlueWaysTest {
           from.wood(),
           from.clamps(),
           from.climate(),
-          from.start().plusSeconds(Math.round(first)),
+          from.start().plusSeconds(Math.rint(first)),
           from.pace());
     }
     if (way.pattern().startsWith("Heat")) {
