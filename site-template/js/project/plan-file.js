@@ -100,7 +100,7 @@ function ticked(v, what) {
 }
 
 function shopOf(v) {
-  return {
+  const shop = {
     climate: climateOf(v),
     hours: hoursOf(v),
     'days-off': spans(v.off),
@@ -113,6 +113,10 @@ function shopOf(v) {
     clamps: { count: v.clamps, force: v.force + ' N', caul: v.caul + ' mm', jaw: v.jaw + ' mm' },
     people: v.people
   };
+  if (v.settles > 0) {
+    shop['glue-settles'] = v.settles + ' h';
+  }
+  return shop;
 }
 
 function climateOf(v) {
@@ -231,6 +235,8 @@ function clampValues(file, v) {
   v.jaw = measure.inUnit(c.jaw, 'mm');
   v.people = shop(file, 'people');
   v.transfer = file.transfer === undefined ? 0 : measure.inUnit(file.transfer, '%');
+  const settles = shop(file, 'glue-settles');
+  v.settles = settles === undefined ? 0 : measure.inUnit(settles, 'h');
 }
 
 function partsValues(file, v) {

@@ -455,7 +455,8 @@ final class RandomRequests {
                 List.of(),
                 shop.sanding(),
                 shop.clamps(),
-                shop.people()),
+                shop.people(),
+                dice.yes() ? OptionalDouble.empty() : OptionalDouble.of(dice.figure(0, 1e6))),
             dice.one(PlaceClimate.values()).seasons(),
             dice.yes(),
             dice.figure(6, 13));

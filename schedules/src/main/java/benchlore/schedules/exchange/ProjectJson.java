@@ -5,6 +5,7 @@ import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.CoatStep;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.present.PlanDays;
+import benchlore.schedules.project.Habits;
 import benchlore.schedules.project.Moves;
 import benchlore.schedules.project.Part;
 import benchlore.schedules.project.Progress;
@@ -72,7 +73,7 @@ final class ProjectJson {
         SandingJson.shop(f.group("sanding")),
         GlueUpJson.clamps(f.group("clamps")),
         f.whole("people"),
-        f.optionalNumber("transfer"));
+        new Habits(f.optionalNumber("transfer"), f.optionalNumber("glueSettlesSecond")));
   }
 
   private static ShopWeek week(RequestReader f) {

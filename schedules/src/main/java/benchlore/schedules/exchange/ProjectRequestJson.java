@@ -94,7 +94,8 @@ final class ProjectRequestJson {
         .group("sanding", shop.sanding(), ProjectRequestJson::sanding)
         .group("clamps", shop.clamps(), ProjectRequestJson::clamps)
         .number("people", shop.people())
-        .number("transfer", shop.transfer());
+        .number("transfer", shop.habits().transfer())
+        .number("glueSettlesSecond", shop.habits().glueSettlesSecond());
   }
 
   private static void week(AnswerWriter out, ShopWeek week) {

@@ -62,7 +62,7 @@ record CoatJob(ProjectRequest request, Place place, Duration scuffTime, Duration
             coats.method(),
             Overspray.GUN,
             coats.method() == ApplicationMethod.SPRAY
-                ? request.shop().transfer()
+                ? request.shop().habits().transfer()
                 : OptionalDouble.empty());
     return new CoatingRequest(
         quantity,

@@ -165,10 +165,14 @@ final class GlueSessions {
     busy.add(new Busy(off.get().end(), batch.clamps()));
     double density = request.materials().adhesive().line().density().mid();
     cubicMetre = batch.massKilogram() / density + cubicMetre;
-    machine = machine.orLater(given.value().machine().at().orLater(off.get().end()));
+    machine = machine.orLater(settled(given.value()).orLater(off.get().end()));
     boolean whole = given.value().batches().size() == 1 && blank.stage() == 1;
     String label = whole ? blank.name() : blank.name() + ", stage " + blank.stage();
     return Optional.of(new GlueSession(label, work, off.get(), given, blank.before()));
+  }
+
+  private Moment settled(GlueUpSchedule schedule) {
+    return JointSettling.of(request).machineFrom(request, schedule);
   }
 
   /** The glue-up of a session that begins at this moment. */

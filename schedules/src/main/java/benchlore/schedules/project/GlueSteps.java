@@ -5,6 +5,7 @@ import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
+import benchlore.schedules.caution.GlueUpRows;
 import benchlore.schedules.glueup.GlueUpSchedule;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -156,8 +157,11 @@ final class GlueSteps {
     return names.toString();
   }
 
-  private static List<Caution> cautions(GlueSession session) {
-    List<Caution> own = session.answer().cautions();
+  private List<Caution> cautions(GlueSession session) {
+    List<Caution> own = new ArrayList<>(session.answer().cautions());
+    if (JointSettling.of(request).isShortened()) {
+      own.removeIf(caution -> caution.code().equals(GlueUpRows.SUNKEN_JOINT.code()));
+    }
     return session.jointingSecond() > 0 ? Cautions.merged(own, List.of(MachineSteps.GUARD)) : own;
   }
 
@@ -211,25 +215,18 @@ final class GlueSteps {
   private void finish() {
     Moment machine = sessions.machineFrom();
     Moment from = draft.ready();
-    boolean water = request.materials().adhesive().waterBased();
+    JointSettling settling = JointSettling.of(request);
     draft.add(
         new Step(
             StepId.Task.WAIT_JOINTS.once(),
-            water
+            settling != JointSettling.NO_WATER
                 ? "Let the joints settle before machining"
                 : "Let the joints harden before machining",
             Step.Kind.WAIT,
             List.of(new Interval(from, from.orLater(machine))),
-            List.of(
-                Message.of(
-                    water
-                        ? "Glue water swells the wood at a joint. Planed flat now, the joint sinks"
-                            + " later and shows under the finish. For a matt or oiled face two or"
-                            + " three days do; or rough it out tomorrow and skim it last."
-                        : "This adhesive brings no water, so nothing sinks; it only has to be hard"
-                            + " before a cutter meets it.")),
+            settling.words(),
             List.of(),
-            List.of(),
+            settling.working(),
             Optional.empty()));
     draft.readyFrom(machine);
     draft.buy(

@@ -8,7 +8,6 @@ import benchlore.schedules.sanding.SandingShop;
 import benchlore.schedules.time.ShopWeek;
 import java.util.List;
 import java.util.Objects;
-import java.util.OptionalDouble;
 
 /**
  * The shop the work is done in.
@@ -20,8 +19,7 @@ import java.util.OptionalDouble;
  * @param sanding grades on the shelf and tools
  * @param clamps clamps on the shelf
  * @param people who work there, 1 to 8
- * @param transfer share of a sprayed finish that lands on the work, by the shop's own measuring,
- *     0.05 to 1; empty: the usual one
+ * @param habits what it does otherwise than the rules take
  */
 public record Shop(
     ShopWeek week,
@@ -31,8 +29,8 @@ public record Shop(
     SandingShop sanding,
     GlueUpRequest.Clamps clamps,
     int people,
-    OptionalDouble transfer) {
-  /** A shop that has not measured what lands. */
+    Habits habits) {
+  /** A shop that goes by the rules. */
   public Shop(
       ShopWeek week,
       Climate climate,
@@ -41,7 +39,7 @@ public record Shop(
       SandingShop sanding,
       GlueUpRequest.Clamps clamps,
       int people) {
-    this(week, climate, room, ignition, sanding, clamps, people, OptionalDouble.empty());
+    this(week, climate, room, ignition, sanding, clamps, people, Habits.USUAL);
   }
 
   /** Copies the list; refuses nulls. */
@@ -51,7 +49,7 @@ public record Shop(
     Objects.requireNonNull(room, "room");
     Objects.requireNonNull(sanding, "sanding");
     Objects.requireNonNull(clamps, "clamps");
-    Objects.requireNonNull(transfer, "transfer");
+    Objects.requireNonNull(habits, "habits");
     ignition = List.copyOf(ignition);
   }
 }

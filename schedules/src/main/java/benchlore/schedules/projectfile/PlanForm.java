@@ -94,6 +94,9 @@ final class PlanForm {
         Field.perhaps(
             "transfer",
             percent("the share of what you spray that lands on the work, such as 60 %")),
+        Field.perhaps(
+            "glue-settles",
+            amount("how long glued joints settle before they are planed, such as 3 d", "h", "d")),
         Field.perhaps("run", run()),
         Field.of("parts", list(part(), 1)));
   }

@@ -3,6 +3,7 @@ package benchlore.schedules.projectfile;
 import benchlore.schedules.air.IgnitionSource;
 import benchlore.schedules.air.RoomAir;
 import benchlore.schedules.glueup.GlueUpRequest;
+import benchlore.schedules.project.Habits;
 import benchlore.schedules.project.Shop;
 import benchlore.schedules.quantity.AsciiText;
 import benchlore.schedules.quantity.Numeric;
@@ -52,9 +53,17 @@ record ShopReader(FileGroup shop, FileGroup plan) {
             SandingShop.USUAL_JUMP),
         clamps(),
         saying("people").whole("people"),
+        habits());
+  }
+
+  private Habits habits() {
+    String key = "glue-settles";
+    FileGroup file = saying(key);
+    return new Habits(
         plan.has("transfer")
             ? OptionalDouble.of(plan.amount("transfer") / 100)
-            : OptionalDouble.empty());
+            : OptionalDouble.empty(),
+        file.has(key) ? OptionalDouble.of(file.amount(key)) : OptionalDouble.empty());
   }
 
   FileGroup climateGroup() {

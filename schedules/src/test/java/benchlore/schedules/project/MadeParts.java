@@ -4,6 +4,7 @@ import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.sanding.StartSurface;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 
 /** Parts made up at random, and projects of them. */
@@ -72,35 +73,55 @@ final class MadeParts {
 
   /** The same project, of these parts. */
   static ProjectRequest in(ProjectRequest like, List<Part> parts) {
+    return of(like, parts, like.shop());
+  }
+
+  /** The same project with so many clamps on the shelf. */
+  static ProjectRequest withClamps(ProjectRequest like, int count) {
+    GlueUpRequest.Clamps own = like.shop().clamps();
+    GlueUpRequest.Clamps clamps =
+        new GlueUpRequest.Clamps(count, own.forceNewton(), own.caulDepthMetre(), own.headMetre());
+    return of(like, like.parts(), shop(like.shop(), clamps, like.shop().habits().glueSettlesSecond()));
+  }
+
+  /** The same project where joints settle so long. */
+  static ProjectRequest settlingFor(ProjectRequest like, double seconds) {
+    Shop shop = shop(like.shop(), like.shop().clamps(), OptionalDouble.of(seconds));
+    return of(like, like.parts(), shop);
+  }
+
+  /** The same project of boards with this moisture. */
+  static ProjectRequest ofBoards(ProjectRequest like, boolean settled, double moisturePercent) {
+    return new ProjectRequest(
+        like.start(),
+        like.parts(),
+        like.materials(),
+        like.shop(),
+        like.place(),
+        settled,
+        moisturePercent);
+  }
+
+  private static ProjectRequest of(ProjectRequest like, List<Part> parts, Shop shop) {
     return new ProjectRequest(
         like.start(),
         parts,
         like.materials(),
-        like.shop(),
+        shop,
         like.place(),
         like.settled(),
         like.moisturePercent());
   }
 
-  /** The same project with so many clamps on the shelf. */
-  static ProjectRequest withClamps(ProjectRequest like, int count) {
-    Shop shop = like.shop();
-    GlueUpRequest.Clamps own = shop.clamps();
-    return new ProjectRequest(
-        like.start(),
-        like.parts(),
-        like.materials(),
-        new Shop(
-            shop.week(),
-            shop.climate(),
-            shop.room(),
-            shop.ignition(),
-            shop.sanding(),
-            new GlueUpRequest.Clamps(
-                count, own.forceNewton(), own.caulDepthMetre(), own.headMetre()),
-            shop.people()),
-        like.place(),
-        like.settled(),
-        like.moisturePercent());
+  private static Shop shop(Shop shop, GlueUpRequest.Clamps clamps, OptionalDouble settles) {
+    return new Shop(
+        shop.week(),
+        shop.climate(),
+        shop.room(),
+        shop.ignition(),
+        shop.sanding(),
+        clamps,
+        shop.people(),
+        new Habits(shop.habits().transfer(), settles));
   }
 }

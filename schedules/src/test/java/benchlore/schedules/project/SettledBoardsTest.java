@@ -63,15 +63,8 @@ class SettledBoardsTest {
 
   private static ProjectPlan plan(Part part, boolean settled, double moisturePercent) {
     ProjectRequest like = Projects.of(Projects.evenings(), Climate.steady(20, 50), 1);
-    return Project.plan(
-            new ProjectRequest(
-                like.start(),
-                List.of(part),
-                like.materials(),
-                like.shop(),
-                like.place(),
-                settled,
-                moisturePercent))
+    ProjectRequest of = MadeParts.in(like, List.of(part));
+    return Project.plan(MadeParts.ofBoards(of, settled, moisturePercent))
         .fold(Answer.Given::value, refused -> fail(refused.reasons().toString()));
   }
 
