@@ -5,6 +5,7 @@ import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.time.Interval;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,19 +25,25 @@ final class MachineSteps {
     }
     List<Interval> slots = draft.book(StepId.Task.MACHINE.once(), "machining", seconds);
     if (!slots.isEmpty()) {
+      MachinePath path = new MachinePath(request.parts());
       draft.add(
           new Step(
               StepId.Task.MACHINE.once(),
               "Flatten, cut and shape the parts",
               Step.Kind.WORK,
               slots,
-              List.of(
-                  Message.of("Take the blank down from both faces in turn, so that it stays flat."),
-                  Message.of(
-                      "Leave the finished faces a little proud: sanding takes the last of it.")),
+              notes(path),
               List.of(GUARD),
-              List.of(),
+              path.working(),
               Optional.empty()));
     }
+  }
+
+  private static List<Message> notes(MachinePath path) {
+    List<Message> notes = new ArrayList<>();
+    notes.add(Message.of("Take the blank down from both faces in turn, so that it stays flat."));
+    notes.add(Message.of("Leave the finished faces a little proud: sanding takes the last of it."));
+    notes.addAll(path.notes());
+    return notes;
   }
 }

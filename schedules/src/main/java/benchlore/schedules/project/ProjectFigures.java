@@ -43,6 +43,15 @@ final class ProjectFigures {
   /** Set out, wipe the dust off, and clean up after a coat. */
   static final SourcedRange AROUND_A_COAT = SourcedRange.of(2_400, Unit.SECOND, FROM);
 
+  /** Feed of a finishing pass with a ball nose, as the planner of sanding has it too. */
+  static final SourcedRange FINISHING_FEED =
+      SourcedRange.of(
+          0.025, Unit.METRE_PER_SECOND, Provenance.commonPractice("a small machine in hardwood"));
+
+  /** A machining time below this share of its path is not all of it. */
+  static final SourcedRange MUCH_SHORTER =
+      SourcedRange.of(0.5, Unit.RATIO, Provenance.fromMemory("feeds differ by a factor of two"));
+
   /** As near to the shop's air as the settle rule lets boards come, points. */
   static final SourcedRange SETTLED_WITHIN =
       SourcedRange.of(1, Unit.PERCENT, Provenance.fromMemory("the end of the settle rule"));
