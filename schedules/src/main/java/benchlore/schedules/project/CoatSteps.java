@@ -5,6 +5,7 @@ import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.Refusal;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.coating.Beginning;
@@ -85,7 +86,9 @@ final class CoatSteps {
 
   Optional<Coated> add() {
     double session = coatTime.seconds() + scuffTime.seconds();
-    if (draft.unbroken("a coat", draft.ready(), session).isEmpty()) {
+    Optional<Refusal> tooLong = CoatStretch.refusal(request, layer.coats(), draft.ready(), session);
+    if (tooLong.isPresent()) {
+      draft.refuse(List.of(tooLong.get()));
       return Optional.empty();
     }
     List<Moment> laid = job.laid();
@@ -231,6 +234,8 @@ final class CoatSteps {
     double litres = coats.liquid().value() / coats.coats().size();
     notes.addAll(how.lines(coat.number(), coats.coats().size(), coat.sheen(), below(coats, coat)));
     notes.add(CoatHow.amount(litres, layer.coats().wetFilmMicron()));
+    boolean wood = place.before() == 0 && coat.number() == 1;
+    notes.addAll(wood ? BothFaces.notes(layer, request.parts()) : List.of());
     notes.add(dries(coat, coat.number() == coats.coats().size()));
     air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1, coatOne())));
     return notes;

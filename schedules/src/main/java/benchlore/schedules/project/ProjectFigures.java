@@ -43,6 +43,14 @@ final class ProjectFigures {
   /** Set out, wipe the dust off, and clean up after a coat. */
   static final SourcedRange AROUND_A_COAT = SourcedRange.of(2_400, Unit.SECOND, FROM);
 
+  /** Longest part one pair of hands turns wet, unless it is narrow. */
+  static final SourcedRange TURNED_ALONE =
+      SourcedRange.of(1.5, Unit.METRE, Provenance.commonPractice("arms reach both ends"));
+
+  /** A part no wider is lifted at its ends like a stick. */
+  static final SourcedRange NARROW =
+      SourcedRange.of(0.15, Unit.METRE, Provenance.commonPractice("legs, rails, slats"));
+
   /** Feed of a finishing pass with a ball nose, as the planner of sanding has it too. */
   static final SourcedRange FINISHING_FEED =
       SourcedRange.of(
