@@ -1,8 +1,5 @@
 package benchlore.schedules.project;
 
-import benchlore.schedules.quantity.Provenance;
-import benchlore.schedules.quantity.SourcedRange;
-import benchlore.schedules.quantity.Unit;
 import java.util.List;
 
 /**
@@ -27,18 +24,14 @@ enum FitTime {
   private static final double MIDDLING_SQUARE_METRE = 0.5;
 
   /** To look at the gap of one moving part again, seconds. */
-  private static final SourcedRange CHECK = seconds(180);
+  private static final double CHECK_SECOND = 180;
 
-  private final SourcedRange tried;
-  private final SourcedRange fitted;
+  private final double triedSecond;
+  private final double fittedSecond;
 
-  FitTime(double tried, double fitted) {
-    this.tried = seconds(tried);
-    this.fitted = seconds(fitted);
-  }
-
-  private static SourcedRange seconds(double value) {
-    return SourcedRange.of(value, Unit.SECOND, Provenance.fromMemory("ordinary shop pace"));
+  FitTime(double triedSecond, double fittedSecond) {
+    this.triedSecond = triedSecond;
+    this.fittedSecond = fittedSecond;
   }
 
   static FitTime of(Part part) {
@@ -59,7 +52,7 @@ enum FitTime {
   static double dryFitSecond(List<Part> parts) {
     double seconds = 0;
     for (Part part : parts) {
-      seconds = of(part).tried.high() * part.count() + seconds;
+      seconds = of(part).triedSecond * part.count() + seconds;
     }
     return seconds;
   }
@@ -69,7 +62,7 @@ enum FitTime {
     double seconds = 0;
     for (Part part : parts) {
       boolean moves = part.moves().hanging().isPresent();
-      seconds = moves ? CHECK.high() * part.count() + seconds : seconds;
+      seconds = moves ? CHECK_SECOND * part.count() + seconds : seconds;
     }
     return seconds;
   }
@@ -78,7 +71,7 @@ enum FitTime {
   static double installSecond(List<Part> parts) {
     double seconds = 0;
     for (Part part : parts) {
-      seconds = of(part).fitted.high() * part.count() + seconds;
+      seconds = of(part).fittedSecond * part.count() + seconds;
     }
     return seconds;
   }
