@@ -77,10 +77,9 @@ final class LayerOver {
     return FinishOver.plan(new OverRequest(upper.finish(), coat, rules));
   }
 
-  /** Whether what lies under a finish of these is scuffed for it. */
-  boolean scuffsBelow(List<Layer> layers, Layer layer) {
-    int at = layers.indexOf(layer);
-    return at > 0 && scuffed(layer, layers.get(at - 1));
+  /** Whether what lies under the finish at a place in the list is scuffed for it. */
+  boolean scuffsBelow(List<Layer> layers, int at) {
+    return at > 0 && scuffed(layers.get(at), layers.get(at - 1));
   }
 
   /** Whether the lower one is scuffed for the upper; of a pair that does not hold, no. */

@@ -37,14 +37,14 @@ public record Materials(Species wood, Adhesive adhesive, List<Layer> layers, Sui
     return layers.get(layers.size() - 1);
   }
 
-  /** The finish the bare wood is sanded for: the first that lasts, else the first. */
-  Layer base() {
-    for (Layer layer : layers) {
-      if (layer.lasts()) {
-        return layer;
+  /** Where the finish stands that the bare wood is sanded for: the first that lasts, else the first. */
+  int baseIndex() {
+    for (int i = 0; i < layers.size(); i++) {
+      if (layers.get(i).lasts()) {
+        return i;
       }
     }
-    return layers.get(0);
+    return 0;
   }
 
   /** The last finish that lasts by itself, which gives the look; else the last. */

@@ -204,9 +204,9 @@ final class SandSteps {
   /** The paper that the finishes over and under the one the wood is sanded for take. */
   private void otherCoats(SandedGroup group) {
     Materials materials = request.materials();
-    for (Layer layer : materials.layers()) {
-      if (layer != materials.base()) {
-        Sanding.plan(sanding(group, layer))
+    for (int i = 0; i < materials.layers().size(); i++) {
+      if (i != materials.baseIndex()) {
+        Sanding.plan(sanding(group, i))
             .fold(
                 given -> given.value().extras().betweenCoats(), r -> Optional.<BetweenCoats>empty())
             .ifPresent(scuff -> discs.countBetweenCoats(scuff.each(), scuff.times()));
@@ -215,12 +215,13 @@ final class SandSteps {
   }
 
   private SandingRequest sanding(SandedGroup group) {
-    return sanding(group, request.materials().base());
+    return sanding(group, request.materials().baseIndex());
   }
 
-  private SandingRequest sanding(SandedGroup group, Layer layer) {
+  private SandingRequest sanding(SandedGroup group, int at) {
+    Layer layer = request.materials().layers().get(at);
     Finish finish = layer.finish();
-    int scuffs = over.scuffsBelow(request.materials().layers(), layer) ? 1 : 0;
+    int scuffs = over.scuffsBelow(request.materials().layers(), at) ? 1 : 0;
     boolean sanded = finish.sandedBetweenCoats() || scuffs > 0;
     return new SandingRequest(
         group.surface(),
