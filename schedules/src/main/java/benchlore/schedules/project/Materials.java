@@ -37,7 +37,9 @@ public record Materials(Species wood, Adhesive adhesive, List<Layer> layers, Sui
     return layers.get(layers.size() - 1);
   }
 
-  /** Where the finish stands that the bare wood is sanded for: the first that lasts, else the first. */
+  /**
+   * Where the finish stands that the bare wood is sanded for: the first that lasts, else the first.
+   */
   int baseIndex() {
     for (int i = 0; i < layers.size(); i++) {
       if (layers.get(i).lasts()) {
