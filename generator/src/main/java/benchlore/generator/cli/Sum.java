@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /** A sum of the trade that {@code benchlore reckon} does: what it asks for and what it gives. */
+@SuppressWarnings("ImmutableEnumChecker") // lists from List.of and rules without state
 enum Sum {
   /** Wet film from dry film. */
   WET_FILM(
