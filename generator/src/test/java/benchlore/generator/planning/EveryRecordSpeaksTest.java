@@ -217,10 +217,10 @@ class EveryRecordSpeaksTest {
           hear(
               Cutting.plan(
                   new CuttingRequest(
-                      CutMaterial.values()[0],
+                      CutMaterial.HARDWOOD,
                       EngineData.bit(record),
-                      new Machine(Machine.Kind.values()[0], 8_000, highest, 0.1),
-                      CuttingRequest.Side.values()[0],
+                      new Machine(Machine.Kind.LIGHT_CNC, 8_000, highest, 0.1),
+                      CuttingRequest.Side.SLOT,
                       depth,
                       OptionalDouble.empty(),
                       new CuttingRequest.Trim(0, CuttingRequest.Trim.USUAL_BITE_METRE),
