@@ -44,6 +44,7 @@ import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.movement.Tape;
 import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Habits;
 import benchlore.schedules.project.Layer;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Moves;
@@ -456,7 +457,9 @@ final class RandomRequests {
                 shop.sanding(),
                 shop.clamps(),
                 shop.people(),
-                dice.yes() ? OptionalDouble.empty() : OptionalDouble.of(dice.figure(0, 1e6))),
+                new Habits(
+                    dice.yes() ? OptionalDouble.empty() : OptionalDouble.of(dice.figure(0.05, 1)),
+                    dice.yes() ? OptionalDouble.empty() : OptionalDouble.of(dice.figure(0, 1e6)))),
             dice.one(PlaceClimate.values()).seasons(),
             dice.yes(),
             dice.figure(6, 13));

@@ -16,12 +16,14 @@ import benchlore.schedules.material.Finish;
 import benchlore.schedules.material.FinishRole;
 import benchlore.schedules.material.Species;
 import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Layer;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.project.Shop;
 import benchlore.schedules.project.Step;
+import benchlore.schedules.project.Suits;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.ShopWeek;
 import java.io.IOException;
@@ -65,12 +67,7 @@ class DirectionsInPlansTest {
         new ProjectRequest(
             base.start(),
             base.parts(),
-            new Materials(wood, adhesive, finish, EngineData.organic(finish, library)),
-            new CoatChoice(
-                Math.max(1, (int) finish.film().coats().low()),
-                finish.film().wetFilm().low(),
-                method,
-                finish.film().sheens().get(0)),
+            new Materials(wood, adhesive, List.of(layer(finish, method)), Suits.NONE),
             new Shop(
                 ShopWeek.daily(7, 22),
                 WARM,
@@ -82,6 +79,16 @@ class DirectionsInPlansTest {
             base.place(),
             true,
             9));
+  }
+
+  private Layer layer(Finish finish, ApplicationMethod method) {
+    CoatChoice choice =
+        new CoatChoice(
+            Math.max(1, (int) finish.film().coats().low()),
+            finish.film().wetFilm().low(),
+            method,
+            finish.film().sheens().get(0));
+    return new Layer("finish", finish, EngineData.organic(finish, library), choice);
   }
 
   private static Optional<String> notes(Answer<ProjectPlan> answer, String step) {

@@ -26,11 +26,13 @@ import benchlore.schedules.movement.PlaceClimate;
 import benchlore.schedules.movement.RingAngle;
 import benchlore.schedules.movement.SteadyAir;
 import benchlore.schedules.project.CoatChoice;
+import benchlore.schedules.project.Layer;
 import benchlore.schedules.project.Materials;
 import benchlore.schedules.project.Project;
 import benchlore.schedules.project.ProjectPlan;
 import benchlore.schedules.project.ProjectRequest;
 import benchlore.schedules.project.Step;
+import benchlore.schedules.project.Suits;
 import benchlore.schedules.room.Climate;
 import benchlore.schedules.time.Moment;
 import java.io.IOException;
@@ -168,7 +170,7 @@ class EveryRecordSpeaksTest {
         }
       }
       hear(
-          Project.plan(project(wood, adhesive("yellow-pva"), demo().materials().finish())),
+          Project.plan(project(wood, adhesive("yellow-pva"), demo().materials().top().finish())),
           this::steps);
     }
     assertTrue(refused > 0 && said.size() > 10);
@@ -203,7 +205,7 @@ class EveryRecordSpeaksTest {
               project(
                   demo().materials().wood(),
                   EngineData.adhesive(record),
-                  demo().materials().finish())),
+                  demo().materials().top().finish())),
           this::steps);
     }
     assertReadersWords();
@@ -246,8 +248,17 @@ class EveryRecordSpeaksTest {
     return new ProjectRequest(
         demo.start(),
         demo.parts(),
-        new Materials(wood, adhesive, finish, EngineData.organic(finish, content.library())),
-        new CoatChoice(2, finish.film().wetFilm().mid(), finish.use().methods().get(0), sheen),
+        new Materials(
+            wood,
+            adhesive,
+            List.of(
+                new Layer(
+                    "finish",
+                    finish,
+                    EngineData.organic(finish, content.library()),
+                    new CoatChoice(
+                        2, finish.film().wetFilm().mid(), finish.use().methods().get(0), sheen))),
+            Suits.NONE),
         demo.shop(),
         demo.place(),
         demo.settled(),
