@@ -28,7 +28,6 @@ import java.util.List;
  * fan is a picture, not mechanics: a stiff caul reaches farther.
  */
 final class ClampRows {
-  private static final int MOST_CLAMPS = 1000;
 
   private ClampRows() {}
 

@@ -17,8 +17,6 @@ import benchlore.schedules.coating.DryingTimes;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.coating.StageTime;
-import benchlore.schedules.material.Finish;
-import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.material.Sheen;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
@@ -106,7 +104,8 @@ final class CoatSteps {
     CoatingSchedule coats = given.value();
     double one = coats.liquid().value() / coats.coats().size();
     double work = ProjectFigures.pace(layer.coats().method()).high() * area;
-    Optional<Answer<AirSchedule>> air = CoatAir.plan(request.shop(), layer, one, work, coatTime.seconds());
+    Optional<Answer<AirSchedule>> air =
+        CoatAir.plan(request.shop(), layer, one, work, coatTime.seconds());
     if (air.isPresent() && air.get() instanceof Answer.Refused<AirSchedule> refused) {
       draft.refuse(refused.reasons());
       return Optional.empty();

@@ -31,7 +31,9 @@ final class GlueSteps {
               + " spread at once: a fresh edge takes glue best.");
 
   private static final List<Message> AGAIN =
-      List.of(Message.of("Edges, dry clamping, fine pass, mixing and spreading as at the first glue-up."));
+      List.of(
+          Message.of(
+              "Edges, dry clamping, fine pass, mixing and spreading as at the first glue-up."));
   private static final Message NO_CLAMPS =
       Message.of(
           "No clamps: bring the edges together and work one along the other until they grab, then"

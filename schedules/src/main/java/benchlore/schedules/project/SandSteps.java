@@ -76,7 +76,8 @@ final class SandSteps {
     if (severalGrades) {
       notes.add(ONE_GRADE_AFTER_THE_OTHER);
     }
-    notes.addAll(WoodNotes.sanded(request.materials().wood(), request.materials().layers().get(0).finish()));
+    notes.addAll(
+        WoodNotes.sanded(request.materials().wood(), request.materials().layers().get(0).finish()));
     notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
     PoreAdvice.of(request).ifPresent(notes::add);
     step();
@@ -132,8 +133,7 @@ final class SandSteps {
     working.addAll(named(group.names(), given.working()));
     cautions =
         Cautions.merged(
-            cautions,
-            own(sanding.start(), PoreAdvice.without(request, given.cautions())));
+            cautions, own(sanding.start(), PoreAdvice.without(request, given.cautions())));
   }
 
   private void passes(String names, List<SandingPass> passes) {

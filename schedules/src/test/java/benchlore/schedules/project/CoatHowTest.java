@@ -29,7 +29,12 @@ class CoatHowTest {
           "bubbles.");
 
   private static CoatHow how(CoatBond bond, ApplicationMethod method) {
-    Finish usual = Projects.of(ShopWeek.ALWAYS, Climate.steady(20, 50), 1).materials().layers().get(0).finish();
+    Finish usual =
+        Projects.of(ShopWeek.ALWAYS, Climate.steady(20, 50), 1)
+            .materials()
+            .layers()
+            .get(0)
+            .finish();
     FilmBuild film = usual.film();
     FinishUse use = usual.use();
     Finish finish =

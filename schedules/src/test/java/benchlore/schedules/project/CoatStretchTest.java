@@ -74,8 +74,9 @@ class CoatStretchTest {
   @Test
   void aPartTooLargeForAnyEveningIsNotOfferedBatches() {
     ProjectRequest request = evenings(60, List.of(MadeParts.sized("top", 1, 2.4, 1, Moves.FIXED)));
-    Refusal reason = CoatStretch.refusal(
-                request, request.materials().face().coats(), request.start(), 5_000).orElseThrow();
+    Refusal reason =
+        CoatStretch.refusal(request, request.materials().face().coats(), request.start(), 5_000)
+            .orElseThrow();
     assertContains(reason.remedy().pattern(), "Not even the largest part");
   }
 

@@ -81,7 +81,8 @@ final class MadeParts {
     GlueUpRequest.Clamps own = like.shop().clamps();
     GlueUpRequest.Clamps clamps =
         new GlueUpRequest.Clamps(count, own.forceNewton(), own.caulDepthMetre(), own.headMetre());
-    return of(like, like.parts(), shop(like.shop(), clamps, like.shop().habits().glueSettlesSecond()));
+    return of(
+        like, like.parts(), shop(like.shop(), clamps, like.shop().habits().glueSettlesSecond()));
   }
 
   /** The same project where joints settle so long. */
