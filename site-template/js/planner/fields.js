@@ -23,7 +23,7 @@ function read(e) {
 
 // A choice that was a box once: an address of then still means what it meant.
 function asNow(e, word) {
-  const was = Array.from(e.options || []).find(option => option.dataset.was === word);
+  const was = Array.from(e.options || []).find(option => option.getAttribute('data-was') === word);
   return was ? was.value : word;
 }
 

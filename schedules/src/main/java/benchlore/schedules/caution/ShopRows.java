@@ -38,14 +38,6 @@ public final class ShopRows {
           "Dust of a finish harms the lungs; oil-finish dust can light by itself.",
           "Particle mask, extraction, dust into a lidded metal can outdoors.");
 
-  public static final CautionRow FILLER_VAPOUR =
-      CautionRow.practice(
-          "filler-vapour",
-          "filler vapour",
-          DANGER,
-          "An oil-based filler gives off vapour that burns and is bad to breathe.",
-          "Air the room, no flame or spark, gloves; its label wins.");
-
   public static final CautionRow FILLER_DUST =
       CautionRow.memory(
           "filler-dust",

@@ -31,7 +31,7 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
   }
 
   /**
-   * The first moment a coat may go on.
+   * The first moment a coat may go on; windows open at a quarter of an hour.
    *
    * @param ready when the coat before may be worked on
    * @param scuffed whether it is scuffed first
@@ -40,7 +40,7 @@ public record CoatSessions(ShopWeek week, Duration scuff, Duration coat) {
   Optional<Moment> first(Moment ready, boolean scuffed) {
     Duration before = scuffed ? scuff : Duration.ZERO;
     Optional<Interval> slot =
-        week.unbroken(ready.upToFiveMinutes(), before.seconds() + coat.seconds());
+        week.unbroken(ready.upToQuarterHour(), before.seconds() + coat.seconds());
     return slot.map(found -> found.start().plusSeconds(before.seconds()));
   }
 }

@@ -43,7 +43,7 @@ public record NearMiss(Moment start, double longerSeconds, double soonerSeconds)
     double scuff = scuffed ? sessions.scuff().seconds() : 0;
     for (Moment day = ready.startOfDay(); day.isBefore(planned.start()); day = day.plusDays(1)) {
       for (Interval open : sessions.week().hours(day.date())) {
-        Moment start = open.start().orLater(ready.upToFiveMinutes()).plusSeconds(scuff);
+        Moment start = open.start().orLater(ready.upToQuarterHour()).plusSeconds(scuff);
         double longer = open.end().secondsUntil(start.plusSeconds(sessions.coat().seconds()));
         double sooner = start.secondsUntil(planned.start());
         boolean near = longer > 0 && longer <= MOST_LONGER_SECOND && sooner >= WORTH_SECOND;

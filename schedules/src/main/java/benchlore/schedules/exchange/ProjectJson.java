@@ -73,7 +73,11 @@ final class ProjectJson {
         SandingJson.shop(f.group("sanding")),
         GlueUpJson.clamps(f.group("clamps")),
         f.whole("people"),
-        new Habits(f.optionalNumber("transfer"), f.optionalNumber("glueSettlesSecond")));
+        habits(f.group("habits")));
+  }
+
+  private static Habits habits(RequestReader f) {
+    return new Habits(f.optionalNumber("transfer"), f.optionalNumber("glueSettlesSecond"));
   }
 
   private static ShopWeek week(RequestReader f) {

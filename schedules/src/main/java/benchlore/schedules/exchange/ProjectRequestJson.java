@@ -3,6 +3,7 @@ package benchlore.schedules.exchange;
 import benchlore.schedules.glueup.GlueUpRequest;
 import benchlore.schedules.movement.Seasons;
 import benchlore.schedules.movement.SteadyAir;
+import benchlore.schedules.project.Habits;
 import benchlore.schedules.project.CoatChoice;
 import benchlore.schedules.project.Part;
 import benchlore.schedules.project.Progress;
@@ -94,8 +95,12 @@ final class ProjectRequestJson {
         .group("sanding", shop.sanding(), ProjectRequestJson::sanding)
         .group("clamps", shop.clamps(), ProjectRequestJson::clamps)
         .number("people", shop.people())
-        .number("transfer", shop.habits().transfer())
-        .number("glueSettlesSecond", shop.habits().glueSettlesSecond());
+        .group("habits", shop.habits(), ProjectRequestJson::habits);
+  }
+
+  private static void habits(AnswerWriter out, Habits habits) {
+    out.number("transfer", habits.transfer())
+        .number("glueSettlesSecond", habits.glueSettlesSecond());
   }
 
   private static void week(AnswerWriter out, ShopWeek week) {

@@ -40,7 +40,7 @@ public record GlueBead(double diameterMetre, int beads, int faces, WorkingLine w
     double density = adhesive.line().density().low();
     double film = spread * GlueUpFigures.SQUEEZE_OUT.high() / density;
     double area = film * widthMetre / faces;
-    double one = Numeric.sqrt(4 * area / Numeric.PI);
+    double one = Numeric.sqrt(area / Numeric.PI * 4);
     double share = one / THICKEST_METRE;
     int beads = Math.max(1, Numeric.ceil(share * share));
     double exact = one / Numeric.sqrt(beads);
