@@ -1,5 +1,8 @@
 package benchlore.schedules.coating;
 
+import benchlore.schedules.answer.Message;
+import benchlore.schedules.quantity.Quantity;
+import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Interval;
 import benchlore.schedules.time.Moment;
 import java.util.Objects;
@@ -53,6 +56,17 @@ public record NearMiss(Moment start, double longerSeconds, double soonerSeconds)
       }
     }
     return Optional.empty();
+  }
+
+  /** The offer, told at the coat that goes on later for want of it. */
+  public Message offer() {
+    int days = start.date().daysUntil(start.plusSeconds(soonerSeconds).date());
+    String when =
+        days == 0 ? "earlier that day" : days == 1 ? "the day before" : days + " days before";
+    return Message.of(
+        "Stay {0} longer " + when + " and it goes on at " + start.clock() + ", {1} sooner.",
+        Quantity.of(longerSeconds, Unit.SECOND),
+        Quantity.of(soonerSeconds, Unit.SECOND));
   }
 
   private static boolean within(CoatStep before, Moment start) {

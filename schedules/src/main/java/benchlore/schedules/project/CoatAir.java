@@ -85,10 +85,11 @@ final class CoatAir {
   /**
    * What the plan says of the air: whole at the first coat, by its short names at the others.
    *
+   * @param usual the mask its record names
    * @param first whether this is the first coat
    * @param coatOne what the first coat is called
    */
-  static List<Message> notes(AirSchedule air, boolean first, String coatOne) {
+  static List<Message> notes(AirSchedule air, Respirator usual, boolean first, String coatOne) {
     Respirator mask = air.respirator().respirator();
     String wear = mask == Respirator.NONE ? "" : " " + capital(mask.advice());
     if (!first) {
@@ -99,10 +100,17 @@ final class CoatAir {
     notes.add(
         Message.of(
             "Window open and a fan drawing the air out until the film is dry."
-                + (wear.isEmpty() ? " No mask needed while it does." : wear + ".")));
+                + (wear.isEmpty() ? none(usual) : wear + ".")));
     notes.add(back(air.reEntries().get(0)));
     notes.addAll(air.respirator().limits());
     return notes;
+  }
+
+  /** Where the air is ample: the mask to have for when it is not. */
+  private static String none(Respirator usual) {
+    return usual == Respirator.NONE
+        ? " No mask needed."
+        : " With that much air no mask is needed; with less, " + usual.advice() + ".";
   }
 
   private static Message back(AirSchedule.ReEntry back) {

@@ -1,6 +1,8 @@
 package benchlore.schedules.project;
 
+import benchlore.schedules.air.Air;
 import benchlore.schedules.air.AirSchedule;
+import benchlore.schedules.air.Respirator;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Cautions;
@@ -14,6 +16,7 @@ import benchlore.schedules.coating.Coating;
 import benchlore.schedules.coating.CoatingSchedule;
 import benchlore.schedules.coating.DryingRequest;
 import benchlore.schedules.coating.DryingTimes;
+import benchlore.schedules.coating.NearMiss;
 import benchlore.schedules.coating.ScuffReason;
 import benchlore.schedules.coating.Stage;
 import benchlore.schedules.coating.StageTime;
@@ -183,7 +186,7 @@ final class CoatSteps {
             title(coat, coats.coats().size()),
             Step.Kind.WORK,
             when(id, coat.start(), coat.start().plusSeconds(coatTime.seconds())),
-            i == 0 ? first(begun(around.begin(), notes)) : notes,
+            i == 0 ? first(begun(around.begin(), notes)) : offered(coats, i, notes),
             Cautions.merged(breathed, overspray.cautions()),
             working,
             i == 0 ? under.window() : Optional.of(window(coats.coats().get(i - 1)))));
@@ -196,6 +199,19 @@ final class CoatSteps {
   private List<Message> first(List<Message> notes) {
     List<Message> all = new ArrayList<>(under.notes());
     all.addAll(notes);
+    return all;
+  }
+
+  /** With the session that this coat missed by minutes, if there is one. */
+  private List<Message> offered(CoatingSchedule coats, int i, List<Message> notes) {
+    List<Message> all = new ArrayList<>(notes);
+    if (request.progress().slots(place.step(StepId.Task.COAT, i + 1)).isEmpty()) {
+      NearMiss.of(
+              job.from(coats.coats().get(0).start()),
+              coats.coats().get(i - 1),
+              coats.coats().get(i))
+          .ifPresent(near -> all.add(near.offer()));
+    }
     return all;
   }
 
@@ -234,9 +250,14 @@ final class CoatSteps {
     notes.addAll(how.lines(coat.number(), coats.coats().size(), coat.sheen(), below(coats, coat)));
     notes.add(CoatHow.amount(litres, layer.coats().wetFilmMicron()));
     boolean wood = place.before() == 0 && coat.number() == 1;
-    notes.addAll(wood ? BothFaces.notes(layer, request.parts()) : List.of());
+    if (wood) {
+      notes.addAll(DustDown.notes(request));
+      notes.addAll(BothFaces.notes(layer, request.parts()));
+    }
     notes.add(dries(coat, coat.number() == coats.coats().size()));
-    air.ifPresent(a -> notes.addAll(CoatAir.notes(a.value(), coat.number() == 1, coatOne())));
+    Respirator usual = Air.usualMask(layer.finish(), layer.coats().method());
+    air.ifPresent(
+        a -> notes.addAll(CoatAir.notes(a.value(), usual, coat.number() == 1, coatOne())));
     return notes;
   }
 

@@ -50,6 +50,7 @@ public final class Project {
       FitSteps.add(request, draft);
     }
     FitSteps.check(request, draft);
+    DustDown.add(request, draft);
     if (draft.refused()) {
       return Answer.refuse(draft.refusals());
     }
