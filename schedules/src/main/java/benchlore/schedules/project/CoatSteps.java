@@ -189,9 +189,9 @@ final class CoatSteps {
             i == 0 ? first(begun(around.begin(), notes)) : offered(coats, i, notes),
             Cautions.merged(breathed, overspray.cautions()),
             working,
-            i == 0 ? under.window() : Optional.of(window(coats.coats().get(i - 1)))));
+            i == 0 ? under.window() : Optional.of(window(coats.coats().get(i - 1), coat))));
     warnIfEarly(
-        coat, i == 0 ? under.opens() : Optional.of(window(coats.coats().get(i - 1)).opens()));
+        coat, i == 0 ? under.opens() : Optional.of(window(coats.coats().get(i - 1), coat).opens()));
     draft.readyFrom(coat.start().plusSeconds(coatTime.seconds()));
   }
 
@@ -309,10 +309,14 @@ final class CoatSteps {
     return all;
   }
 
-  private Step.Window window(CoatStep before) {
+  /** A coat that is scuffed because the window has closed has no deadline any more. */
+  private Step.Window window(CoatStep before, CoatStep coat) {
     Moment opens = before.drying().moment(Stage.RECOAT_OPENS).orElse(before.start());
     Moment from = opens.upToQuarterHour();
-    Optional<Moment> closes = before.drying().moment(Stage.RECOAT_CLOSES);
+    Optional<Moment> closes =
+        coat.scuff() == ScuffReason.WINDOW_MISSED
+            ? Optional.empty()
+            : before.drying().moment(Stage.RECOAT_CLOSES);
     return new Step.Window(from, closes.map(c -> c.downToQuarterHour().orLater(from)));
   }
 
