@@ -164,7 +164,7 @@ public final class PlanSuits {
     boolean no = verdict == Verdict.NO;
     String before =
         disagree
-            ? "If it is as damp there as " + strict.title().toLowerCase(Locale.ENGLISH) + ": "
+            ? "where it is as damp as " + strict.title().toLowerCase(Locale.ENGLISH) + ": "
             : "";
     List<Message> why =
         (disagree ? table.cell(strict, decided.column()) : kindest)

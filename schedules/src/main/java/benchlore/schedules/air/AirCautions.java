@@ -81,7 +81,7 @@ final class AirCautions {
   private static String list(List<String> ids) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < ids.size(); i++) {
-      text.append(i == 0 ? "" : ", ").append(ids.get(i));
+      text.append(i == 0 ? "" : ", ").append(ids.get(i).replace('-', ' '));
     }
     return text.toString();
   }

@@ -47,8 +47,7 @@ final class AirPlan {
             reEntries,
             new RespiratorAdvice(Respirator.NONE, List.of()),
             brushedIndex());
-    return unmasked.with(
-        RespiratorChoice.vapour(request, unmasked.worstIndex(), coverage.healthComplete()));
+    return unmasked.with(RespiratorChoice.vapour(request, unmasked.worstIndex(), quickOnesKnown()));
   }
 
   private static AirSchedule.Coverage coverage(List<Solvent> solvents) {
@@ -99,6 +98,19 @@ final class AirPlan {
   private static Optional<AirSchedule.Peak> peak(
       boolean known, ConcentrationSamples samples, LimitScale scale) {
     return known ? Optional.of(PeakSearch.highest(samples, scale)) : Optional.empty();
+  }
+
+  /**
+   * Whether every solvent that gets into the air in any amount has an exposure limit: one that
+   * lingers in the film is told of, and asks for no mask by itself.
+   */
+  private boolean quickOnesKnown() {
+    for (Solvent solvent : request.solvents()) {
+      if (ExposureLimit.of(solvent).isEmpty() && !ReleaseByMethod.lingers(solvent)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The worst 15 minutes among those that begin or end at a moment looked at. */
@@ -162,7 +174,7 @@ final class AirPlan {
       AirSchedule.Verdict verdict = verdict(health, fire);
       OptionalDouble second =
           verdict == AirSchedule.Verdict.AFTER
-              ? OptionalDouble.of(Math.max(health.getAsDouble(), fire.getAsDouble()))
+              ? OptionalDouble.of(Math.max(health.orElse(0), fire.getAsDouble()))
               : OptionalDouble.empty();
       list.add(new AirSchedule.ReEntry(start, health, fire, verdict, second).afterWork(quick));
     }
@@ -173,13 +185,14 @@ final class AirPlan {
     if (request.isocyanate() || request.formaldehyde()) {
       return AirSchedule.Verdict.NOT_COUNTED;
     }
-    if (health.isEmpty() || fire.isEmpty()) {
+    boolean unknown = healthKnown ? health.isEmpty() : !quickOnesKnown();
+    if (unknown || fire.isEmpty()) {
       return AirSchedule.Verdict.UNKNOWN;
     }
-    if (health.getAsDouble() > 0 || fire.getAsDouble() > 0) {
+    if (health.orElse(0) > 0 || fire.getAsDouble() > 0) {
       return AirSchedule.Verdict.AFTER;
     }
-    return coverage.healthComplete() && coverage.explosiveComplete()
+    return quickOnesKnown() && coverage.explosiveComplete()
         ? AirSchedule.Verdict.NEVER_OVER
         : AirSchedule.Verdict.UNKNOWN;
   }

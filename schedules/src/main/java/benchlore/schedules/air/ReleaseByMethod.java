@@ -38,6 +38,15 @@ final class ReleaseByMethod {
     };
   }
 
+  /** Whether it evaporates so slowly that little of it is in the air at any moment. */
+  static boolean lingers(Solvent solvent) {
+    return rate(solvent) < LINGERS_BELOW;
+  }
+
+  private static double rate(Solvent solvent) {
+    return solvent.volatility().evaporationRate().map(d -> d.low()).orElse(LINGERS_BELOW);
+  }
+
   /**
    * The release of a solvent by a method.
    *
@@ -49,8 +58,8 @@ final class ReleaseByMethod {
    */
   static ReleaseCurve of(ApplicationMethod method, Solvent solvent) {
     ReleaseCurve usual = of(method);
-    double rate = solvent.volatility().evaporationRate().map(d -> d.low()).orElse(LINGERS_BELOW);
-    boolean lingers = rate < LINGERS_BELOW;
+    double rate = rate(solvent);
+    boolean lingers = lingers(solvent);
     double share = lingers ? LINGERING_SHARE : 1;
     double tail = rate >= SLOW_BELOW ? 1 : lingers ? LINGERING_TAIL : SLOW_TAIL;
     return new ReleaseCurve(

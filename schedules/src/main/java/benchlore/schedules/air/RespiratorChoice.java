@@ -121,7 +121,7 @@ final class RespiratorChoice {
         limits.add(
             Message.of(
                 "Charcoal soon lets "
-                    + solvent.id()
+                    + solvent.id().replace('-', ' ')
                     + " through, since it boils low: rely on fresh air, not on the mask."));
       }
     }

@@ -101,7 +101,10 @@ final class CoatAir {
         Message.of(
             "Window open and a fan drawing the air out until the film is dry."
                 + (wear.isEmpty() ? none(usual) : wear + ".")));
-    notes.add(back(air.reEntries().get(0)));
+    AirSchedule.ReEntry back = air.reEntries().get(0);
+    if (back.verdict() != AirSchedule.Verdict.NEVER_OVER) {
+      notes.add(back(back));
+    }
     notes.addAll(air.respirator().limits());
     return notes;
   }
