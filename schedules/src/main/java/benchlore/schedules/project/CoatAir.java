@@ -101,10 +101,7 @@ final class CoatAir {
         Message.of(
             "Window open and a fan drawing the air out until the film is dry."
                 + (wear.isEmpty() ? none(usual) : wear + ".")));
-    AirSchedule.ReEntry back = air.reEntries().get(0);
-    if (back.verdict() != AirSchedule.Verdict.NEVER_OVER) {
-      notes.add(back(back));
-    }
+    notes.add(back(air.reEntries().get(0)));
     notes.addAll(air.respirator().limits());
     return notes;
   }
