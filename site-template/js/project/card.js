@@ -63,15 +63,17 @@ function dangers(plan) {
   return list;
 }
 
-// Open times, amounts, clamps, grades, gaps: what is looked up at the bench.
-const MOST_FIGURES = 3;
+// Open times, amounts, clamps, grades, gaps: what is looked up at the bench, each figure where it is new.
+const FIGURES = { glue: 3, 'dry-fit': 3 };
 
-function figures(s) {
-  const told = s.kind === 'WORK' ? s.notes.filter(n => n.quantities.length > 0).slice(0, MOST_FIGURES) : [];
-  return told.length ? el('span', { class: 'card-figures' }, told.flatMap(n => [view.note(n), ' '])) : null;
+function figures(s, told) {
+  const notes = s.kind === 'WORK' ? s.notes.filter(n => n.quantities.length > 0 && !told.has(JSON.stringify(n))) : [];
+  const shown = notes.slice(0, FIGURES[s.task] || 1);
+  shown.forEach(n => told.add(JSON.stringify(n)));
+  return shown.length ? el('span', { class: 'card-figures' }, shown.flatMap(n => [view.note(n), ' '])) : null;
 }
 
-function row(s) {
+function row(s, told) {
   const window_ =
     s.window && s.window.closes
       ? ' · before ' + dates.shortDay(s.window.closes) + ' ' + dates.clock(s.window.closes)
@@ -80,7 +82,7 @@ function row(s) {
     'li',
     { class: s.kind === 'WORK' ? '' : 'card-wait' },
     el('span', { class: 'card-box', 'aria-hidden': 'true' }),
-    el('span', null, el('strong', null, s.title), el('br'), steps.when(s) + window_, figures(s))
+    el('span', null, el('strong', null, s.title), el('br'), steps.when(s) + window_, figures(s, told))
   );
 }
 
@@ -101,11 +103,12 @@ function bought(p, names) {
 
 export function card(title, plan, names, address) {
   const shopping = plan.shopping.map(p => bought(p, names));
+  const told = new Set();
   return el(
     'section',
     { class: 'card-print ' + size(plan.steps.length), 'aria-hidden': 'true' },
     head(title, plan, names, address),
-    el('ul', { class: 'card-steps' }, plan.steps.map(row)),
+    el('ul', { class: 'card-steps' }, plan.steps.map(s => row(s, told))),
     el(
       'div',
       { class: 'card-foot' },
