@@ -37,10 +37,8 @@ public final class AirRows {
           "no-exposure-limit",
           "a solvent without a limit",
           HEALTH,
-          "No exposure limit is published for {solvents}; the index leaves it out, and so does any"
-              + " time to come back.",
-          "Ask the maker, keep air moving until no smell is left, and take no comfort from a low"
-              + " index.");
+          "No exposure limit is published for {solvents}; the figures leave it out.",
+          "Ask the maker, and keep air moving until no smell is left.");
 
   public static final CautionRow NO_EXPLOSIVE_LIMIT =
       CautionRow.practice(
