@@ -1,10 +1,10 @@
 package benchlore.schedules.coating;
 
 import benchlore.schedules.answer.Message;
-import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.room.LeastHeat;
 import benchlore.schedules.time.Moment;
 import benchlore.schedules.time.ShopWeek;
 import java.util.ArrayList;
@@ -16,10 +16,6 @@ import java.util.Optional;
  * part of the day at the least degrees that pass, a warm room. Each says when the last coat is on.
  */
 final class WaysOut {
-  /** Hours of heating to try, and how far above the finish's minimum the thermostat is set. */
-  private static final int[] HOURS = {4, 6, 8, 10, 12, 16, 23};
-
-  private static final int[] ABOVE = {1, 2, 3, 4, 6, 8, 10};
   private static final double ROOM_CELSIUS = 20;
   private static final double ROOM_HUMIDITY = 50;
 
@@ -61,39 +57,29 @@ final class WaysOut {
     }
     // The surface follows the air an hour late.
     int from = session.get().plusHours(-1).startOfHour().secondOfDay() / 3600;
-    double minimum = Numeric.ceil(request.quantity().finish().air().minimumTemperature().high());
-    Optional<Message> best = Optional.empty();
-    double least = Double.POSITIVE_INFINITY;
-    for (int hours : HOURS) {
-      for (int above : ABOVE) {
-        double celsius = minimum + above;
-        double cost = hours * Math.max(1, celsius - request.climate().lowestCelsius());
-        if (cost < least) {
-          int to = (from + hours) % 24 == 0 ? 24 : (from + hours) % 24;
-          CoatingRequest heated = request.with(request.climate().withHeating(from, to, celsius));
-          Optional<CoatChain> chain =
-              passes(heated, session.get()) ? end(heated) : Optional.empty();
-          if (chain.isPresent()) {
-            least = cost;
-            best = Optional.of(heated(from, to, celsius, chain.get()));
-          }
-        }
-      }
-    }
-    return best;
+    double minimum = request.quantity().finish().air().minimumTemperature().high();
+    return LeastHeat.of(
+            request.climate(),
+            from,
+            minimum,
+            (heated, celsius) -> {
+              CoatingRequest tried = request.with(heated);
+              return passes(tried, session.get()) ? end(tried) : Optional.<CoatChain>empty();
+            })
+        .map(this::heated);
   }
 
-  private Message heated(int from, int to, double celsius, CoatChain chain) {
+  private Message heated(LeastHeat<CoatChain> heat) {
     return Message.of(
         "Heat room and work at {0} from "
-            + clock(from)
+            + clock(heat.fromHour())
             + " to "
-            + clock(to)
+            + clock(heat.toHour())
             + " every day until the last coat is dry, with a heater that has its own flue or none"
             + " to burn: first coat at "
-            + ends(chain)
+            + ends(heat.outcome())
             + ".",
-        Quantity.of(celsius, Unit.CELSIUS));
+        Quantity.of(heat.celsius(), Unit.CELSIUS));
   }
 
   private Optional<Message> room() {

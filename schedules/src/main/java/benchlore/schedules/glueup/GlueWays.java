@@ -6,6 +6,7 @@ import benchlore.schedules.quantity.Numeric;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.room.Climate;
+import benchlore.schedules.room.LeastHeat;
 import benchlore.schedules.time.Moment;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +19,6 @@ import java.util.OptionalDouble;
  * long the clamps then stay on.
  */
 final class GlueWays {
-  /** Hours of heating to try, and how far above the adhesive's minimum the thermostat is set. */
-  private static final int[] HOURS = {2, 4, 6, 8, 10, 12, 16, 20, 23};
-
-  private static final int[] ABOVE = {1, 3, 6, 10};
   private static final double ROOM_CELSIUS = 20;
   private static final double ROOM_HUMIDITY = 50;
 
@@ -60,24 +57,18 @@ final class GlueWays {
 
   private Optional<Message> heat() {
     int from = request.start().startOfHour().secondOfDay() / 3600;
-    Optional<Message> best = Optional.empty();
-    double least = Double.POSITIVE_INFINITY;
-    for (int hours : HOURS) {
-      for (int above : ABOVE) {
-        double celsius = Numeric.ceil(minimum) + (double) above;
-        double cost = hours * Math.max(1, celsius - request.climate().lowestCelsius());
-        if (cost < least && allowed(celsius)) {
-          int to = (from + hours) % 24 == 0 ? 24 : (from + hours) % 24;
-          Climate heated = request.climate().withHeating(from, to, celsius);
-          OptionalDouble clamped = warm(heated, request.start());
-          if (clamped.isPresent()) {
-            least = cost;
-            best = Optional.of(heated(hours, celsius, clamped.getAsDouble()));
-          }
-        }
-      }
-    }
-    return best;
+    return LeastHeat.of(
+            request.climate(),
+            from,
+            minimum,
+            (heated, celsius) -> {
+              OptionalDouble clamped =
+                  allowed(celsius) ? warm(heated, request.start()) : OptionalDouble.empty();
+              return clamped.isPresent()
+                  ? Optional.of(clamped.getAsDouble())
+                  : Optional.<Double>empty();
+            })
+        .map(heat -> heated(heat.hours(), heat.celsius(), heat.outcome()));
   }
 
   private static Message heated(int hours, double celsius, double clamped) {

@@ -97,16 +97,7 @@ final class AdhesiveFields {
       Field.word("laid", Adhesive.Laid.values(), a -> a.spreading().laid());
   private static final Field<Adhesive, Adhesive.Faces> FACES =
       Field.word("faces", Adhesive.Faces.values(), a -> a.spreading().faces());
-  private static final Field<Adhesive, Optional<String>> BEGIN =
-      Field.optionalText("begin", a -> a.spreading().how().begin());
-  private static final Field<Adhesive, String> PUT_ON =
-      Field.text("put-on", a -> a.spreading().how().putOn());
-  private static final Field<Adhesive, Optional<String>> SPRAYED =
-      Field.optionalText("sprayed", a -> a.spreading().how().sprayed());
-  private static final Field<Adhesive, Optional<String>> AFTERWARDS =
-      Field.optionalText("afterwards", a -> a.spreading().how().afterwards());
-  private static final Field<Adhesive, String> LOOK_FOR =
-      Field.text("look-for", a -> a.spreading().how().lookFor());
+  private static final DirectionFields<Adhesive> HOW = DirectionFields.of(a -> a.spreading().how());
 
   static final FieldTable<Adhesive> TABLE =
       new FieldTable<>(
@@ -141,11 +132,11 @@ final class AdhesiveFields {
               CREEPS,
               LAID,
               FACES,
-              BEGIN,
-              PUT_ON,
-              SPRAYED,
-              AFTERWARDS,
-              LOOK_FOR),
+              HOW.begin(),
+              HOW.putOn(),
+              HOW.sprayed(),
+              HOW.afterwards(),
+              HOW.lookFor()),
           AdhesiveFields::read);
 
   private AdhesiveFields() {}
@@ -169,16 +160,7 @@ final class AdhesiveFields {
                 LEAST_WOOD_MOISTURE.read(from), MOST_WOOD_MOISTURE.read(from))),
         line(from),
         new Adhesive.Bond(OILY_WOODS.read(from), WATER_RESISTANCE.read(from), CREEPS.read(from)),
-        new Adhesive.Spreading(LAID.read(from), FACES.read(from), how(from)));
-  }
-
-  private static Directions how(FieldSource from) {
-    return new Directions(
-        BEGIN.read(from),
-        PUT_ON.read(from),
-        SPRAYED.read(from),
-        AFTERWARDS.read(from),
-        LOOK_FOR.read(from));
+        new Adhesive.Spreading(LAID.read(from), FACES.read(from), HOW.read(from)));
   }
 
   private static Adhesive.Times times(FieldSource from) {

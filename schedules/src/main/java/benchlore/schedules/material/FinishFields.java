@@ -106,16 +106,7 @@ final class FinishFields {
       Field.figure("between-coat-grade", GRADE, f -> f.use().betweenCoatGrade());
   private static final Field<Finish, Boolean> RAISES_GRAIN =
       Field.flag("raises-grain", f -> f.use().raisesGrain());
-  private static final Field<Finish, Optional<String>> BEGIN =
-      Field.optionalText("begin", f -> f.use().how().begin());
-  private static final Field<Finish, String> PUT_ON =
-      Field.text("put-on", f -> f.use().how().putOn());
-  private static final Field<Finish, Optional<String>> SPRAYED =
-      Field.optionalText("sprayed", f -> f.use().how().sprayed());
-  private static final Field<Finish, Optional<String>> AFTERWARDS =
-      Field.optionalText("afterwards", f -> f.use().how().afterwards());
-  private static final Field<Finish, String> LOOK_FOR =
-      Field.text("look-for", f -> f.use().how().lookFor());
+  private static final DirectionFields<Finish> HOW = DirectionFields.of(f -> f.use().how());
 
   static final FieldTable<Finish> TABLE =
       new FieldTable<>(
@@ -157,11 +148,11 @@ final class FinishFields {
               FINAL_GRADE,
               BETWEEN_COAT_GRADE,
               RAISES_GRAIN,
-              BEGIN,
-              PUT_ON,
-              SPRAYED,
-              AFTERWARDS,
-              LOOK_FOR),
+              HOW.begin(),
+              HOW.putOn(),
+              HOW.sprayed(),
+              HOW.afterwards(),
+              HOW.lookFor()),
           FinishFields::read);
 
   private FinishFields() {}
@@ -186,16 +177,7 @@ final class FinishFields {
             FINAL_GRADE.read(from),
             BETWEEN_COAT_GRADE.read(from),
             RAISES_GRAIN.read(from),
-            how(from)));
-  }
-
-  private static Directions how(FieldSource from) {
-    return new Directions(
-        BEGIN.read(from),
-        PUT_ON.read(from),
-        SPRAYED.read(from),
-        AFTERWARDS.read(from),
-        LOOK_FOR.read(from));
+            HOW.read(from)));
   }
 
   private static StatedTimes times(FieldSource from) {
