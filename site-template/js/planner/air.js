@@ -5,7 +5,6 @@ import { el, svg } from '../page/dom.js';
 import * as draw from './drawing.js';
 import * as engine from './engine.js';
 import * as figureText from './figure-text.js';
-import { mask } from './masks.js';
 import { overspray } from './overspray.js';
 import { data } from './records.js';
 import * as sanding from './sanding-dust.js';
@@ -23,7 +22,7 @@ const SOURCES = [
 ];
 // Where there is no time to tell, what stands in its place.
 const BACK = {
-  NEVER_OVER: 'within the limits all the time; window open until the film is dry',
+  NEVER_OVER: 'within every limit there is; window open until the film is dry',
   WITHIN_WORK: 'thickest while you work; window open until the film is dry',
   NOT_COUNTED: 'not told: stay out until the film is hard (isocyanate or formaldehyde)',
   UNKNOWN: 'not told: stay out until dry and the smell is gone'
@@ -177,7 +176,7 @@ function figures(answer, verdict) {
       peaks.quarterHour ? view.line(answer, 'QUARTER_HOUR_INDEX') : null
     ),
     view.figure('Of the explosive limit', share, view.line(answer, 'HIGHEST_SHARE_OF_THE_LOWER_EXPLOSIVE_LIMIT')),
-    view.figure('Mask', mask(respirator))
+    view.figure('Mask', respirator.words)
   ]);
 }
 

@@ -27,6 +27,7 @@ export function overspray(finish, v, f) {
     gun: v.gun,
     sprayed: { liquidCubicMetre: f.si('liquid'), solidsByVolume: finish['solids-by-volume'] },
     sprayingSecond: f.si('spraying'),
+    transfer: null,
     isocyanate: finish.isocyanate
   });
   return [

@@ -3,7 +3,6 @@
 import { el, heading } from '../page/dom.js';
 import * as engine from './engine.js';
 import * as figureText from './figure-text.js';
-import { mask } from './masks.js';
 import * as view from './view.js';
 
 // The room as a request takes it.
@@ -51,7 +50,7 @@ function figures(answer) {
     ),
     view.figure('Over eight hours', times(value.eightHourIndex), view.line(answer, 'DUST_EIGHT_HOUR_SHARE')),
     view.figure('The limit', view.q(value.limitKilogramPerCubicMetre, air), null, ' ' + view.from(value.limitFrom)),
-    view.figure('Mask', mask(value.respirator)),
+    view.figure('Mask', value.respirator.words),
     view.figure('Keep it on after', clear(value.clearSecond), view.line(answer, 'CLEAR_AFTER_SANDING')),
     view.figure(
       'Air needed',

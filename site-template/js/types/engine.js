@@ -108,7 +108,7 @@ var DayRow;
  * What the air planner shows.
  * @typedef {{
  *   flow: {governing: number, governs: string, changesPerHour: number, healthEightHour: number, healthShort: number},
- *   respirator: {respirator: string}, eightHour: {index: ?number},
+ *   respirator: {words: string}, eightHour: {index: ?number},
  *   peaks: {quarterHour: ?Quantity, percentLowerExplosive: ?Quantity}, brushedIndex: ?number,
  *   reEntries: !Array<{verdict: string, second: ?number}>, curve: !Array<{second: number, index: ?number}>
  * }}
@@ -216,7 +216,7 @@ var SandingPlan;
  * Dust in the air.
  * @typedef {{
  *   peakKilogramPerCubicMetre: number, limitKilogramPerCubicMetre: number, limitFrom: !Provenance, peakIndex: number,
- *   eightHourIndex: number, flowNeeded: number, clearSecond: ?number, respirator: {respirator: string}
+ *   eightHourIndex: number, flowNeeded: number, clearSecond: ?number, respirator: {words: string}
  * }}
  */
 var DustPlan;

@@ -7,6 +7,7 @@ import benchlore.generator.export.JsonText;
 import benchlore.generator.export.RequestJson;
 import benchlore.schedules.air.Air;
 import benchlore.schedules.air.Mist;
+import benchlore.schedules.air.RespiratorAdvice;
 import benchlore.schedules.answer.Answer;
 import benchlore.schedules.answer.StepId;
 import benchlore.schedules.coating.Coating;
@@ -51,6 +52,7 @@ final class AnswerFieldsTest {
       JsonMapper.builder()
           .addMixIn(StepId.class, NamedStep.class)
           .addMixIn(Step.class, FlatStep.class)
+          .addMixIn(RespiratorAdvice.class, WordedMask.class)
           .addModule(
               new SimpleModule()
                   .addSerializer(
@@ -78,6 +80,13 @@ final class AnswerFieldsTest {
     @SuppressWarnings("unused") // The JSON library alone reads it.
     @JsonProperty("isByTheDay")
     boolean isByTheDay();
+  }
+
+  /** A mask's words stand beside its class. */
+  private interface WordedMask {
+    @SuppressWarnings("unused") // The JSON library alone reads it.
+    @JsonProperty("words")
+    String words();
   }
 
   /** How a value of one type is written. */

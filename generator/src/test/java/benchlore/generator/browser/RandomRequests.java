@@ -344,6 +344,7 @@ final class RandomRequests {
         dice.one(SprayGun.values()),
         new MistRequest.Sprayed(dice.figure(1e-4, 3e-3), finish.liquid().solidsByVolume()),
         dice.figure(30, 4_000),
+        dice.yes() ? OptionalDouble.empty() : OptionalDouble.of(dice.figure(0.05, 1)),
         dice.whole(0, 9) == 0);
   }
 

@@ -20,6 +20,7 @@ final class AirCautions {
     addUnknown(schedule.coverage(), cautions);
     addFire(request, cautions);
     when(request.isocyanate(), AirRows.ISOCYANATE, cautions);
+    when(request.formaldehyde(), AirRows.FORMALDEHYDE, cautions);
     when(request.sprays(), AirRows.SPRAY_MIST, cautions);
     when(request.selfHeatingRags(), ShopRows.OILY_RAGS, cautions);
     boolean solvent = !request.solvents().isEmpty();

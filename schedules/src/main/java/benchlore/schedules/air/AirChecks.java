@@ -41,6 +41,7 @@ final class AirChecks {
     checks
         .within(name + ".startSecond", release.startSecond(), 0, 2_592_000, Unit.SECOND)
         .within(name + ".volatileKilogram", release.volatileKilogram(), 1e-6, 100, Unit.KILOGRAM);
+    checks.within(name + ".workSecond", release.workSecond(), 0, 86_400, Unit.SECOND);
     double sum = 0;
     for (Release.Share share : release.shares()) {
       checks.within(name + ".massShare", share.massShare(), 1e-9, 1, Unit.RATIO);

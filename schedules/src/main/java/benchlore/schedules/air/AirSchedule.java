@@ -162,7 +162,7 @@ public record AirSchedule(
     /** Yes. */
     AFTER(""),
     /** The room's air never passes the limits, so there is nothing to wait for. */
-    NEVER_OVER("With this much air the vapour stays within the limits all the time."),
+    NEVER_OVER("With this much air the vapour stays within every limit there is for it."),
     /** It passes the 8-hour figure for a while, and is back below it before the coat is on. */
     WITHIN_WORK("The vapour is thickest while you work; keep others out till you are done."),
     /** What harms most here is not what the figures count. */

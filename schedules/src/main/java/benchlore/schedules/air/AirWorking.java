@@ -43,6 +43,7 @@ final class AirWorking {
     working.addRoom();
     working.addRelease();
     working.addHealth();
+    working.addFace();
     working.addDanger();
     working.addFire();
     working.addFlow();
@@ -159,6 +160,27 @@ final class AirWorking {
                     "index = sum of concentration / ceiling",
                     ceilings,
                     MIXTURE));
+  }
+
+  /** What chooses the mask. */
+  private void addFace() {
+    if (schedule.coverage().limits().isEmpty()) {
+      return;
+    }
+    double worst = schedule.worstIndex();
+    add(
+        QuantityKey.FACE_INDEX,
+        Figure.computed("index at the face", RespiratorChoice.NEAR_WORK * worst, Unit.RATIO),
+        "index = the greatest of those over 8 hours, over 15 minutes and against ceilings x how"
+            + " much richer the air is over wet work; above 1 a mask, above 10 a full facepiece",
+        List.of(
+            Figure.computed("greatest index", worst, Unit.RATIO),
+            Figure.of(
+                "richer over wet work",
+                RespiratorChoice.NEAR_WORK,
+                Unit.RATIO,
+                RespiratorChoice.NEAR_WORK_FROM)),
+        Respirator.FROM);
   }
 
   private static Figure limit(String name, Solvent solvent, SourcedRange limit) {

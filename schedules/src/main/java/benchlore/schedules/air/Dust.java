@@ -100,7 +100,12 @@ public final class Dust {
         average / level,
         inEight * request.room().mixingFactor() / FlowNeeded.EIGHT_HOURS / level,
         clear(peak / level, room),
-        RespiratorChoice.dust(Math.max(average, peak / LimitScale.EXCURSION) / level));
+        RespiratorChoice.dust(worst(average, peak) / level));
+  }
+
+  /** The greater of the 8-hour average and what short spells count for, in the same unit. */
+  static double worst(double average, double peak) {
+    return Math.max(average, peak / LimitScale.EXCURSION);
   }
 
   private static OptionalDouble clear(double peakIndex, MixedRoom room) {
@@ -116,7 +121,7 @@ public final class Dust {
   private static List<Caution> cautions(DustRequest request, DustSchedule schedule) {
     List<Caution> cautions = new ArrayList<>();
     double most = Respirator.DUST_FULL_FACE.protectionFactor().orElseThrow();
-    if (schedule.peakIndex() > most) {
+    if (worst(schedule.eightHourIndex(), schedule.peakIndex()) > most) {
       cautions.add(AirRows.DUST_BEYOND_MASK.caution());
     }
     if (request.capture() == DustCapture.NONE) {

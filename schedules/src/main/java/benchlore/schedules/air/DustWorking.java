@@ -40,6 +40,7 @@ final class DustWorking {
             "flow = mixing factor x airborne in 8 hours / 8 hours / limit",
             List.of(limit),
             AirWorking.DILUTION));
+    lines.add(mask(schedule));
     if (schedule.clearSecond().isPresent()) {
       lines.add(
           new WorkingLine(
@@ -51,6 +52,23 @@ final class DustWorking {
               AirWorking.DILUTION));
     }
     return lines;
+  }
+
+  /** What chooses the mask. */
+  private static WorkingLine mask(DustSchedule schedule) {
+    return new WorkingLine(
+        QuantityKey.FACE_INDEX,
+        Figure.computed(
+            "index that chooses the mask",
+            Dust.worst(schedule.eightHourIndex(), schedule.peakIndex()),
+            Unit.RATIO),
+        "index = the greater of the 8-hour share and the highest / what short spells may reach;"
+            + " above 10 a full facepiece",
+        List.of(
+            Figure.computed("8-hour share", schedule.eightHourIndex(), Unit.RATIO),
+            Figure.computed("highest", schedule.peakIndex(), Unit.RATIO),
+            Figure.of("short spells", LimitScale.EXCURSION, Unit.RATIO, LimitScale.EXCURSION_FROM)),
+        Respirator.FROM);
   }
 
   private static WorkingLine airborne(DustRequest request, DustSchedule schedule) {

@@ -61,6 +61,7 @@ public final class Mist {
             0.1,
             100,
             Unit.PERCENT)
+        .within("transfer", request.transfer().orElse(1), 0.05, 1, Unit.RATIO)
         .within("sprayingSecond", request.sprayingSecond(), 1, 86_400, Unit.SECOND);
     HomeRefusals.sprayedIsocyanate(request.isocyanate(), checks);
     if (!checks.isValid()) {
@@ -86,7 +87,9 @@ public final class Mist {
   }
 
   private static SourcedRange transfer(MistRequest request) {
-    return Transfer.of(ApplicationMethod.SPRAY, request.gun());
+    return request.transfer().isPresent()
+        ? SourcedRange.of(request.transfer().getAsDouble(), Unit.RATIO, Provenance.input())
+        : Transfer.of(ApplicationMethod.SPRAY, request.gun());
   }
 
   private static WorkingLine solids(MistRequest.Sprayed sprayed) {

@@ -3,6 +3,7 @@ package benchlore.schedules.air;
 import benchlore.schedules.material.SprayGun;
 import benchlore.schedules.quantity.SourcedRange;
 import java.util.Objects;
+import java.util.OptionalDouble;
 
 /**
  * Spraying in a room. Any numbers may be given; the entry refuses what makes no sense.
@@ -11,10 +12,16 @@ import java.util.Objects;
  * @param gun kind of gun
  * @param sprayed what leaves the gun
  * @param sprayingSecond how long it is sprayed, 1 to 86 400 s
+ * @param transfer share that lands, by the shop's own measuring, 0.05 to 1; empty: the gun's usual
  * @param isocyanate true if the finish holds isocyanates: refused
  */
 public record MistRequest(
-    RoomAir room, SprayGun gun, Sprayed sprayed, double sprayingSecond, boolean isocyanate) {
+    RoomAir room,
+    SprayGun gun,
+    Sprayed sprayed,
+    double sprayingSecond,
+    OptionalDouble transfer,
+    boolean isocyanate) {
   /**
    * Liquid that leaves the gun.
    *
@@ -38,5 +45,6 @@ public record MistRequest(
     Objects.requireNonNull(room, "room");
     Objects.requireNonNull(gun, "gun");
     Objects.requireNonNull(sprayed, "sprayed");
+    Objects.requireNonNull(transfer, "transfer");
   }
 }

@@ -16,4 +16,9 @@ public record RespiratorAdvice(Respirator respirator, List<Message> limits) {
     Objects.requireNonNull(respirator, "respirator");
     limits = List.copyOf(limits);
   }
+
+  /** The mask as a shop sells it, or that none is needed. */
+  public String words() {
+    return respirator.words();
+  }
 }

@@ -64,10 +64,14 @@ public enum QuantityKey {
   EFFECTIVE_AIR_CHANGES,
   /** Mixture index against the ceilings. */
   CEILING_INDEX,
+  /** How long sanding dust is given to come down. */
+  DUST_COMES_DOWN,
   /** 8-hour mixture index. */
   EIGHT_HOUR_MIXTURE_INDEX,
   /** Moisture content. */
   EQUILIBRIUM_MOISTURE,
+  /** Mixture index at the face, over wet work or at the sander. */
+  FACE_INDEX,
   /** Feed, high end. */
   FEED,
   /** Finest grade that opens the surface. */

@@ -117,6 +117,15 @@ public final class AirRows {
           "Choose a finish without them, or follow the safety data sheet with supplied air, gloves"
               + " and goggles; never spray or heat it at home.");
 
+  public static final CautionRow FORMALDEHYDE =
+      CautionRow.practice(
+          "formaldehyde",
+          "formaldehyde",
+          DANGER,
+          "It gives off formaldehyde as it cures, for days: it sensitises and can cause cancer.",
+          "Air to the outside, keep everybody out until nothing stings, and follow the safety data"
+              + " sheet.");
+
   public static final CautionRow LOW_BOILING_SOLVENT =
       CautionRow.memory(
           "low-boiling-solvent",

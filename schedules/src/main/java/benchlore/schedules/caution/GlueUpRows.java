@@ -16,16 +16,6 @@ public final class GlueUpRows {
           "Wear nitrile gloves, air the room, never heat or sand it before it has cured, and follow"
               + " its safety data sheet.");
 
-  public static final CautionRow EPOXY_SKIN =
-      CautionRow.practice(
-          "epoxy-skin",
-          "epoxy on the skin",
-          HEALTH,
-          "Uncured epoxy can make skin allergic for life; a large batch in a pot can get hot and"
-              + " smoke.",
-          "Wear nitrile gloves, clean skin with soap and not with solvent, mix small and spread it"
-              + " out.");
-
   public static final CautionRow FORMALDEHYDE_ADHESIVE =
       CautionRow.practice(
           "formaldehyde-adhesive",
@@ -77,15 +67,6 @@ public final class GlueUpRows {
           "Oil creeps back to a cleaned face and keeps the adhesive off the wood.",
           "Scrape or abrade the faces just before glueing, brush off the dust, and spread within"
               + " {0}. Glue a test piece and break it.");
-
-  public static final CautionRow SOLVENT_WIPE =
-      CautionRow.practice(
-          "solvent-wipe",
-          "solvent wipe",
-          DANGER,
-          "If the label asks for a solvent wipe: its vapour catches fire far away.",
-          "No flame, heater or spark; open the doors, wear the gloves its safety data sheet names,"
-              + " and dry the rags flat outdoors.");
 
   public static final CautionRow MOISTURE_APART =
       CautionRow.practice(

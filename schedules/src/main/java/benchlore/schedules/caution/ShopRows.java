@@ -72,5 +72,24 @@ public final class ShopRows {
           "Look at it before you go on: press a fingernail where it does not show. Soft or tacky,"
               + " leave it for as long again; what is wrinkled or lifts comes off.");
 
+  public static final CautionRow EPOXY_SKIN =
+      CautionRow.practice(
+          "epoxy-skin",
+          "epoxy on the skin",
+          HEALTH,
+          "Uncured epoxy can make skin allergic for life; a large batch in a pot can get hot and"
+              + " smoke.",
+          "Wear nitrile gloves, clean skin with soap and not with solvent, mix small and spread it"
+              + " out.");
+
+  public static final CautionRow SOLVENT_WIPE =
+      CautionRow.practice(
+          "solvent-wipe",
+          "solvent wipe",
+          DANGER,
+          "What a solvent wipe gives off catches fire far away.",
+          "No flame, heater or spark; open the doors, wear the gloves its safety data sheet names,"
+              + " and dry the rags flat outdoors.");
+
   private ShopRows() {}
 }

@@ -4,6 +4,7 @@ import benchlore.schedules.answer.Caution;
 import benchlore.schedules.caution.CoatingRows;
 import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Finish;
+import benchlore.schedules.material.FinishFamily;
 import benchlore.schedules.quantity.Quantity;
 import benchlore.schedules.quantity.Unit;
 import benchlore.schedules.time.Duration;
@@ -28,6 +29,9 @@ final class CoatingCautions {
     pot.ifPresent(life -> cautions.add(potLife(life)));
     if (finish.liquid().hazards().selfHeatingRags()) {
       cautions.add(ShopRows.OILY_RAGS.caution());
+    }
+    if (finish.family() == FinishFamily.EPOXY) {
+      cautions.add(ShopRows.EPOXY_SKIN.caution());
     }
     return cautions;
   }

@@ -155,6 +155,7 @@ final class AirJson {
         new MistRequest.Sprayed(
             sprayed.number("liquidCubicMetre"), sprayed.figure("solidsByVolume")),
         f.number("sprayingSecond"),
+        f.optionalNumber("transfer"),
         f.flag("isocyanate"));
   }
 
@@ -182,7 +183,9 @@ final class AirJson {
   }
 
   private static void respirator(AnswerWriter out, RespiratorAdvice advice) {
-    out.word("respirator", advice.respirator()).list("limits", advice.limits(), AnswerJson::note);
+    out.word("respirator", advice.respirator())
+        .text("words", advice.words())
+        .list("limits", advice.limits(), AnswerJson::note);
   }
 
   static Release.Share share(RequestReader f) {

@@ -2,6 +2,7 @@ package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.caution.GlueUpRows;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Adhesive;
 import java.util.List;
 
@@ -13,7 +14,7 @@ final class AdhesiveHazard {
   static List<Caution> of(Adhesive.Family family) {
     return switch (family) {
       case POLYURETHANE_ONE_PART -> List.of(GlueUpRows.ISOCYANATE_ADHESIVE.caution());
-      case EPOXY -> List.of(GlueUpRows.EPOXY_SKIN.caution());
+      case EPOXY -> List.of(ShopRows.EPOXY_SKIN.caution());
       case UREA_FORMALDEHYDE, RESORCINOL -> List.of(GlueUpRows.FORMALDEHYDE_ADHESIVE.caution());
       case CYANOACRYLATE -> List.of(GlueUpRows.INSTANT_ADHESIVE.caution());
       case CONTACT, CONSTRUCTION -> List.of(GlueUpRows.FLAMMABLE_VAPOUR.caution());

@@ -2,6 +2,7 @@ package benchlore.schedules.glueup;
 
 import benchlore.schedules.answer.Caution;
 import benchlore.schedules.caution.GlueUpRows;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.glueup.GlueUpRequest.Arrangement;
 import benchlore.schedules.glueup.GlueUpRequest.Joint;
 import benchlore.schedules.glueup.GlueUpSchedule.Row;
@@ -51,7 +52,7 @@ final class GlueUpCautions {
     }
     if (request.wood().oily()) {
       cautions.add(GlueUpRows.OILY_WOOD.caution(List.of(), List.of(fresh)));
-      cautions.add(GlueUpRows.SOLVENT_WIPE.caution());
+      cautions.add(ShopRows.SOLVENT_WIPE.caution());
     }
   }
 

@@ -99,7 +99,7 @@ final class CoatAir {
     List<Message> notes = new ArrayList<>();
     notes.add(
         Message.of(
-            "Window open and a fan drawing the air out until the film is dry."
+            "Window open and the fan on until the film is dry."
                 + (wear.isEmpty() ? none(usual) : wear + ".")));
     notes.add(back(air.reEntries().get(0)));
     notes.addAll(air.respirator().limits());

@@ -1,5 +1,6 @@
 package benchlore.schedules.project;
 
+import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
 import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.ApplicationMethod;
@@ -52,6 +53,13 @@ record CoatHow(Finish finish, Optional<Species> wood, ApplicationMethod method) 
       lines.add(Message.of("Look for " + how.lookFor()));
     }
     return lines;
+  }
+
+  /** Of what the bare wood is wiped with before the first coat. */
+  List<Caution> cautions(int number) {
+    return number == 1
+        ? wood.map(bare -> WoodNotes.coatedCautions(bare, finish)).orElse(List.of())
+        : List.of();
   }
 
   /** How much to pour, also as a shop measures it, and how thick it lies. */

@@ -172,6 +172,7 @@ final class CoatSteps {
     List<WorkingLine> working = new ArrayList<>(drying.fold(d -> d.working(), r -> List.of()));
     air.ifPresent(a -> working.addAll(a.working()));
     working.addAll(overspray.working());
+    working.addAll(place.before() == 0 && i == 0 ? DustDown.working(request) : List.of());
     working.addAll(CoatHow.working(coats.liquid().value() / coats.coats().size()));
     List<Caution> dries = drying.fold(d -> d.cautions(), r -> List.of());
     List<Caution> own = Cautions.merged(dries, sequence(coat.number(), given.cautions()));
@@ -187,7 +188,8 @@ final class CoatSteps {
             Step.Kind.WORK,
             when(id, coat.start(), coat.start().plusSeconds(coatTime.seconds())),
             i == 0 ? first(begun(around.begin(), notes)) : offered(coats, i, notes),
-            Cautions.merged(breathed, overspray.cautions()),
+            Cautions.merged(
+                Cautions.merged(how.cautions(coat.number()), breathed), overspray.cautions()),
             working,
             i == 0 ? under.window() : Optional.of(window(coats.coats().get(i - 1), coat))));
     warnIfEarly(
@@ -285,7 +287,7 @@ final class CoatSteps {
   }
 
   private String coatOne() {
-    return only() ? "coat 1" : "its coat 1";
+    return only() ? "coat 1" : "its first coat";
   }
 
   /** Why the first coat waits although it could go on. */

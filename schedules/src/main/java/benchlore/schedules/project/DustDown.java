@@ -1,13 +1,15 @@
 package benchlore.schedules.project;
 
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.answer.QuantityKey;
 import benchlore.schedules.answer.StepId;
+import benchlore.schedules.answer.WorkingLine;
 import benchlore.schedules.material.ApplicationMethod;
 import benchlore.schedules.material.FinishRole;
+import benchlore.schedules.quantity.Figure;
 import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
-import benchlore.schedules.time.Moment;
 import java.util.List;
 
 /**
@@ -30,8 +32,7 @@ final class DustDown {
     }
     for (Step step : draft.steps()) {
       if (step.id().is(StepId.Task.SAND)) {
-        Moment down = step.end().plusSeconds(OVERNIGHT.high());
-        draft.readyFrom(down);
+        draft.readyFrom(step.end().plusSeconds(OVERNIGHT.high()));
       }
     }
   }
@@ -43,6 +44,19 @@ final class DustDown {
             Message.of(
                 "Not on the day you sanded: the dust comes down onto a wet film. Vacuum, wipe, and"
                     + " leave the room still first."))
+        : List.of();
+  }
+
+  /** How that wait came about. */
+  static List<WorkingLine> working(ProjectRequest request) {
+    return waits(request)
+        ? List.of(
+            new WorkingLine(
+                QuantityKey.DUST_COMES_DOWN,
+                Figure.of("dust comes down", OVERNIGHT.high(), Unit.SECOND, OVERNIGHT.from()),
+                "first coat = end of sanding the bare wood + a night, at the earliest",
+                List.of(),
+                OVERNIGHT.from()))
         : List.of();
   }
 

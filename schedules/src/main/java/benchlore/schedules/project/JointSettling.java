@@ -28,8 +28,6 @@ enum JointSettling {
   /** A matt film, or none: oil, wax. */
   MATT(3.0 / 7);
 
-  private static final double DAY_SECONDS = 86_400;
-
   private final double share;
 
   JointSettling(double share) {
@@ -84,10 +82,12 @@ enum JointSettling {
       case OWN -> List.of(Message.of(water + "; this is your own wait."));
       case GLOSSY -> List.of(Message.of(water + " and shows in a gloss." + skim));
       case SATIN ->
-          List.of(Message.of(water + "; four days do under satin, a week under gloss." + skim));
+          List.of(
+              Message.of(water + "; under satin it need not wait as long as under gloss." + skim));
       case MATT ->
           List.of(
-              Message.of(water + "; three days do under oil or matt, a week under gloss." + skim));
+              Message.of(
+                  water + "; under oil or matt less than half of what gloss asks does." + skim));
     };
   }
 
@@ -97,16 +97,15 @@ enum JointSettling {
       return List.of();
     }
     Provenance from =
-        Provenance.fromMemory("two or three days under oil or matt, four under satin");
+        Provenance.fromMemory(
+            "of a week under gloss, two or three days under oil or matt, four under satin");
     SourcedRange part = SourcedRange.of(share, Unit.RATIO, from);
     return List.of(
         new WorkingLine(
             QuantityKey.MACHINE_AFTER,
-            Figure.computed("share of the week that glue water takes", share, Unit.RATIO),
+            Figure.computed("share of the wait for glue water", share, Unit.RATIO),
             "wait = the adhesive's wait before machining x share by sheen",
-            List.of(
-                Figure.of("share", part.mid(), part.unit(), from),
-                Figure.computed("of seven days at 20 deg C", 7 * DAY_SECONDS * share, Unit.SECOND)),
+            List.of(Figure.of("share", part.mid(), part.unit(), from)),
             from));
   }
 }

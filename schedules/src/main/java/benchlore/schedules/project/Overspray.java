@@ -43,6 +43,7 @@ record Overspray(List<Message> notes, List<WorkingLine> working, List<Caution> c
                 GUN,
                 new MistRequest.Sprayed(coatCubicMetre, liquid.solidsByVolume()),
                 sprayingSecond,
+                request.shop().habits().transfer(),
                 liquid.hazards().isocyanate()))
         .fold(Overspray::told, refused -> NONE);
   }

@@ -76,8 +76,10 @@ final class SandSteps {
     if (severalGrades) {
       notes.add(ONE_GRADE_AFTER_THE_OTHER);
     }
-    notes.addAll(
-        WoodNotes.sanded(request.materials().wood(), request.materials().layers().get(0).finish()));
+    Finish first = request.materials().layers().get(0).finish();
+    notes.addAll(WoodNotes.sanded(request.materials().wood(), first));
+    cautions =
+        Cautions.merged(cautions, WoodNotes.sandedCautions(request.materials().wood(), first));
     notes.add(Message.of("All of it makes {0} of dust.", Quantity.of(dustKilogram, Unit.KILOGRAM)));
     PoreAdvice.of(request).ifPresent(notes::add);
     step();

@@ -1,6 +1,8 @@
 package benchlore.schedules.project;
 
+import benchlore.schedules.answer.Caution;
 import benchlore.schedules.answer.Message;
+import benchlore.schedules.caution.ShopRows;
 import benchlore.schedules.material.Adhesive;
 import benchlore.schedules.material.DryingMechanism;
 import benchlore.schedules.material.Finish;
@@ -17,6 +19,8 @@ import java.util.Optional;
  * on blotching, bleeding knots, iron stain and tacky films.
  */
 final class WoodNotes {
+  private static final List<Caution> SOLVENT = List.of(ShopRows.SOLVENT_WIPE.caution());
+
   private WoodNotes() {}
 
   /** What is done to the bare wood, last of all before the finish. */
@@ -39,6 +43,18 @@ final class WoodNotes {
       blotch(finish).ifPresent(notes::add);
     }
     return notes;
+  }
+
+  /** Of solvent that {@link #sanded} asks for. */
+  static List<Caution> sandedCautions(Species wood, Finish finish) {
+    Species.Surface surface = wood.surface();
+    boolean wetted = surface.blotchProne() && finish.role() == FinishRole.PENETRATING;
+    return surface.resin() == Species.Resin.PITCH || wetted ? SOLVENT : List.of();
+  }
+
+  /** Of solvent that {@link #coated} asks for. */
+  static List<Caution> coatedCautions(Species wood, Finish finish) {
+    return isWiped(wood.surface(), finish) ? SOLVENT : List.of();
   }
 
   private static Optional<Message> blotch(Finish finish) {
@@ -73,27 +89,41 @@ final class WoodNotes {
     return words.isEmpty() ? Optional.empty() : Optional.of(Message.of(words.toString()));
   }
 
+  /** Whether the bare wood is wiped with solvent just before the first coat. */
+  private static boolean isWiped(Species.Surface surface, Finish finish) {
+    if (finish.role() == FinishRole.PENETRATING) {
+      return surface.oily();
+    }
+    boolean asked = surface.underFilm() == Species.UnderFilm.WIPED;
+    boolean oily = surface.oily() && surface.underFilm() != Species.UnderFilm.NONE;
+    return builds(finish) && (asked || oily);
+  }
+
   private static String under(Species.Surface surface, Finish finish) {
-    if (finish.role() == FinishRole.PENETRATING && surface.oily()) {
-      return "Wipe with acetone or naphtha just before: this wood's own oil slows an oil finish or"
-          + " keeps it sticky.";
+    boolean oily = surface.oily();
+    if (finish.role() == FinishRole.PENETRATING) {
+      return isWiped(surface, finish)
+          ? "Wipe with acetone or naphtha just before: this wood's own oil slows an oil finish or"
+              + " keeps it sticky."
+          : "";
     }
     if (!builds(finish)) {
       return "";
     }
     boolean sealsItself = isShellac(finish) || finish.family() == FinishFamily.EPOXY;
     String wiped =
-        surface.oily()
-            ? "Wipe with acetone or naphtha just before; its oil creeps back within the hour."
-            : "Wipe with white spirit and let it dry, just before.";
+        !isWiped(surface, finish)
+            ? ""
+            : oily
+                ? "Wipe with acetone or naphtha just before; its oil creeps back within the hour."
+                : "Wipe with white spirit and let it dry, just before.";
     return switch (surface.underFilm()) {
-      case BARE -> surface.oily() ? wiped : "";
-      case WIPED -> wiped;
+      case BARE, WIPED -> wiped;
       case SEALED ->
-          (surface.oily() ? wiped : "")
+          wiped
               + (sealsItself
                   ? ""
-                  : surface.oily()
+                  : oily
                       ? " Then a thin coat of dewaxed shellac, scuffed, or the film doesn't hold."
                       : "A thin coat of dewaxed shellac first, scuffed: its colour bleeds.");
       case NONE -> "No film lasts on this wood: oil it thinly or leave it bare.";

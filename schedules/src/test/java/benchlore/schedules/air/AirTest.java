@@ -25,6 +25,18 @@ class AirTest {
     return new Release(start, kg, List.of(new Release.Share(solvent, 1)), method, Optional.empty());
   }
 
+  private static Release brushed(
+      Solvent solvent, double kilogram, double workSecond, OptionalDouble flashPoint) {
+    return new Release(
+        0,
+        kilogram,
+        List.of(new Release.Share(solvent, 1)),
+        ApplicationMethod.BRUSH,
+        Optional.empty(),
+        workSecond,
+        flashPoint);
+  }
+
   private static AirRequest request(Release... coats) {
     return new AirRequest(GARAGE, List.of(coats), List.of(), false, false, false);
   }
@@ -166,15 +178,7 @@ class AirTest {
   @Test
   void theFlashPointOfWhatIsSoldDecides() {
     Solvent mild = Solvents.of("toluene");
-    Release sold =
-        new Release(
-            0,
-            0.03,
-            List.of(new Release.Share(mild, 1)),
-            ApplicationMethod.BRUSH,
-            Optional.empty(),
-            0,
-            OptionalDouble.of(93));
+    Release sold = brushed(mild, 0.03, 0, OptionalDouble.of(93));
     assertFalse(codes(request(sold)).contains("exhaust-fan"));
     assertTrue(
         codes(request(coat(0, mild, 0.03, ApplicationMethod.BRUSH))).contains("exhaust-fan"));
@@ -215,15 +219,7 @@ class AirTest {
   @Test
   void aCoatIsSpreadOverTheTimeItTakes() {
     Solvent spirits = Solvents.of("Stoddard solvent (mineral spirits)");
-    Release coat =
-        new Release(
-            0,
-            0.135,
-            List.of(new Release.Share(spirits, 1)),
-            ApplicationMethod.BRUSH,
-            Optional.empty(),
-            3900,
-            OptionalDouble.empty());
+    Release coat = brushed(spirits, 0.135, 3900, OptionalDouble.empty());
     AirRequest request =
         new AirRequest(
             RoomAir.ofAirChanges(60, 11, 3, 18), List.of(coat), List.of(), false, false, true);

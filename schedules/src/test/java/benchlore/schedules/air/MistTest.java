@@ -12,6 +12,7 @@ import benchlore.schedules.quantity.Provenance;
 import benchlore.schedules.quantity.SourcedRange;
 import benchlore.schedules.quantity.Unit;
 import java.util.List;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -46,7 +47,8 @@ class MistTest {
   @Property(tries = 200)
   void massIsKeptAndClearIsDownToTheLimit(
       @ForAll @DoubleRange(min = 0.01, max = 5) double kilogram, @ForAll SprayGun gun) {
-    MistEstimate m = given(new MistRequest(GARAGE, gun, sprayed(kilogram), 600, false));
+    MistEstimate m =
+        given(new MistRequest(GARAGE, gun, sprayed(kilogram), 600, OptionalDouble.empty(), false));
     assertEquals(kilogram, m.landedKilogram() + m.mistKilogram(), 1e-12);
     Emission emission = new Emission(0, m.mistKilogram(), new ReleaseCurve(1, 600, 1));
     double then = MixedRoom.of(GARAGE).concentration(emission, 600 + m.clearSecond());
@@ -56,16 +58,23 @@ class MistTest {
   @Test
   void betterGunsLeaveLessMist() {
     double hvlp =
-        given(new MistRequest(GARAGE, SprayGun.HVLP, sprayed(0.1), 600, false)).mistKilogram();
+        given(
+                new MistRequest(
+                    GARAGE, SprayGun.HVLP, sprayed(0.1), 600, OptionalDouble.empty(), false))
+            .mistKilogram();
     double cup =
-        given(new MistRequest(GARAGE, SprayGun.CUP_GUN, sprayed(0.1), 600, false)).mistKilogram();
+        given(
+                new MistRequest(
+                    GARAGE, SprayGun.CUP_GUN, sprayed(0.1), 600, OptionalDouble.empty(), false))
+            .mistKilogram();
     assertEquals(0.05, hvlp, 1e-12);
     assertTrue(cup > hvlp);
   }
 
   @Test
   void isocyanatesAreRefused() {
-    MistRequest request = new MistRequest(GARAGE, SprayGun.AIRLESS, sprayed(0.1), 600, true);
+    MistRequest request =
+        new MistRequest(GARAGE, SprayGun.AIRLESS, sprayed(0.1), 600, OptionalDouble.empty(), true);
     assertTrue(refusals(request).get(0).remedy().pattern().contains("licensed finishing shop"));
   }
 
@@ -81,7 +90,14 @@ class MistTest {
   void nonsense(double kilogram, double second, double volume) {
     RoomAir room = RoomAir.ofAirChanges(volume, 6, 3, 20);
     assertFalse(
-        refusals(new MistRequest(room, SprayGun.AIRLESS, sprayed(kilogram), second, false))
+        refusals(
+                new MistRequest(
+                    room,
+                    SprayGun.AIRLESS,
+                    sprayed(kilogram),
+                    second,
+                    OptionalDouble.empty(),
+                    false))
             .isEmpty());
   }
 

@@ -41,8 +41,8 @@ class JointSettlingTest {
   void mattSettlesShortestAndSemiGlossAsGloss() {
     assertEquals(JointSettling.MATT, JointSettling.of(project(Sheen.MATT)));
     assertEquals(JointSettling.GLOSSY, JointSettling.of(project(Sheen.SEMI_GLOSS)));
-    double day = JointSettling.MATT.working().get(0).inputs().get(1).quantity().value() / DAY;
-    assertEquals(3, day, 1e-9);
+    double share = JointSettling.MATT.working().get(0).result().quantity().value();
+    assertEquals(3, 7 * share, 1e-9);
   }
 
   @Test
